@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Circuits;
+
+/// <summary>The connection model: parts, lugs, wires, controls and nets, in the order they were written. No text, no geometry but what the author placed.</summary>
+public sealed record Circuit
+{
+    public string? Title { get; init; }
+
+    public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>What the instrument's finish is, such as <c>nitrocellulose</c>, or null.</summary>
+    public string? Finish { get; init; }
+
+    public ImmutableArray<Part> Parts { get; init; } = [];
+
+    public ImmutableArray<Lug> Lugs { get; init; } = [];
+
+    public ImmutableArray<Wire> Wires { get; init; } = [];
+
+    public ImmutableArray<Cable> Cables { get; init; } = [];
+
+    /// <summary>Everything that makes lugs one net.</summary>
+    public ImmutableArray<Join> Joins { get; init; } = [];
+
+    public ImmutableArray<Control> Controls { get; init; } = [];
+
+    public ImmutableArray<Dial> Dials { get; init; } = [];
+
+    public ImmutableArray<Element> Elements { get; init; } = [];
+
+    /// <summary>Jacks with a tip and a sleeve, in order of declaration; the first is the output.</summary>
+    public ImmutableArray<OutputJack> Outputs { get; init; } = [];
+
+    public required NetMap Nets { get; init; }
+
+    /// <summary>The rows of the <c>arrange</c> block, each a list of part names with null for an empty cell.</summary>
+    public ImmutableArray<ImmutableArray<int?>> Arrangement { get; init; } = [];
+
+    public ImmutableArray<GivenPlace> Places { get; init; } = [];
+
+    public ImmutableArray<Allowance> Allowances { get; init; } = [];
+
+    public Part PartOf(Lug lug) => Parts[lug.Part];
+
+    /// <summary>The full name of a lug by its index.</summary>
+    public string NameOf(int lug) => Lugs[lug].Name;
+
+    /// <summary>The lug of that full name, upper and lower case alike, or null.</summary>
+    public Lug? FindLug(string name) =>
+        Lugs.FirstOrDefault(lug => string.Equals(lug.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    public Part? FindPart(string name) =>
+        Parts.FirstOrDefault(part => string.Equals(part.Name, name, StringComparison.OrdinalIgnoreCase));
+}
+
+/// <summary>A jack's contacts, as indices into <see cref="Circuit.Lugs"/>.</summary>
+public sealed record OutputJack(int Part, int Tip, int Sleeve, int? Ring);
+
+/// <summary>A place the author gave to a part: its hole in millimetres, its turn clockwise in degrees.</summary>
+/// <param name="At">Null when only the turn is given.</param>
+public sealed record GivenPlace(int Part, Parts.Point? At, double Turn, SourceLocation DeclaredAt);
+
+/// <summary>A finding that the author says is meant.</summary>
+/// <param name="Check">The id of the check.</param>
+/// <param name="Lug">The lug or part it is allowed at; null for everywhere.</param>
+public sealed record Allowance(string Check, string? Lug, string Reason, SourceLocation DeclaredAt);

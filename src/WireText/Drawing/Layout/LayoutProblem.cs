@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout;
+
+/// <summary>What has to be laid out, and nothing else: shapes, ends and hints. Millimetres; each part in its own frame.</summary>
+/// <param name="Arrangement">Rows of part ids with null for an empty cell; empty when the author gave none.</param>
+public sealed record LayoutProblem(
+    ImmutableArray<LayoutPart> Parts,
+    ImmutableArray<LayoutWire> Wires,
+    ImmutableArray<LayoutCable> Cables,
+    ImmutableArray<ImmutableArray<string?>> Arrangement
+);
+
+/// <summary>Where a part belongs when the author says nothing.</summary>
+public enum LayoutZone
+{
+    Pickup,
+    Switch,
+    Pot,
+    Jack,
+    Ground,
+
+    /// <summary>A two-lead part: it goes beside the lugs that it joins.</summary>
+    Small,
+}
+
+public enum Side
+{
+    North,
+    East,
+    South,
+    West,
+}
+
+/// <summary>A solid shape in a frame, in millimetres.</summary>
+public abstract record Outline
+{
+    public sealed record Circle(Point Centre, double Radius) : Outline;
+
+    public sealed record Rectangle(Box Box) : Outline;
+}
+
+/// <summary>An upright rectangle: its top left corner and its size, in millimetres.</summary>
+public readonly record struct Box(double X, double Y, double Width, double Height)
+{
+    public double Right => X + Width;
+
+    public double Bottom => Y + Height;
+
+    public Point Centre => new(X + (Width / 2), Y + (Height / 2));
+
+    public static Box Around(Point centre, double width, double height) =>
+        new(centre.X - (width / 2), centre.Y - (height / 2), width, height);
+}
+
+/// <summary>A width and a height in millimetres.</summary>
+public readonly record struct Size(double Width, double Height);
+
+/// <param name="Id">The part's name.</param>
+/// <param name="Order">Left to right among the parts of its zone; for pickups, nearest the neck first.</param>
+/// <param name="Body">The solid outline: no foreign wire enters it.</param>
+/// <param name="TextBox">A place inside the body kept free for the part's own text; null when the text goes beside it.</param>
+/// <param name="OutsideLabel">The size of the text that goes beside the body; null when there is none.</param>
+/// <param name="GivenAt">Where the author put its hole; null when it finds its own place.</param>
+/// <param name="GivenTurn">0, 90, 180 or 270, clockwise; null when it may turn.</param>
+public sealed record LayoutPart(
+    string Id,
+    LayoutZone Zone,
+    int Order,
+    ImmutableArray<Outline> Body,
+    ImmutableArray<LayoutLug> Lugs,
+    ImmutableArray<LayoutSurface> Surfaces,
+    Box? TextBox,
+    Size? OutsideLabel,
+    Point? GivenAt,
+    int? GivenTurn
+);
+
+/// <param name="Id">The full name, <c>sel.A1</c>.</param>
+/// <param name="Exits">The sides by which a wire may naturally leave; the first is the lug's outward side. A lug inside the body is reached from its first side along its own row or column.</param>
+public sealed record LayoutLug(string Id, Point At, ImmutableArray<Side> Exits);
+
+/// <summary>Metal that takes many joints, each at its own place: a pot's case.</summary>
+/// <param name="Id">The full name, <c>vol.case</c>.</param>
+public sealed record LayoutSurface(string Id, Outline Shape);
+
+/// <summary>How important it is that a wire is drawn unbroken: the less important one hops at a crossing.</summary>
+public enum WireRank
+{
+    Screen,
+    Ground,
+    Signal,
+}
+
+/// <param name="Id">Unique; the ids' order decides every tie.</param>
+/// <param name="From">A lug or surface id.</param>
+/// <param name="To">A lug or surface id.</param>
+/// <param name="Tag">The size of the colour tag that it wants; null when it wants none (bare wire, a part's own lead).</param>
+public sealed record LayoutWire(string Id, string From, string To, string Colour, WireRank Rank, Size? Tag);
+
+/// <summary>Wires that run together. With a braid, the braid covers the cores and breaks out near each end to its own lug.</summary>
+/// <param name="Cores">Ids of <see cref="LayoutProblem.Wires"/>.</param>
+/// <param name="BraidId">The id of the braid as a wire; null when there is none.</param>
+/// <param name="BraidFrom">Where the braid ends at the cores' first end; null when it is cut back there.</param>
+/// <param name="BraidTo">Where the braid ends at the cores' other end; null when it is cut back there.</param>
+public sealed record LayoutCable(
+    string Id,
+    ImmutableArray<string> Cores,
+    string? BraidId,
+    string? BraidFrom,
+    string? BraidTo
+);

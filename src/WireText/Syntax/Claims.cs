@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Syntax;
+
+/// <summary>What an <c>expect</c> says must be true.</summary>
+public abstract record ClaimSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>silence</c>, <c>dead</c>, <c>open</c>, <c>hum-cancelling</c>.</summary>
+public sealed record WordClaimSyntax(WordSyntax Word) : ClaimSyntax(Word.Span);
+
+/// <summary><c>battery on</c> or <c>battery off</c>.</summary>
+public sealed record BatteryClaimSyntax(bool IsOn, TextSpan Span) : ClaimSyntax(Span);
+
+/// <summary><c>reads</c>, <c>resonates</c> or <c>level</c> with a value and an optional tolerance.</summary>
+public sealed record ValueClaimSyntax(WordSyntax Quantity, WordSyntax Value, WordSyntax? Tolerance, TextSpan Span)
+    : ClaimSyntax(Span);
+
+/// <summary>Which coils are heard and how they are joined.</summary>
+public sealed record CoilsClaimSyntax(CoilsSyntax Coils) : ClaimSyntax(Coils.Span);
+
+public abstract record CoilsSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>One pickup or coil, or a group in brackets.</summary>
+/// <param name="Coil">The name; null when <paramref name="Group"/> is given.</param>
+/// <param name="Through">The part it is heard through, or null.</param>
+public sealed record CoilSyntax(
+    bool IsReversed,
+    LugSyntax? Coil,
+    WordSyntax? Through,
+    CoilsSyntax? Group,
+    TextSpan Span
+) : CoilsSyntax(Span);
+
+public enum CoilJoin
+{
+    Parallel,
+    Series,
+}
+
+public sealed record JoinedCoilsSyntax(CoilJoin Join, ImmutableArray<CoilsSyntax> Coils, TextSpan Span)
+    : CoilsSyntax(Span);

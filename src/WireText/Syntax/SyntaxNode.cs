@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Syntax;
+
+/// <summary>A piece of the tree with its place in the source.</summary>
+public abstract record SyntaxNode(TextSpan Span);
+
+/// <summary>A run of characters without blanks: a name, a model, a value, a colour, a keyword.</summary>
+public sealed record WordSyntax(string Text, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>Words in quotes.</summary>
+/// <param name="Value">Without the quotes.</param>
+public sealed record TextSyntax(string Value, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>key=value</c>. The key may be dotted: <c>n.dcr</c>, <c>vol.pull</c>.</summary>
+public sealed record PairSyntax(WordSyntax Key, WordSyntax Value)
+    : SyntaxNode(TextSpan.FromBounds(Key.Span.Start, Value.Span.End));
+
+/// <summary>A name with its dotted words: <c>neck.hot</c>, <c>duo.top.1</c>, <c>saddle</c>.</summary>
+public sealed record LugSyntax(ImmutableArray<WordSyntax> Words)
+    : SyntaxNode(TextSpan.FromBounds(Words[0].Span.Start, Words[^1].Span.End))
+{
+    /// <summary>The first word.</summary>
+    public WordSyntax Name => Words[0];
+
+    /// <summary>The whole name, dots and all.</summary>
+    public string FullName => string.Join('.', Words.Select(word => word.Text));
+}
+
+/// <summary><c>x,y</c>.</summary>
+public sealed record PointSyntax(double X, double Y, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>A0+A1+A2</c>: lugs that are joined.</summary>
+public sealed record JointSyntax(ImmutableArray<WordSyntax> Words)
+    : SyntaxNode(TextSpan.FromBounds(Words[0].Span.Start, Words[^1].Span.End));
+
+/// <summary>One line of source, with or without a statement. Lines, spaces and comments are kept by the tree as text.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Span">The line without its ending.</param>
+/// <param name="Statement">Null for a blank line, a comment, and a line too broken to keep anything of.</param>
+/// <param name="CommentStart">The offset of <c>#</c>, or -1.</param>
+public sealed record LineSyntax(int Number, TextSpan Span, StatementSyntax? Statement, int CommentStart)
+    : SyntaxNode(Span);
+
+/// <summary>A whole file. Printing the spans of its lines with what is between them gives back the source exactly.</summary>
+/// <param name="Statements">Top-level statements in order; an <c>arrange</c> or <c>define</c> holds its indented lines.</param>
+/// <param name="Findings">Every bad line, in order.</param>
+public sealed record WiringTree(
+    SourceText Source,
+    ImmutableArray<LineSyntax> Lines,
+    ImmutableArray<StatementSyntax> Statements,
+    ImmutableArray<Finding> Findings
+)
+{
+    public SourceLocation At(TextSpan span) => new(Source, span);
+
+    public SourceLocation At(SyntaxNode node) => new(Source, node.Span);
+}

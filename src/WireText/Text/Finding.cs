@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+
+namespace WireText.Text;
+
+/// <summary>How much a finding weighs; the order is from least to most.</summary>
+public enum Severity
+{
+    /// <summary>A remark that is no finding: it never changes an exit code.</summary>
+    Info,
+
+    /// <summary>Worth a thought.</summary>
+    Note,
+
+    /// <summary>It will probably not work as meant.</summary>
+    Warning,
+
+    /// <summary>The line cannot be built, or the guitar cannot do its job.</summary>
+    Error,
+}
+
+/// <summary>A second place that explains a finding, in a few words.</summary>
+public sealed record RelatedPlace(SourceLocation Location, string Message);
+
+/// <summary>What a finding is about, so that a drawing can mark it: a lug, a part or a control's position.</summary>
+/// <param name="Kind">Which of the three it is.</param>
+/// <param name="Name">The full name: <c>sel.A1</c>, <c>sel</c>, or <c>sel=both</c>.</param>
+public readonly record struct Subject(SubjectKind Kind, string Name)
+{
+    public static Subject Lug(string name) => new(SubjectKind.Lug, name);
+
+    public static Subject Part(string name) => new(SubjectKind.Part, name);
+
+    public static Subject Position(string control, string position) =>
+        new(SubjectKind.Position, $"{control}={position}");
+}
+
+public enum SubjectKind
+{
+    Lug,
+    Part,
+    Position,
+}
+
+/// <summary>One thing that is wrong, where it is, and how to mend it. The parser, the binder and the checks give these.</summary>
+/// <param name="Id">The name of what found it, such as <c>unconnected-lug</c>; never reused for another meaning.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="Location">The smallest text that shows the problem.</param>
+/// <param name="Message">One short statement, without a full stop, that makes sense alone.</param>
+/// <param name="Help">Starts with a verb and gives text to paste; null where there is no honest advice.</param>
+public sealed record Finding(string Id, Severity Severity, SourceLocation Location, string Message, string? Help = null)
+{
+    /// <summary>Other places that matter, such as an earlier declaration.</summary>
+    public ImmutableArray<RelatedPlace> Related { get; init; } = [];
+
+    /// <summary>The lugs, parts and positions that a drawing marks; the first is the one blamed.</summary>
+    public ImmutableArray<Subject> Subjects { get; init; } = [];
+}
