@@ -1,0 +1,108 @@
+namespace WireText.Electrical;
+
+/// <summary>What matters at the jack: the elements that share a biconnected block with a virtual edge from tip to sleeve.</summary>
+/// <remarks>
+/// An element outside that block hangs on one vertex or none, so no live current flows through it. An amplifier whose
+/// output is live makes what its input sees live too.
+/// </remarks>
+public static class LivePart
+{
+    /// <summary>The live branches of a state at a dial setting, in order; empty when tip and sleeve are one node.</summary>
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public static List<int> Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var nodeOf = network.AtTheDials(positions, dials);
+        var isLive = Find(network, network.Branches.AsSpan(), nodeOf, dials, [], (network.Tip, network.Sleeve));
+        var live = new List<int>();
+        for (var branch = 0; branch < network.Branches.Length; branch++)
+        {
+            if (isLive[branch])
+            {
+                live.Add(branch);
+            }
+        }
+
+        return live;
+    }
+
+    /// <summary>Whether each branch, then each extra edge, is live.</summary>
+    /// <param name="branches">The branches to look at: all of the network's, or none for contacts alone.</param>
+    /// <param name="nodeOf">For each net, its node.</param>
+    /// <param name="extra">Contacts that may close, as pairs of nets.</param>
+    /// <param name="probe">The nets of the virtual edge.</param>
+    internal static bool[] Find(
+        Network network,
+        ReadOnlySpan<Branch> branches,
+        int[] nodeOf,
+        DialSetting dials,
+        ReadOnlySpan<NetPair> extra,
+        (int A, int B) probe
+    )
+    {
+        var isLive = new bool[branches.Length + extra.Length];
+        if (nodeOf[probe.A] == nodeOf[probe.B])
+        {
+            return isLive;
+        }
+
+        var edges = new (int A, int B)[branches.Length + extra.Length + 1];
+        for (var i = 0; i < branches.Length; i++)
+        {
+            // An absent section is an edge that leads back to where it began: in no block.
+            var node = nodeOf[branches[i].From];
+            edges[i] =
+                dials.StateOf(branches[i]) == SectionState.Absent ? (node, node) : (node, nodeOf[branches[i].To]);
+        }
+
+        for (var i = 0; i < extra.Length; i++)
+        {
+            edges[branches.Length + i] = (nodeOf[extra[i].Low], nodeOf[extra[i].High]);
+        }
+
+        edges[^1] = (nodeOf[probe.A], nodeOf[probe.B]);
+        var blockOf = BiconnectedBlocks.Label(network.NetCount, edges);
+        var liveBlocks = LiveBlocks(branches, blockOf);
+        for (var i = 0; i < isLive.Length; i++)
+        {
+            isLive[i] = blockOf[i] != BiconnectedBlocks.None && liveBlocks.Contains(blockOf[i]);
+        }
+
+        return isLive;
+    }
+
+    /// <summary>
+    /// The block of the virtual edge, and that of every amplifier's input whose output is live. An input needs no virtual
+    /// edge of its own: its impedance already lies there.
+    /// </summary>
+    private static HashSet<int> LiveBlocks(ReadOnlySpan<Branch> branches, int[] blockOf)
+    {
+        var live = new HashSet<int> { blockOf[^1] };
+        var inputs = new Dictionary<int, int>();
+        var outputs = new List<Branch>();
+        foreach (var branch in branches)
+        {
+            if (branch.Kind == BranchKind.AmplifierInput)
+            {
+                inputs.Add(branch.Element, branch.Index);
+            }
+            else if (branch.Kind == BranchKind.AmplifierOutput)
+            {
+                outputs.Add(branch);
+            }
+        }
+
+        bool grew;
+        do
+        {
+            grew = false;
+            foreach (var output in outputs)
+            {
+                var input = blockOf[inputs[output.Element]];
+                var isDriven = blockOf[output.Index] != BiconnectedBlocks.None && live.Contains(blockOf[output.Index]);
+                grew |= isDriven && input != BiconnectedBlocks.None && live.Add(input);
+            }
+        } while (grew);
+
+        return live;
+    }
+}

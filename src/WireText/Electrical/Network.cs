@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+
+namespace WireText.Electrical;
+
+/// <summary>A circuit as a graph: nets, the elements between them, and the contacts that may join them.</summary>
+/// <remarks>Everything is seen from the first output jack: its tip and its sleeve.</remarks>
+public sealed class Network
+{
+    private Network(Circuit circuit, OutputJack output)
+    {
+        Circuit = circuit;
+        Tip = circuit.Nets.OneNet[output.Tip];
+        Sleeve = circuit.Nets.OneNet[output.Sleeve];
+        Branches = BranchList.Of(circuit);
+        Contacts = [.. circuit.Controls.Select(control => ContactList.Of(circuit, control))];
+    }
+
+    public Circuit Circuit { get; }
+
+    public int NetCount => Circuit.Nets.Count;
+
+    /// <summary>T0, the net of the output's tip.</summary>
+    public int Tip { get; }
+
+    /// <summary>G0, the net of the output's sleeve.</summary>
+    public int Sleeve { get; }
+
+    public ImmutableArray<Branch> Branches { get; }
+
+    /// <summary>For each control, the nets that its positions join.</summary>
+    public ImmutableArray<ContactList> Contacts { get; }
+
+    /// <summary>The network of a circuit; null when it has no output jack to look from.</summary>
+    public static Network? Of(Circuit circuit) =>
+        circuit.Outputs.IsEmpty ? null : new Network(circuit, circuit.Outputs[0]);
+
+    /// <summary>One entry a control: plugs at rest, everything else <see cref="Situation.Any"/>.</summary>
+    public int[] PlugsOnly() => [.. Circuit.Controls.Select(control => control.IsPlug ? control.Rest : Situation.Any)];
+
+    /// <summary>The nets that closed contacts make one, pots not contracted; a control at <see cref="Situation.Any"/> stays open.</summary>
+    /// <returns>For each net, its node: the lowest net it is joined with.</returns>
+    public int[] InContact(ReadOnlySpan<int> positions) => JoinContacts(positions).ToNodes();
+
+    /// <summary>As <see cref="InContact"/>, with the track sections joined that a dial setting makes zero.</summary>
+    public int[] AtTheDials(ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var joins = JoinContacts(positions);
+        foreach (var branch in Branches)
+        {
+            if (dials.StateOf(branch) == SectionState.Joined)
+            {
+                joins.Join(branch.From, branch.To);
+            }
+        }
+
+        return joins.ToNodes();
+    }
+
+    private NetJoins JoinContacts(ReadOnlySpan<int> positions)
+    {
+        var joins = new NetJoins(NetCount);
+        for (var control = 0; control < positions.Length; control++)
+        {
+            if (positions[control] == Situation.Any)
+            {
+                continue;
+            }
+
+            foreach (var pair in Contacts[control].Closed[positions[control]])
+            {
+                joins.Join(pair.Low, pair.High);
+            }
+        }
+
+        return joins;
+    }
+}

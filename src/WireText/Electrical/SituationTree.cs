@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+
+namespace WireText.Electrical;
+
+/// <summary>All situations of a network: they share no state and leave none out. Plugs stand at rest in all of them.</summary>
+/// <param name="Situations">Ordered by the positions of the controls as declared; any comes first. Empty when there were too many.</param>
+/// <param name="Crowding">
+/// Empty, or the controls that together make more situations than the limit, in order of declaration.
+/// </param>
+public sealed record SituationTree(ImmutableArray<Situation> Situations, ImmutableArray<Control> Crowding)
+{
+    /// <summary>How many situations are looked at; beyond it the controls that make them are named instead. Chosen.</summary>
+    public const int Limit = 65_536;
+
+    /// <summary>False when there were too many situations to list.</summary>
+    public bool IsComplete => Crowding.IsEmpty;
+
+    /// <summary>
+    /// Starts with the plugs in and every other control open, and asks only the controls that could change the live part,
+    /// those nearest to the tip first: a selector before what hangs behind it.
+    /// </summary>
+    public static SituationTree Of(Network network)
+    {
+        // All tracks stay resistances: with a pot turned up, a switch from its lug 2 to its lug 3 would look inert.
+        var search = new ContactSearch(network, network.Branches, (network.Tip, network.Sleeve), Limit);
+        var leaves = search.Run(network.PlugsOnly());
+        if (leaves is null)
+        {
+            return new SituationTree([], search.Crowding);
+        }
+
+        leaves.Sort((a, b) => a.Positions.AsSpan().SequenceCompareTo(b.Positions.AsSpan()));
+        return new SituationTree(
+            [.. leaves.Select(leaf => new Situation(leaf.Positions, leaf.Live, leaf.IsJoined))],
+            []
+        );
+    }
+}

@@ -1,0 +1,39 @@
+namespace WireText.Electrical;
+
+/// <summary>What the jack gets, as far as the structure of the network tells: no values looked at.</summary>
+public enum StructuralOutcome
+{
+    /// <summary>Tip and sleeve are one node.</summary>
+    Short,
+
+    /// <summary>No element path from tip to sleeve: the jack floats.</summary>
+    Open,
+
+    /// <summary>Something lies across the jack, but no coil that hears strings.</summary>
+    Unheard,
+
+    /// <summary>A coil that hears strings is live.</summary>
+    Sounding,
+}
+
+/// <summary>The outcome of a state or a situation at a dial setting.</summary>
+public static class StructuralOutcomes
+{
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public static StructuralOutcome Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var nodeOf = network.AtTheDials(positions, dials);
+        if (nodeOf[network.Tip] == nodeOf[network.Sleeve])
+        {
+            return StructuralOutcome.Short;
+        }
+
+        var live = LivePart.Of(network, positions, dials);
+        return live.Count == 0 ? StructuralOutcome.Open
+            : live.Exists(branch => HearsStrings(network, branch)) ? StructuralOutcome.Sounding
+            : StructuralOutcome.Unheard;
+    }
+
+    private static bool HearsStrings(Network network, int branch) =>
+        network.Circuit.Elements[network.Branches[branch].Element] is Circuits.Coil { HearsStrings: true };
+}
