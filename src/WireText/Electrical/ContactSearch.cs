@@ -20,6 +20,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
     private const long WorkLimit = 100_000_000;
 
     private readonly DialSetting dials = DialSetting.Undecided(network);
+    private readonly SortedSet<int> asked = [];
     private long work;
 
     /// <summary>After a search that found too much: the controls asked on the way, in order of declaration.</summary>
@@ -39,7 +40,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
             work += network.NetCount + branches.Length + pairs.Length;
             if (leaves.Count >= limit || work > WorkLimit)
             {
-                Crowding = AskedBeyond(start, positions);
+                Crowding = [.. asked.Select(control => network.Circuit.Controls[control])];
                 return null;
             }
 
@@ -50,6 +51,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
                 continue;
             }
 
+            asked.Add(control);
             for (var position = network.Circuit.Controls[control].Positions.Length - 1; position >= 0; position--)
             {
                 var next = (int[])positions.Clone();
@@ -108,7 +110,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
                 low == sleeve ? int.MaxValue : distance[low],
                 high == sleeve ? int.MaxValue : distance[high]
             );
-            if (reach < best)
+            if (nearest is null || reach < best)
             {
                 (best, nearest) = (reach, maybe[i].Control);
             }
@@ -123,6 +125,12 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
         foreach (var branch in branches)
         {
             Link(nodeOf[branch.From], nodeOf[branch.To]);
+
+            // The way through an amplifier goes from its output on to what its input sees. Its two branches stand side by side.
+            if (branch.Kind == BranchKind.AmplifierInput)
+            {
+                Link(nodeOf[branch.From], nodeOf[network.Branches[branch.Index + 1].From]);
+            }
         }
 
         foreach (var (_, pair) in maybe)
@@ -155,7 +163,4 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
             (neighbours[b] ??= []).Add(a);
         }
     }
-
-    private ImmutableArray<Control> AskedBeyond(int[] start, int[] positions) =>
-        [.. network.Circuit.Controls.Where((_, i) => start[i] == Situation.Any && positions[i] != Situation.Any)];
 }

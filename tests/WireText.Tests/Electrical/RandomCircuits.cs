@@ -1,0 +1,54 @@
+using CsCheck;
+using WireText.Electrical;
+
+namespace WireText.Tests.Electrical;
+
+/// <summary>Random networks, small enough to try every state of.</summary>
+internal static class RandomCircuits
+{
+    private const int MaxNets = 7;
+
+    private static readonly Gen<int> Net = Gen.Int[0, MaxNets - 1];
+
+    private static readonly Gen<Func<NetCircuit, NetCircuit>> Part = Gen.OneOf(
+        Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Coil(n.Item1, n.Item2)),
+        Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Resistor(n.Item1, n.Item2)),
+        Gen.Select(Net, Net, Net, Gen.Bool)
+            .Select<(int, int, int, bool), Func<NetCircuit, NetCircuit>>(n =>
+                c => c.Pot(n.Item1, n.Item2, n.Item3, n.Item4 ? 10 : null)
+            ),
+        Gen.Select(Net, Net, Net)
+            .Select<(int, int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Amplifier(n.Item1, n.Item2, n.Item3))
+    );
+
+    private static readonly Gen<int[][]> Position = Net.Array[2, 3].Array[0, 2];
+
+    private static readonly Gen<int[][][]> Switch = Position.Array[2, 3];
+
+    /// <summary>Up to eight parts and four switches between seven nets.</summary>
+    public static readonly Gen<NetCircuit> Any = Gen.Select(Part.Array[0, 8], Switch.Array[0, 4])
+        .Select(
+            (parts, switches) =>
+            {
+                var circuit = parts.Aggregate(new NetCircuit(MaxNets), (made, add) => add(made));
+                return switches.Aggregate(circuit, (made, positions) => made.Switch(positions));
+            }
+        );
+
+    /// <summary>Every state of a network: the product of the positions of all controls.</summary>
+    public static IEnumerable<int[]> StatesOf(Network network)
+    {
+        IEnumerable<int[]> states =
+        [
+            [],
+        ];
+        foreach (var control in network.Circuit.Controls)
+        {
+            states = states.SelectMany(state =>
+                Enumerable.Range(0, control.Positions.Length).Select(p => (int[])[.. state, p])
+            );
+        }
+
+        return states;
+    }
+}
