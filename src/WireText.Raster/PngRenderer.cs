@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Xml.Linq;
+using SkiaSharp;
+using Svg.Skia;
+using WireText.Raster.Fonts;
+
+namespace WireText.Raster;
+
+/// <summary>Draws an SVG of ours as a PNG: same SVG, same bytes, whatever fonts the machine has.</summary>
+public static class PngRenderer
+{
+    /// <summary>The most pixels of one picture: 64 million, a quarter of a gigabyte while it is drawn.</summary>
+    public const long MostPixels = 64_000_000;
+
+    /// <summary>The most pixels along one side.</summary>
+    public const int LongestSide = 32_000;
+
+    private const double MillimetresPerInch = 25.4;
+
+    /// <summary>Renders a whole SVG whose root gives its width and height in millimetres.</summary>
+    /// <exception cref="PictureSizeException">The size asked for is not above 0, or beyond the limits.</exception>
+    /// <exception cref="ArgumentException">The text is not such an SVG.</exception>
+    public static byte[] Render(string svg, PngOptions options)
+    {
+        var document = Read(svg);
+        var (widthMillimetres, heightMillimetres) = PaperSize(document);
+        var dpi = options.WidthPixels is { } width ? width * MillimetresPerInch / widthMillimetres : options.Dpi;
+        var size = PixelSize(widthMillimetres, heightMillimetres, options.WidthPixels, dpi);
+        if (options.IsTransparent)
+        {
+            RemovePaper(document);
+        }
+
+        using var drawing = new SKSvg();
+        drawing.Settings.TypefaceProviders = [new InterTypefaces()];
+        var picture =
+            drawing.FromSvg(document.ToString(SaveOptions.DisableFormatting))
+            ?? throw new ArgumentException("The SVG has nothing to draw.", nameof(svg));
+        return PngResolution.Record(Encode(picture, size, options.IsTransparent), dpi);
+    }
+
+    private static XDocument Read(string svg)
+    {
+        try
+        {
+            return XDocument.Parse(svg, LoadOptions.PreserveWhitespace);
+        }
+        catch (System.Xml.XmlException malformed)
+        {
+            throw new ArgumentException("The SVG is not well-formed XML.", nameof(svg), malformed);
+        }
+    }
+
+    private static (double Width, double Height) PaperSize(XDocument document) =>
+        (Millimetres(document, "width"), Millimetres(document, "height"));
+
+    private static double Millimetres(XDocument document, string name)
+    {
+        var text = document.Root?.Attribute(name)?.Value ?? "";
+        return
+            text.EndsWith("mm", StringComparison.Ordinal)
+            && double.TryParse(text[..^2], NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+            && value > 0
+            && double.IsFinite(value)
+            ? value
+            : throw new ArgumentException($"The SVG's {name} is not given in millimetres.");
+    }
+
+    private static SKSizeI PixelSize(double widthMillimetres, double heightMillimetres, int? widthPixels, double dpi)
+    {
+        if (!(dpi > 0) || !double.IsFinite(dpi))
+        {
+            throw new PictureSizeException("a PNG needs a width or a resolution above 0");
+        }
+
+        var scale = dpi / MillimetresPerInch;
+        var width = widthPixels ?? Whole(widthMillimetres * scale);
+        var height = Whole(heightMillimetres * scale);
+        if (width > LongestSide || height > LongestSide || width * height > MostPixels)
+        {
+            var most = Math.Sqrt(MostPixels / (widthMillimetres * heightMillimetres));
+            most = Math.Min(most, LongestSide / Math.Max(widthMillimetres, heightMillimetres));
+            throw new PictureSizeException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a PNG of {width:F0} × {height:F0} pixels is too large; up to {Math.Floor(most * MillimetresPerInch):F0} dots per inch, or {Math.Floor(most * widthMillimetres):F0} pixels across, will do"
+                )
+            );
+        }
+
+        return new SKSizeI((int)width, (int)height);
+    }
+
+    /// <summary>Rounds up, but not for the noise of a floating-point division.</summary>
+    private static double Whole(double pixels) => Math.Max(1, Math.Ceiling(pixels - 1e-6));
+
+    private static void RemovePaper(XDocument document) =>
+        document
+            .Descendants()
+            .Where(element => (string?)element.Attribute("class") == "paper")
+            .ToList()
+            .ForEach(element => element.Remove());
+
+    private static byte[] Encode(SKPicture picture, SKSizeI size, bool isTransparent)
+    {
+        using var bitmap = new SKBitmap(
+            new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul)
+        );
+        using var canvas = new SKCanvas(bitmap);
+        canvas.Clear(isTransparent ? SKColors.Transparent : SKColors.White);
+        var bounds = picture.CullRect;
+        canvas.Scale(size.Width / bounds.Width, size.Height / bounds.Height);
+        canvas.Translate(-bounds.Left, -bounds.Top);
+        canvas.DrawPicture(picture);
+        canvas.Flush();
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, quality: 100);
+        return data.ToArray();
+    }
+}
