@@ -1,0 +1,12 @@
+using System.Globalization;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>A colour in sRGB.</summary>
+public readonly record struct Colour(byte Red, byte Green, byte Blue)
+{
+    /// <summary><c>#1D2126</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"#{Red:X2}{Green:X2}{Blue:X2}");
+
+    internal static Colour Hex(int value) => new((byte)(value >> 16), (byte)(value >> 8), (byte)value);
+}

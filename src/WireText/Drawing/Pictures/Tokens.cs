@@ -1,0 +1,94 @@
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Every size on a picture, in millimetres of paper. Colours are in <see cref="Theme"/>; nothing else holds a number or a colour.</summary>
+public static class Tokens
+{
+    // Wires.
+    public const double LanePitch = 2.0;
+    public const double WireCore = 1.0;
+    public const double BareCore = 0.6;
+    public const double PartLeadCore = 0.6;
+
+    /// <summary>What the casing adds on each side of a core.</summary>
+    public const double Casing = 0.2;
+
+    /// <summary>Paper on each side of a wire that goes over another.</summary>
+    public const double Gap = 0.35;
+
+    public const double StripeWidth = 0.4;
+    public const double StripeOn = 2.4;
+    public const double StripeOff = 2.4;
+    public const double CornerRadius = 1.8;
+    public const double HopRadius = 1.15;
+
+    /// <summary>From a hop's middle to a parallel wire on the side that it bulges to, at least.</summary>
+    public const double HopClearance = 3.0;
+
+    public const double SheathWidth = 2.0;
+    public const double SheathCasing = 0.15;
+    public const double WeaveOn = 0.3;
+    public const double WeaveOff = 0.5;
+
+    public const double SleeveWidth = 2.1;
+    public const double SleeveLine = 0.15;
+
+    // Lugs.
+    public const double EyeletDiameter = 1.6;
+    public const double EyeletHole = 0.6;
+    public const double EyeletLine = 0.2;
+    public const double JointDiameter = 1.9;
+
+    /// <summary>A joint on a case is larger: the iron had to heat more metal.</summary>
+    public const double SurfaceJointDiameter = 2.2;
+
+    public const double JointLine = 0.2;
+    public const double TabWidth = 1.7;
+    public const double LeadEnd = 0.9;
+
+    // Parts.
+    public const double PartLine = 0.3;
+    public const double DetailLine = 0.2;
+    public const double BodyCorner = 1.0;
+    public const double HatchPitch = 1.4;
+
+    /// <summary>Between a part's outline and the text inside it.</summary>
+    public const double TextInset = 1.0;
+
+    // Text.
+    public const double NameSize = 3.0;
+    public const double ValueSize = 2.4;
+    public const double MarkSize = 1.8;
+    public const double LugLabelSize = 2.0;
+    public const double TagSize = 2.0;
+    public const double TitleSize = 5.0;
+    public const double NoteSize = 2.6;
+    public const double FindingNumberSize = 2.4;
+
+    /// <summary>From baseline to baseline, over the size.</summary>
+    public const double LineHeight = 1.3;
+
+    /// <summary>Around a lug's label, to whatever is near.</summary>
+    public const double LabelGap = 0.35;
+
+    public const double TagPadding = 0.7;
+    public const double TagHeight = 2.7;
+    public const double TagLine = 0.2;
+
+    /// <summary>The widest that a part's name or value may be beside its body.</summary>
+    public const double WidestLabel = 40;
+
+    // Findings.
+    public const double FindingRing = 3.4;
+    public const double FindingLine = 0.5;
+    public const double FindingBadge = 3.6;
+
+    // The sheet.
+    public const double PageMargin = 8;
+    public const double NarrowestPage = 120;
+    public const double BlockGap = 5;
+    public const double BlockLine = 0.2;
+    public const double ScaleBar = 20;
+    public const double ScaleBarHeight = 1.2;
+    public const double LegendSample = 8;
+    public const double ColumnGap = 6;
+}
