@@ -10,6 +10,9 @@ public abstract record Element(int Index, int Part, string Name)
 {
     /// <summary>The lugs that current flows between; for an amplifier its input and common.</summary>
     public abstract ImmutableArray<int> Ends { get; }
+
+    /// <summary>How far the value may be off, as a fraction of it (0.1 is ±10 %); null when not stated.</summary>
+    public double? Tolerance { get; init; }
 }
 
 /// <summary>EMF, resistance and inductance in series, with a capacitance across.</summary>
@@ -70,6 +73,9 @@ public sealed record Capacitor(int Index, int Part, string Name, int A, int B, d
 public sealed record Inductor(int Index, int Part, string Name, int A, int B, double Henries, double Ohms)
     : Element(Index, Part, Name)
 {
+    /// <summary>Taken when not stated; a choke without resistance would have no solution (assumed; not measured).</summary>
+    public const double UsualOhms = 1;
+
     public override ImmutableArray<int> Ends => [A, B];
 }
 
@@ -77,6 +83,9 @@ public sealed record Inductor(int Index, int Part, string Name, int A, int B, do
 public sealed record Battery(int Index, int Part, string Name, int Plus, int Minus, double Volts, double Ohms)
     : Element(Index, Part, Name)
 {
+    /// <summary>Internal resistance of a fresh block battery in ohms, taken when not stated (assumed; not measured).</summary>
+    public const double UsualOhms = 2;
+
     public override ImmutableArray<int> Ends => [Plus, Minus];
 }
 

@@ -75,4 +75,8 @@ public sealed record Control(
 public sealed record Position(string Name, ImmutableArray<ImmutableArray<int>> Closed);
 
 /// <summary>Something that turns from 0 to 10.</summary>
-public sealed record Dial(int Index, string Name, int Part, double Rest);
+public sealed record Dial(int Index, string Name, int Part, double Rest)
+{
+    /// <summary>Where dials rest when nothing else is said.</summary>
+    public const double FullyUp = 10;
+}

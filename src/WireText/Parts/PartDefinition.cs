@@ -153,6 +153,20 @@ public sealed record PartDefinition(
     SourceLocation DefinedAt
 )
 {
+    /// <summary>The index in <see cref="Terminals"/> of a terminal that this definition is known to have.</summary>
+    public int IndexOf(string name)
+    {
+        for (var i = 0; i < Terminals.Length; i++)
+        {
+            if (string.Equals(Terminals[i].Name, name, StringComparison.OrdinalIgnoreCase))
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"'{Model}' has no terminal '{name}'", nameof(name));
+    }
+
     /// <summary>The terminal of that name, upper and lower case alike, or null.</summary>
     public Terminal? FindTerminal(string name) =>
         Terminals.FirstOrDefault(t => string.Equals(t.Name, name, StringComparison.OrdinalIgnoreCase));

@@ -11,8 +11,9 @@ public static class DidYouMean
     /// A slip is a letter too many, one missing, a wrong one, or two neighbours swapped; upper and lower case are
     /// one. One slip is allowed for each three letters of the longer word. Of equals the first candidate wins.
     /// </remarks>
+    /// <param name="allowed">Slips that are allowed in a word too short for one by its length: 1 where a guess costs nothing.</param>
     /// <returns>Null when nothing is near enough to be worth a guess.</returns>
-    public static string? Nearest(string word, IEnumerable<string> candidates)
+    public static string? Nearest(string word, IEnumerable<string> candidates, int allowed = 0)
     {
         if (word.Length is 0 or > LongestWord)
         {
@@ -23,7 +24,7 @@ public static class DidYouMean
         var fewest = int.MaxValue;
         foreach (var candidate in candidates)
         {
-            var limit = Math.Min(fewest - 1, Math.Max(word.Length, candidate.Length) / 3);
+            var limit = Math.Min(fewest - 1, Math.Max(allowed, Math.Max(word.Length, candidate.Length) / 3));
             if (candidate.Length <= LongestWord && Math.Abs(candidate.Length - word.Length) <= limit)
             {
                 var slips = Slips(word, candidate);

@@ -1,0 +1,270 @@
+using System.Collections.Immutable;
+using WireText.Parts;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>A circuit made from a tree, with what was wrong in the lines.</summary>
+/// <param name="Circuit">Null when the file is a mod on a base: its circuit lies in another file.</param>
+/// <param name="Catalogue">The standard models and those the file defines or includes.</param>
+public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, ImmutableArray<Finding> Findings);
+
+/// <summary>Turns a tree into the connection model. Lines may stand in any order: names first, then what uses them.</summary>
+public static class Binder
+{
+    /// <summary>How many parts one circuit may have.</summary>
+    public const int MaxParts = 10_000;
+
+    /// <summary>How many stretches of wire one circuit may have.</summary>
+    public const int MaxWires = 100_000;
+
+    public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources)
+    {
+        var sink = new FindingSink();
+        var gatherer = new DefinitionGatherer(sources, sink);
+        var catalogue = gatherer.Gather(tree);
+        ReportWhatWaits(tree, sink);
+        if (tree.Statements.Any(s => s is BaseSyntax) || IsTooLarge(tree, sink))
+        {
+            return new BoundCircuit(null, catalogue, sink.ToImmutable());
+        }
+
+        var draft = new CircuitDraft(tree, catalogue, sink);
+        BindParts(tree, draft, gatherer.BrokenModels);
+        BindControls(tree, draft);
+        var resolver = new LugResolver(draft);
+        BindWires(tree, new WireBinder(draft, resolver));
+        var circuit = Finish(tree, draft, resolver);
+        return new BoundCircuit(circuit, catalogue, sink.ToImmutable());
+    }
+
+    private static void BindParts(WiringTree tree, CircuitDraft draft, HashSet<string> brokenModels)
+    {
+        var binder = new PartBinder(draft);
+        foreach (var statement in tree.Statements)
+        {
+            switch (statement)
+            {
+                case PartSyntax part when part.IsBroken || UsesBroken(part, brokenModels):
+                    draft.MarkBroken(part.Name.Text);
+                    break;
+                case PartSyntax part:
+                    binder.Bind(part);
+                    break;
+                case SpliceSyntax { IsBroken: true } splice:
+                    draft.MarkBroken(splice.Name.Text);
+                    break;
+                case SpliceSyntax splice:
+                    binder.Bind(splice);
+                    break;
+            }
+        }
+    }
+
+    private static bool UsesBroken(PartSyntax part, HashSet<string> brokenModels) =>
+        part.Arguments.OfType<WordSyntax>().Any(w => brokenModels.Contains($"{part.Kind.Text} {w.Text}"));
+
+    private static void BindControls(WiringTree tree, CircuitDraft draft)
+    {
+        var binder = new ControlBinder(draft);
+        foreach (var positions in Whole<PositionsSyntax>(tree))
+        {
+            binder.Bind(positions);
+        }
+
+        foreach (var rest in Whole<RestSyntax>(tree))
+        {
+            binder.Bind(rest);
+        }
+    }
+
+    private static void BindWires(WiringTree tree, WireBinder binder)
+    {
+        foreach (var statement in tree.Statements.Where(s => !s.IsBroken))
+        {
+            switch (statement)
+            {
+                case PartSyntax part:
+                    binder.BindHanging(part);
+                    break;
+                case WireSyntax wire:
+                    binder.Bind(wire);
+                    break;
+                case SpliceSyntax splice:
+                    binder.Bind(splice);
+                    break;
+                case CableSyntax cable:
+                    binder.Bind(cable);
+                    break;
+                case TouchSyntax touch:
+                    binder.Bind(touch);
+                    break;
+            }
+        }
+    }
+
+    private static Circuit Finish(WiringTree tree, CircuitDraft draft, LugResolver resolver)
+    {
+        var places = new PlaceBinder(draft, resolver);
+        foreach (var arrange in Whole<ArrangeSyntax>(tree))
+        {
+            places.Bind(arrange);
+        }
+
+        foreach (var place in Whole<PlaceSyntax>(tree))
+        {
+            places.Bind(place);
+        }
+
+        return new Circuit
+        {
+            Title = Single<CircuitSyntax>(tree, draft.Sink, c => c.Title)?.Title.Value,
+            Finish = Single<FinishSyntax>(tree, draft.Sink, f => f.Finish)?.Finish.Text,
+            Notes = [.. Whole<NoteSyntax>(tree).Select(n => n.Remark.Value)],
+            Parts = [.. draft.Parts],
+            Lugs = [.. draft.Lugs],
+            Controls = [.. draft.Controls],
+            Dials = [.. draft.Dials],
+            Elements = [.. draft.Elements],
+            Wires = [.. draft.Wires],
+            Cables = [.. draft.Cables],
+            Joins = [.. draft.Joins],
+            Outputs = [.. OutputsOf(draft)],
+            Nets = NetBuilder.Build(draft.Lugs.Count, draft.Joins),
+            Arrangement = [.. places.Rows],
+            Places = [.. places.Places],
+            Allowances =
+            [
+                .. Whole<AllowSyntax>(tree).Select(allow => ReadAllowance(allow, draft, resolver)).OfType<Allowance>(),
+            ],
+        };
+    }
+
+    private static Allowance? ReadAllowance(AllowSyntax allow, CircuitDraft draft, LugResolver resolver)
+    {
+        if (allow.At is not { } at)
+        {
+            return new Allowance(allow.Check.Text, null, allow.Reason.Value, draft.Tree.At(allow.Check));
+        }
+
+        // A part's name alone means all of it, also where the part has several lugs.
+        var name = at.Words.Length == 1 ? draft.FindPart(at.Name.Text)?.Name : null;
+        name ??= resolver.Resolve(at)?.Name;
+        return name is null
+            ? null
+            : new Allowance(allow.Check.Text, name, allow.Reason.Value, draft.Tree.At(allow.Check));
+    }
+
+    private static IEnumerable<OutputJack> OutputsOf(CircuitDraft draft)
+    {
+        foreach (
+            var part in draft.Parts.Where(p =>
+                string.Equals(p.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase)
+            )
+        )
+        {
+            var (tip, sleeve, ring) = (LugOf(part, "tip"), LugOf(part, "sleeve"), LugOf(part, "ring"));
+            if (tip is { } t && sleeve is { } s)
+            {
+                yield return new OutputJack(part.Index, t, s, ring);
+            }
+        }
+
+        int? LugOf(Part part, string name) =>
+            part.Definition.FindTerminal(name) is { } terminal
+                ? part.Lugs[part.Definition.IndexOf(terminal.Name)]
+                : null;
+    }
+
+    private static T? Single<T>(WiringTree tree, FindingSink sink, Func<T, SyntaxNode> placeOf)
+        where T : StatementSyntax
+    {
+        var all = Whole<T>(tree).ToList();
+        foreach (var again in all.Skip(1))
+        {
+            sink.Add(
+                new Finding(
+                    "said-twice",
+                    Severity.Error,
+                    tree.At(placeOf(again)),
+                    "this is said already",
+                    "keep one of the two lines"
+                )
+                {
+                    Related = [new RelatedPlace(tree.At(placeOf(all[0])), "said here first")],
+                }
+            );
+        }
+
+        return all.FirstOrDefault();
+    }
+
+    private static IEnumerable<T> Whole<T>(WiringTree tree)
+        where T : StatementSyntax => tree.Statements.OfType<T>().Where(s => !s.IsBroken);
+
+    /// <summary>What is read and kept but has no meaning yet is said once a kind, never passed over in silence.</summary>
+    private static void ReportWhatWaits(WiringTree tree, FindingSink sink)
+    {
+        var waiting = tree
+            .Statements.Select(s => (Statement: s, Word: WordOf(s)))
+            .Where(s => s.Word is not null)
+            .DistinctBy(s => s.Word, StringComparer.Ordinal);
+        foreach (var (statement, word) in waiting)
+        {
+            sink.Info("not-checked-yet", tree.At(statement), $"'{word}' is read and kept, but not checked yet");
+        }
+
+        static string? WordOf(StatementSyntax statement) =>
+            statement switch
+            {
+                ExpectSyntax => "expect",
+                LoadSyntax => "load",
+                BaseSyntax => "base",
+                LiftSyntax => "lift",
+                DropSyntax or DropExpectSyntax => "drop",
+                ReplaceSyntax => "replace",
+                _ => null,
+            };
+    }
+
+    private static bool IsTooLarge(WiringTree tree, FindingSink sink)
+    {
+        var parts = tree.Statements.Where(s => s is PartSyntax or SpliceSyntax).Skip(MaxParts).FirstOrDefault();
+        if (parts is not null)
+        {
+            sink.Error(
+                "too-large",
+                tree.At(parts),
+                $"one circuit has {MaxParts} parts at most",
+                "divide it into several files"
+            );
+            return true;
+        }
+
+        var wires = 0;
+        foreach (var statement in tree.Statements)
+        {
+            wires += statement switch
+            {
+                WireSyntax wire => wire.Lugs.Length - 1,
+                CableSyntax cable => cable.Cores.Length + 1,
+                SpliceSyntax splice => splice.Lugs.Length,
+                PartSyntax { Hangs: not null } => 2,
+                _ => 0,
+            };
+            if (wires > MaxWires)
+            {
+                sink.Error(
+                    "too-large",
+                    tree.At(statement),
+                    $"one circuit has {MaxWires} stretches of wire at most",
+                    "divide it into several files"
+                );
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,128 @@
+using WireText.Parts;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Gathers the models that a file defines and includes, behind the standard ones.</summary>
+internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink sink)
+{
+    /// <summary>How deep files may include files.</summary>
+    public const int MaxDepth = 16;
+
+    private readonly HashSet<string> included = new(StringComparer.Ordinal);
+    private PartCatalogue catalogue = StandardParts.Catalogue;
+
+    /// <summary>Kinds whose model could not be read, so that parts of it are not reported again.</summary>
+    public HashSet<string> BrokenModels { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    public PartCatalogue Gather(WiringTree tree)
+    {
+        included.Add(tree.Source.Path);
+        GatherFrom(tree, depth: 0);
+        return catalogue;
+    }
+
+    private void GatherFrom(WiringTree tree, int depth)
+    {
+        foreach (var statement in tree.Statements)
+        {
+            switch (statement)
+            {
+                case IncludeSyntax include:
+                    Include(include, tree, depth + 1);
+                    break;
+                case DefineSyntax define:
+                    Define(define, tree);
+                    break;
+                default:
+                    if (depth > 0)
+                    {
+                        ReportStray(statement, tree);
+                    }
+
+                    break;
+            }
+        }
+    }
+
+    private void Include(IncludeSyntax include, WiringTree from, int depth)
+    {
+        if (depth > MaxDepth)
+        {
+            sink.Error(
+                "include-too-deep",
+                from.At(include.Path),
+                $"files include files more than {MaxDepth} deep",
+                "include the parts file directly"
+            );
+            return;
+        }
+
+        var load = sources.Load(include.Path.Value, from.Source);
+        if (load.Source is not { } source)
+        {
+            sink.Error(
+                "cannot-include",
+                from.At(include.Path),
+                $"cannot read '{include.Path.Value}': {load.Problem}",
+                "put it below this file's folder, or name its folder with --parts"
+            );
+            return;
+        }
+
+        // A file that two others include is read once.
+        if (!included.Add(source.Path))
+        {
+            return;
+        }
+
+        var tree = Parser.Parse(source);
+        foreach (var finding in tree.Findings)
+        {
+            sink.Add(finding);
+        }
+
+        GatherFrom(tree, depth);
+    }
+
+    private void Define(DefineSyntax define, WiringTree tree)
+    {
+        if (catalogue.Find(define.Kind.Text, define.Model.Text) is { } earlier)
+        {
+            var isStandard = earlier.DefinedAt.Source == StandardParts.Source;
+            sink.Add(
+                new Finding(
+                    "model-taken",
+                    Severity.Error,
+                    tree.At(define.Model),
+                    isStandard
+                        ? $"'{define.Kind.Text} {define.Model.Text}' is a standard part"
+                        : $"'{define.Kind.Text} {define.Model.Text}' is defined already",
+                    "give it a name of its own"
+                )
+                {
+                    Related = isStandard ? [] : [new RelatedPlace(earlier.DefinedAt, "defined here first")],
+                }
+            );
+            return;
+        }
+
+        if (DefinitionReader.Read(define, tree, sink) is { } definition)
+        {
+            catalogue = catalogue.With([definition]);
+        }
+        else
+        {
+            BrokenModels.Add($"{define.Kind.Text} {define.Model.Text}");
+        }
+    }
+
+    private void ReportStray(StatementSyntax statement, WiringTree tree) =>
+        sink.Error(
+            "only-definitions",
+            tree.At(statement),
+            "an included file has definitions alone",
+            "move this line to the circuit that includes it"
+        );
+}

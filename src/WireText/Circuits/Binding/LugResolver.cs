@@ -1,0 +1,191 @@
+using System.Globalization;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Finds the lug that a line names, and says what was probably meant when there is none.</summary>
+internal sealed class LugResolver(CircuitDraft draft)
+{
+    /// <summary>Guessing costs time that grows with the file; past this many wrong names a message offers none.</summary>
+    private const int MostGuesses = 200;
+
+    private int guesses;
+
+    /// <summary>The lug, or null after a finding; no finding when its part could not be built.</summary>
+    public Lug? Resolve(LugSyntax syntax)
+    {
+        if (draft.FindLug(syntax.FullName) is { IsInner: false } lug)
+        {
+            return lug;
+        }
+
+        if (draft.IsBroken(syntax.Name.Text))
+        {
+            return null;
+        }
+
+        if (draft.FindPart(syntax.Name.Text) is { } part)
+        {
+            ReportLug(syntax, part);
+        }
+        else
+        {
+            ReportPart(syntax.Name);
+        }
+
+        return null;
+    }
+
+    /// <summary>The part, or null after a finding; no finding when it could not be built.</summary>
+    public Part? ResolvePart(WordSyntax name)
+    {
+        if (draft.FindPart(name.Text) is { } part)
+        {
+            return part;
+        }
+
+        if (!draft.IsBroken(name.Text))
+        {
+            ReportPart(name);
+        }
+
+        return null;
+    }
+
+    private void ReportPart(WordSyntax name)
+    {
+        var near = Guess(name.Text, draft.Parts.Select(p => p.Name));
+        draft.Sink.Error(
+            "unknown-part",
+            draft.Tree.At(name),
+            $"no part is named '{name.Text}'",
+            near is null ? "declare it on a line of its own" : $"did you mean '{near}'?"
+        );
+    }
+
+    private void ReportLug(LugSyntax syntax, Part part)
+    {
+        var names = LugNames(part).ToList();
+        if (syntax.Words.Length == 1)
+        {
+            draft.Sink.Error(
+                "which-lug",
+                draft.Tree.At(syntax),
+                $"'{part.Name}' has several lugs",
+                $"say which: {LugRanges.Write(names.Select(n => $"{part.Name}.{n}"))}"
+            );
+            return;
+        }
+
+        var wrong = syntax.FullName[(syntax.Name.Text.Length + 1)..];
+        var span = TextSpan.FromBounds(syntax.Words[1].Span.Start, syntax.Span.End);
+        var model = $"a {part.Definition.Model} {part.Kind}";
+        if (names.Count == 0)
+        {
+            draft.Sink.Error(
+                "unknown-lug",
+                draft.Tree.At(span),
+                $"'{part.Name}' is its own lug; it has no '{wrong}'",
+                $"write '{part.Name}' alone"
+            );
+            return;
+        }
+
+        var near = Guess(wrong, InOrderOfNearness(wrong, names));
+        draft.Sink.Error(
+            "unknown-lug",
+            draft.Tree.At(span),
+            $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
+            near is null ? null : $"did you mean '{near}'?"
+        );
+    }
+
+    private IEnumerable<string> LugNames(Part part)
+    {
+        var lugs = part.Lugs.Select(l => draft.Lugs[l]).Where(l => !l.IsInner).ToList();
+        return lugs.Count == 1 ? [] : lugs.Select(l => l.Terminal.Name);
+    }
+
+    /// <summary>Names with the same letters first, the nearest number first among them: after A4 comes A3.</summary>
+    private static IEnumerable<string> InOrderOfNearness(string wrong, IEnumerable<string> names)
+    {
+        var (letters, number) = LugRanges.SplitNumber(wrong);
+        return names.OrderBy(name =>
+        {
+            var (itsLetters, itsNumber) = LugRanges.SplitNumber(name);
+            var isSame = string.Equals(letters, itsLetters, StringComparison.OrdinalIgnoreCase);
+            return isSame && number is { } a && itsNumber is { } b ? Math.Abs(a - b) : int.MaxValue;
+        });
+    }
+
+    private string? Guess(string word, IEnumerable<string> names) =>
+        guesses++ < MostGuesses ? DidYouMean.Nearest(word, names, allowed: 1) : null;
+}
+
+/// <summary>Writes many lugs shortly: <c>A0–A3, B0–B3, case</c>.</summary>
+internal static class LugRanges
+{
+    public static string Write(IEnumerable<string> names)
+    {
+        var groups = new List<(string Letters, SortedSet<int> Numbers, string First)>();
+        foreach (var name in names)
+        {
+            var (letters, number) = SplitNumber(name);
+            var index = number is null ? -1 : groups.FindIndex(g => g.Letters == letters && g.Numbers.Count > 0);
+            if (number is { } n && index >= 0)
+            {
+                groups[index].Numbers.Add(n);
+            }
+            else
+            {
+                groups.Add((letters, number is { } first ? [first] : [], name));
+            }
+        }
+
+        return string.Join(", ", groups.SelectMany(g => Runs(g.Letters, g.Numbers, g.First)));
+    }
+
+    public static (string Letters, int? Number) SplitNumber(string name)
+    {
+        var digits = name.Length;
+        while (digits > 0 && char.IsAsciiDigit(name[digits - 1]))
+        {
+            digits--;
+        }
+
+        var isNumber = int.TryParse(
+            name.AsSpan(digits),
+            NumberStyles.None,
+            CultureInfo.InvariantCulture,
+            out var number
+        );
+        return (name[..digits], isNumber ? number : null);
+    }
+
+    private static IEnumerable<string> Runs(string letters, SortedSet<int> numbers, string name)
+    {
+        if (numbers.Count == 0)
+        {
+            yield return name;
+            yield break;
+        }
+
+        var (first, last) = (numbers.Min, numbers.Min);
+        foreach (var number in numbers.Skip(1))
+        {
+            if (number != last + 1)
+            {
+                yield return Run(letters, first, last);
+                first = number;
+            }
+
+            last = number;
+        }
+
+        yield return Run(letters, first, last);
+    }
+
+    private static string Run(string letters, int first, int last) =>
+        first == last ? $"{letters}{first}" : $"{letters}{first}–{letters}{last}";
+}

@@ -1,0 +1,212 @@
+using System.Collections.Immutable;
+using WireText.Parts;
+using WireText.Quantities;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>What stands behind a part's name, sorted: model, value, taper, traits, keys and remark.</summary>
+internal sealed class PartArguments
+{
+    private static readonly ImmutableArray<string> CapacitorTraits =
+    [
+        "film",
+        "ceramic",
+        "electrolytic",
+        "paper-in-oil",
+    ];
+
+    public required PartDefinition Definition { get; init; }
+
+    public WordSyntax? Value { get; private set; }
+
+    /// <summary>The word or letter that says the taper.</summary>
+    public WordSyntax? Taper { get; private set; }
+
+    public List<string> Traits { get; } = [];
+
+    public List<PairSyntax> Pairs { get; } = [];
+
+    public string? Remark { get; private set; }
+
+    /// <summary>Sorts the arguments. Gives null, after a finding, when no model could be found.</summary>
+    public static PartArguments? Read(PartSyntax part, CircuitDraft draft)
+    {
+        if (FindModel(part, draft) is not { } definition)
+        {
+            return null;
+        }
+
+        var arguments = new PartArguments { Definition = definition };
+        var isModelTaken = false;
+        foreach (var argument in part.Arguments)
+        {
+            switch (argument)
+            {
+                case PairSyntax pair:
+                    arguments.Pairs.Add(pair);
+                    break;
+                case TextSyntax text:
+                    arguments.Remark = text.Value;
+                    break;
+                case WordSyntax word when !isModelTaken && IsModel(word, definition):
+                    isModelTaken = true;
+                    break;
+                case WordSyntax word:
+                    arguments.Sort(word, draft);
+                    break;
+            }
+        }
+
+        return arguments;
+    }
+
+    /// <summary>The words that a part of this definition takes besides its model.</summary>
+    public static IEnumerable<string> TraitsOf(PartDefinition definition)
+    {
+        if (definition.Insides.Any(i => i is Inside.TrackInside))
+        {
+            yield return "turns-back";
+        }
+
+        if (definition.Insides.Any(i => i is Inside.CapacitorInside { Farads: null }))
+        {
+            foreach (var trait in CapacitorTraits)
+            {
+                yield return trait;
+            }
+        }
+
+        yield return "heat-sensitive";
+    }
+
+    private static bool IsModel(WordSyntax word, PartDefinition definition) =>
+        string.Equals(word.Text, definition.Model, StringComparison.OrdinalIgnoreCase);
+
+    private static PartDefinition? FindModel(PartSyntax part, CircuitDraft draft)
+    {
+        var models = draft.Catalogue.ModelsOf(part.Kind.Text);
+        var words = part.Arguments.OfType<WordSyntax>().ToList();
+        if (models.IsEmpty)
+        {
+            ReportUnknownKind(part, draft);
+            return null;
+        }
+
+        if (
+            words.Select(w => draft.Catalogue.Find(part.Kind.Text, w.Text)).FirstOrDefault(d => d is not null) is
+            { } named
+        )
+        {
+            return named;
+        }
+
+        return draft.Catalogue.DefaultOf(part.Kind.Text) ?? ReportMissingModel(part, words, models, draft);
+    }
+
+    private static void ReportUnknownKind(PartSyntax part, CircuitDraft draft)
+    {
+        var near = DidYouMean.Nearest(part.Kind.Text, draft.Catalogue.Kinds);
+        draft.Sink.Error(
+            "unknown-kind",
+            draft.Tree.At(part.Kind),
+            $"no kind of part is called '{part.Kind.Text}'",
+            near is null
+                ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
+                : $"did you mean '{near}'?"
+        );
+    }
+
+    private static PartDefinition? ReportMissingModel(
+        PartSyntax part,
+        List<WordSyntax> words,
+        ImmutableArray<PartDefinition> models,
+        CircuitDraft draft
+    )
+    {
+        var names = string.Join(", ", models.Select(m => m.Model));
+        if (words.Count == 0)
+        {
+            draft.Sink.Error(
+                "missing-model",
+                draft.Tree.At(part.Name),
+                $"'{part.Name.Text}' needs its model: {part.Kind.Text}es differ too much to guess",
+                $"write one of {names}"
+            );
+            return null;
+        }
+
+        var near = DidYouMean.Nearest(words[0].Text, models.Select(m => m.Model));
+        draft.Sink.Error(
+            "unknown-model",
+            draft.Tree.At(words[0]),
+            $"no {part.Kind.Text} is called '{words[0].Text}'",
+            near is null ? $"write one of {names}" : $"did you mean '{near}'?"
+        );
+        return null;
+    }
+
+    private void Sort(WordSyntax word, CircuitDraft draft)
+    {
+        var takesTaper = Definition.Insides.Any(i => i is Inside.TrackInside { Taper: null });
+        if (takesTaper && TaperReader.Words.Contains(word.Text, StringComparer.OrdinalIgnoreCase))
+        {
+            Keep(word, Taper, draft, "taper");
+            Taper = word;
+        }
+        else if (takesTaper && BareTaper.IsLetter(word.Text))
+        {
+            Keep(word, Taper, draft, "taper");
+            Taper = word;
+        }
+        else if (takesTaper && BareTaper.SplitsOff(word.Text))
+        {
+            Keep(word, Value, draft, "value");
+            (Value, Taper) = BareTaper.Split(word);
+        }
+        else if (ValueReader.LooksLikeValue(word.Text))
+        {
+            Keep(word, Value, draft, "value");
+            Value = word;
+        }
+        else if (TraitsOf(Definition).FirstOrDefault(t => Is(t, word.Text)) is { } trait)
+        {
+            Traits.Add(trait);
+        }
+        else
+        {
+            ReportUnknownWord(word, takesTaper, draft);
+        }
+    }
+
+    private static void Keep(WordSyntax word, WordSyntax? earlier, CircuitDraft draft, string what)
+    {
+        if (earlier is not null)
+        {
+            draft.Sink.Error(
+                "said-twice",
+                draft.Tree.At(word),
+                $"'{word.Text}' is a second {what}; '{earlier.Text}' stands there already",
+                "keep one of them"
+            );
+        }
+    }
+
+    private void ReportUnknownWord(WordSyntax word, bool takesTaper, CircuitDraft draft)
+    {
+        var models = draft.Catalogue.ModelsOf(Definition.Kind).Select(d => d.Model).ToList();
+        var words = TraitsOf(Definition).Concat(takesTaper ? TaperReader.Words : []);
+        var near = DidYouMean.Nearest(word.Text, [.. models, .. words]);
+        draft.Sink.Error(
+            "unknown-word",
+            draft.Tree.At(word),
+            $"'{word.Text}' says nothing about a {Definition.Kind}",
+            near is null
+                ? $"a {Definition.Kind} takes a model ({string.Join(", ", models)}) and the words {string.Join(", ", words)}"
+                : $"did you mean '{near}'?"
+        );
+    }
+
+    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using WireText.Parts;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Makes parts, with their lugs, controls, dials and elements, from part and splice lines.</summary>
+internal sealed class PartBinder(CircuitDraft draft)
+{
+    public void Bind(PartSyntax syntax)
+    {
+        if (!draft.Claim(syntax.Name))
+        {
+            return;
+        }
+
+        if (PartArguments.Read(syntax, draft) is not { } arguments)
+        {
+            draft.MarkBroken(syntax.Name.Text);
+            return;
+        }
+
+        var definition = arguments.Definition;
+        var index = draft.Parts.Count;
+        var lugs = draft.AddLugs(syntax.Name.Text, definition);
+        var controls = AddControls(syntax.Name.Text, index, definition, lugs);
+        var dials = AddDials(syntax.Name.Text, index, definition);
+        var elements = new ElementBinder(draft, arguments, syntax.Name, index, lugs, dials).Bind();
+        foreach (var group in definition.Joined)
+        {
+            AddJoined(definition, group, lugs, draft.Tree.At(syntax.Name));
+        }
+
+        draft.AddPart(
+            new Part(
+                index,
+                syntax.Name.Text,
+                definition,
+                lugs,
+                controls,
+                dials,
+                elements.Indices,
+                elements.ValueLabel,
+                elements.TaperLabel,
+                [.. arguments.Traits],
+                HangsOn: null,
+                arguments.Remark,
+                draft.Tree.At(syntax.Name)
+            )
+        );
+    }
+
+    public void Bind(SpliceSyntax syntax)
+    {
+        if (!draft.Claim(syntax.Name))
+        {
+            return;
+        }
+
+        var index = draft.Parts.Count;
+        var lugs = draft.AddLugs(syntax.Name.Text, StandardParts.Splice);
+        ImmutableArray<string> traits = syntax.Sleeved is null ? [] : ["sleeved"];
+        draft.AddPart(
+            new Part(
+                index,
+                syntax.Name.Text,
+                StandardParts.Splice,
+                lugs,
+                [],
+                [],
+                [],
+                null,
+                null,
+                traits,
+                HangsOn: null,
+                syntax.Remark?.Value,
+                draft.Tree.At(syntax.Name)
+            )
+        );
+    }
+
+    private ImmutableArray<int> AddControls(string name, int part, PartDefinition definition, ImmutableArray<int> lugs)
+    {
+        var indices = ImmutableArray.CreateBuilder<int>();
+        foreach (var control in definition.Controls)
+        {
+            var positions = control.Positions.Select(p => new Position(
+                p.Name,
+                [.. p.Closed.Select(group => LugsOf(definition, group, lugs))]
+            ));
+            indices.Add(draft.Controls.Count);
+            draft.Controls.Add(
+                new Control(
+                    draft.Controls.Count,
+                    Suffixed(name, control.Suffix),
+                    part,
+                    [.. positions],
+                    control.Rest,
+                    definition.Between,
+                    definition.IsEndless
+                )
+                {
+                    IsPlug = string.Equals(definition.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase),
+                }
+            );
+        }
+
+        return indices.ToImmutable();
+    }
+
+    private ImmutableArray<int> AddDials(string name, int part, PartDefinition definition)
+    {
+        var indices = ImmutableArray.CreateBuilder<int>();
+        var suffixes = definition
+            .Insides.OfType<Inside.TrackInside>()
+            .Select(t => t.Name ?? "")
+            .Distinct(StringComparer.OrdinalIgnoreCase);
+        foreach (var suffix in suffixes)
+        {
+            indices.Add(draft.Dials.Count);
+            draft.Dials.Add(
+                new Dial(draft.Dials.Count, Suffixed(name, suffix), part, definition.DialRest ?? Dial.FullyUp)
+            );
+        }
+
+        return indices.ToImmutable();
+    }
+
+    private void AddJoined(PartDefinition definition, ContactGroup group, ImmutableArray<int> lugs, SourceLocation at)
+    {
+        var members = LugsOf(definition, group, lugs);
+        for (var i = 1; i < members.Length; i++)
+        {
+            draft.Joins.Add(new Join(draft.Joins.Count, JoinKind.Joined, members[i - 1], members[i], Wire: -1, at));
+        }
+    }
+
+    private static ImmutableArray<int> LugsOf(
+        PartDefinition definition,
+        ContactGroup group,
+        ImmutableArray<int> lugs
+    ) => [.. group.Terminals.Select(name => lugs[definition.IndexOf(name)])];
+
+    private static string Suffixed(string name, string suffix) => suffix.Length == 0 ? name : $"{name}.{suffix}";
+}

@@ -1,0 +1,371 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Parts;
+using WireText.Quantities;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Makes wires, cables and joins from the lines that connect lugs.</summary>
+internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
+{
+    private readonly Dictionary<string, int> wireIds = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<int, SourceLocation> endedLeads = [];
+    private int runs;
+
+    public void Bind(WireSyntax syntax)
+    {
+        var colour = ReadColour(syntax.Colour);
+        var keys = ReadKeys(syntax.Pairs);
+        var lugs = syntax.Lugs.Select(resolver.Resolve).ToList();
+        if (syntax.IsBroken)
+        {
+            return;
+        }
+
+        for (var i = 0; i < lugs.Count; i++)
+        {
+            if (lugs[i] is { IsLead: true } lead)
+            {
+                CheckLead(lead, syntax.Lugs[i], isInside: i > 0 && i < lugs.Count - 1);
+            }
+        }
+
+        if (lugs.Count == 2 && lugs[0] is { IsLead: true } first && lugs[1] is { IsLead: true } second)
+        {
+            ReportTwoLeads(syntax.Lugs[0], syntax.Lugs[1], first, second);
+        }
+
+        for (var i = 1; i < lugs.Count; i++)
+        {
+            if (lugs[i - 1] is { } from && lugs[i] is { } to)
+            {
+                var span = TextSpan.FromBounds(syntax.Lugs[i - 1].Span.Start, syntax.Lugs[i].Span.End);
+                Add(
+                    new NewWire(WireKind.Wire, from.Index, to.Index, colour, draft.Tree.At(span))
+                    {
+                        IsSleeved = syntax.Sleeved is not null,
+                        Length = keys.Length,
+                        Gauge = keys.Gauge,
+                    }
+                );
+            }
+        }
+
+        runs++;
+    }
+
+    public void Bind(SpliceSyntax syntax)
+    {
+        if (draft.FindLug(syntax.Name.Text) is not { } joint)
+        {
+            return;
+        }
+
+        foreach (var lugSyntax in syntax.Lugs)
+        {
+            if (resolver.Resolve(lugSyntax) is { } lug)
+            {
+                CheckLead(lug, lugSyntax, isInside: false);
+                Add(
+                    new NewWire(WireKind.SpliceLead, lug.Index, joint.Index, null, draft.Tree.At(lugSyntax)),
+                    JoinKind.Splice
+                );
+                runs++;
+            }
+        }
+    }
+
+    public void Bind(CableSyntax syntax)
+    {
+        var keys = ReadKeys(syntax.Pairs);
+        var cable = draft.Cables.Count;
+        var cores = ImmutableArray.CreateBuilder<int>();
+        foreach (var core in syntax.Cores)
+        {
+            var (from, to) = (resolver.Resolve(core.From), resolver.Resolve(core.To));
+            var colour = ReadColour(core.Colour);
+            if (from is not null && to is not null)
+            {
+                CheckLead(from, core.From, isInside: false);
+                CheckLead(to, core.To, isInside: false);
+                var newCore = new NewWire(WireKind.Core, from.Index, to.Index, colour, draft.Tree.At(core))
+                {
+                    Cable = cable,
+                    Length = keys.Length,
+                    Gauge = keys.Gauge,
+                };
+                cores.Add(Add(newCore));
+            }
+
+            runs++;
+        }
+
+        int? braid = syntax.Braid is { } ends ? BindBraid(ends, cable) : null;
+        if (cores.Count > 0)
+        {
+            draft.Cables.Add(
+                new Cable(cable, cores.ToImmutable(), braid, syntax.Twisted is not null, draft.Tree.At(syntax))
+            );
+        }
+    }
+
+    public void Bind(TouchSyntax syntax)
+    {
+        var lugs = syntax.Lugs.Select(resolver.Resolve).OfType<Lug>().ToList();
+        for (var i = 1; i < lugs.Count; i++)
+        {
+            draft.Joins.Add(
+                new Join(
+                    draft.Joins.Count,
+                    JoinKind.Touch,
+                    lugs[i - 1].Index,
+                    lugs[i].Index,
+                    Wire: -1,
+                    draft.Tree.At(syntax)
+                )
+            );
+        }
+    }
+
+    /// <summary>A two-lead part soldered in by its own leads.</summary>
+    public void BindHanging(PartSyntax syntax)
+    {
+        if (syntax.Hangs is not { } hangs || draft.FindPart(syntax.Name.Text) is not { } part)
+        {
+            return;
+        }
+
+        var leads = part.Lugs.Where(l => !draft.Lugs[l].IsInner).ToList();
+        if (leads.Count != 2)
+        {
+            draft.Sink.Error(
+                "not-two-leads",
+                draft.Tree.At(hangs),
+                $"'{part.Name}' has {leads.Count} lugs; only a part with two leads hangs from lug to lug",
+                "wire its lugs one by one"
+            );
+            return;
+        }
+
+        var (first, second) = (resolver.Resolve(hangs.From), resolver.Resolve(hangs.To));
+        if (first is null || second is null)
+        {
+            return;
+        }
+
+        CheckLead(first, hangs.From, isInside: false);
+        CheckLead(second, hangs.To, isInside: false);
+        Hang(part, leads[0], first, hangs.From);
+        Hang(part, leads[1], second, hangs.To);
+        draft.Parts[part.Index] = part with { HangsOn = (first.Index, second.Index) };
+    }
+
+    private void Hang(Part part, int lead, Lug on, LugSyntax at)
+    {
+        endedLeads[lead] = draft.Tree.At(at);
+        Add(new NewWire(WireKind.PartLead, lead, on.Index, InsulationColour.Bare, draft.Tree.At(at)));
+        runs++;
+    }
+
+    private int? BindBraid(BraidSyntax ends, int cable)
+    {
+        var (from, to) = (End(ends.From), End(ends.To));
+        if (ends.From is not null && from is null || ends.To is not null && to is null)
+        {
+            return null;
+        }
+
+        var braid = new NewWire(
+            WireKind.Braid,
+            from?.Index ?? -1,
+            to?.Index ?? -1,
+            InsulationColour.Bare,
+            draft.Tree.At(ends)
+        )
+        {
+            Cable = cable,
+        };
+        return Add(braid);
+
+        Lug? End(LugSyntax? syntax)
+        {
+            var lug = syntax is null ? null : resolver.Resolve(syntax);
+            if (lug is not null)
+            {
+                CheckLead(lug, syntax!, isInside: false);
+            }
+
+            return lug;
+        }
+    }
+
+    private int Add(NewWire wire, JoinKind kind = JoinKind.Wire)
+    {
+        var index = draft.Wires.Count;
+        draft.Wires.Add(
+            new Wire(
+                index,
+                IdOf(wire),
+                wire.Kind,
+                wire.From,
+                wire.To,
+                wire.Colour,
+                runs,
+                wire.Cable,
+                wire.IsSleeved,
+                wire.Length,
+                wire.Gauge,
+                wire.At
+            )
+        );
+        if (wire.From >= 0 && wire.To >= 0)
+        {
+            draft.Joins.Add(new Join(draft.Joins.Count, kind, wire.From, wire.To, index, wire.At));
+        }
+
+        return index;
+    }
+
+    private string IdOf(NewWire wire)
+    {
+        var id = $"{NameOf(wire.From)}--{NameOf(wire.To)}";
+        var count = wireIds.GetValueOrDefault(id) + 1;
+        wireIds[id] = count;
+        return count == 1 ? id : string.Create(CultureInfo.InvariantCulture, $"{id}~{count}");
+
+        string NameOf(int lug) => lug < 0 ? "cut" : draft.Lugs[lug].Name;
+    }
+
+    private void CheckLead(Lug lug, LugSyntax at, bool isInside)
+    {
+        if (!lug.IsLead)
+        {
+            return;
+        }
+
+        if (isInside)
+        {
+            draft.Sink.Error(
+                "lead-in-a-run",
+                draft.Tree.At(at),
+                $"'{lug.Name}' is a lead: a run starts or ends with it",
+                "write it first or last on the line"
+            );
+        }
+        else if (endedLeads.TryGetValue(lug.Index, out var earlier))
+        {
+            draft.Sink.Add(
+                new Finding(
+                    "lead-ends-twice",
+                    Severity.Error,
+                    draft.Tree.At(at),
+                    $"lead '{lug.Name}' has its end elsewhere already",
+                    "join the other wire at the lug where this lead ends, or splice them"
+                )
+                {
+                    Related = [new RelatedPlace(earlier, "it ends here")],
+                }
+            );
+        }
+        else
+        {
+            endedLeads.Add(lug.Index, draft.Tree.At(at));
+        }
+    }
+
+    private void ReportTwoLeads(LugSyntax from, LugSyntax to, Lug first, Lug second) =>
+        draft.Sink.Error(
+            "lead-to-lead",
+            draft.Tree.At(TextSpan.FromBounds(from.Span.Start, to.Span.End)),
+            $"'{first.Name}' and '{second.Name}' are leads: two leads meet in a splice",
+            $"write: splice NAME {first.Name} {second.Name}"
+        );
+
+    private InsulationColour? ReadColour(WordSyntax word)
+    {
+        if (word.Text.Length == 0)
+        {
+            return null;
+        }
+
+        if (InsulationColour.Read(word.Text) is { } colour)
+        {
+            return colour;
+        }
+
+        var near = DidYouMean.Nearest(word.Text, InsulationColour.Words);
+        draft.Sink.Error(
+            "unknown-colour",
+            draft.Tree.At(word),
+            $"'{word.Text}' is no colour",
+            near is null
+                ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
+                : $"did you mean '{near}'?"
+        );
+        return null;
+    }
+
+    private (double? Length, double? Gauge) ReadKeys(ImmutableArray<PairSyntax> pairs)
+    {
+        double? length = null;
+        double? gauge = null;
+        foreach (var pair in pairs)
+        {
+            switch (pair.Key.Text.ToUpperInvariant())
+            {
+                case "LENGTH":
+                    var reading = ValueReader.Read(pair.Value.Text, ValueUse.WireLength);
+                    length = reading.Value;
+                    if (reading.Problem is { } problem)
+                    {
+                        draft.Sink.Error("bad-value", draft.Tree.At(pair.Value), problem);
+                    }
+
+                    break;
+                case "AWG":
+                    if (
+                        int.TryParse(pair.Value.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+                        && number <= 60
+                    )
+                    {
+                        gauge = number;
+                    }
+                    else
+                    {
+                        draft.Sink.Error(
+                            "bad-value",
+                            draft.Tree.At(pair.Value),
+                            $"'{pair.Value.Text}' is no gauge",
+                            "write a number such as awg=24"
+                        );
+                    }
+
+                    break;
+                default:
+                    var near = DidYouMean.Nearest(pair.Key.Text, ["length", "awg"]);
+                    draft.Sink.Error(
+                        "unknown-key",
+                        draft.Tree.At(pair.Key),
+                        $"a wire has no '{pair.Key.Text}='",
+                        near is null ? "it takes length= and awg=" : $"did you mean '{near}='?"
+                    );
+                    break;
+            }
+        }
+
+        return (length, gauge);
+    }
+
+    private sealed record NewWire(WireKind Kind, int From, int To, InsulationColour? Colour, SourceLocation At)
+    {
+        public int? Cable { get; init; }
+
+        public bool IsSleeved { get; init; }
+
+        public double? Length { get; init; }
+
+        public double? Gauge { get; init; }
+    }
+}

@@ -1,0 +1,28 @@
+namespace WireText.Parts;
+
+/// <summary>The words for how a coil is wound and which pole faces the strings.</summary>
+public static class CoilWords
+{
+    public static Winding? ReadWinding(string word) =>
+        word.ToUpperInvariant() switch
+        {
+            "CW" => Winding.Clockwise,
+            "CCW" => Winding.CounterClockwise,
+            _ => null,
+        };
+
+    public static MagnetPole? ReadMagnet(string word) =>
+        word.ToUpperInvariant() switch
+        {
+            "NORTH" => MagnetPole.North,
+            "SOUTH" => MagnetPole.South,
+            "NONE" => MagnetPole.None,
+            _ => null,
+        };
+
+    public static string WindingProblem(string word) =>
+        $"'{word}' is no winding; it is 'cw' or 'ccw', from start to finish, seen from the strings";
+
+    public static string MagnetProblem(string word) =>
+        $"'{word}' is no pole; 'north', 'south' or 'none' faces the strings";
+}

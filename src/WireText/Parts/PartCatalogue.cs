@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+
+namespace WireText.Parts;
+
+/// <summary>The models that can be named: the standard ones, and those a file defines or includes.</summary>
+/// <remarks>Names are alike in upper and lower case. Immutable: adding gives a new catalogue.</remarks>
+public sealed class PartCatalogue
+{
+    public static readonly PartCatalogue Empty = new([]);
+
+    private readonly ImmutableArray<PartDefinition> definitions;
+    private readonly Dictionary<string, ImmutableArray<PartDefinition>> byKind;
+
+    private PartCatalogue(ImmutableArray<PartDefinition> definitions)
+    {
+        this.definitions = definitions;
+        byKind = definitions
+            .GroupBy(d => d.Kind, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>All definitions, in the order they were defined.</summary>
+    public ImmutableArray<PartDefinition> Definitions => definitions;
+
+    /// <summary>The kinds, in the order they were first defined.</summary>
+    public IEnumerable<string> Kinds => definitions.Select(d => d.Kind).Distinct(StringComparer.OrdinalIgnoreCase);
+
+    public bool HasKind(string kind) => byKind.ContainsKey(kind);
+
+    /// <summary>The models of a kind in order; empty for an unknown kind. The first is the default where a kind has one.</summary>
+    public ImmutableArray<PartDefinition> ModelsOf(string kind) => byKind.GetValueOrDefault(kind, []);
+
+    public PartDefinition? Find(string kind, string model) =>
+        ModelsOf(kind).FirstOrDefault(d => string.Equals(d.Model, model, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What is taken when no model is named; null for a switch, whose models differ too much to guess.</summary>
+    public PartDefinition? DefaultOf(string kind)
+    {
+        var models = ModelsOf(kind);
+        var mustSay = string.Equals(kind, StandardParts.SwitchKind, StringComparison.OrdinalIgnoreCase);
+        return models.IsEmpty || (mustSay && models.Length > 1) ? null : models[0];
+    }
+
+    /// <summary>This catalogue with more definitions behind its own.</summary>
+    public PartCatalogue With(IEnumerable<PartDefinition> more) => new([.. definitions, .. more]);
+}
