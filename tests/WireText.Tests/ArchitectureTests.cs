@@ -1,0 +1,104 @@
+using ArchUnitNET.Domain;
+using ArchUnitNET.Loader;
+using static ArchUnitNET.Fluent.ArchRuleDefinition;
+
+namespace WireText.Tests;
+
+/// <summary>Text goes in at the top and a picture comes out at the bottom: no stage reaches back. Read from the compiled types.</summary>
+public class ArchitectureTests
+{
+    /// <summary>The stages in the order in which data flows; each may use those before it.</summary>
+    private static readonly string[] Stages =
+    [
+        "Text",
+        "Quantities",
+        "Syntax",
+        "Parts",
+        "Circuits",
+        "Electrical",
+        "Checks",
+        "Drawing",
+        "Output",
+    ];
+
+    private static readonly Architecture Core = new ArchLoader().LoadAssembly(typeof(WiringCompiler).Assembly).Build();
+
+    public static TheoryData<string, string> ForbiddenPairs
+    {
+        get
+        {
+            var pairs = new TheoryData<string, string>();
+            for (var early = 0; early < Stages.Length; early++)
+            {
+                for (var late = early + 1; late < Stages.Length; late++)
+                {
+                    pairs.Add(Stages[early], Stages[late]);
+                }
+            }
+
+            // Electrical never sees text's syntax, Drawing never sees a syntax node, and layout sees shapes alone.
+            pairs.Add("Electrical", "Syntax");
+            pairs.Add("Checks", "Syntax");
+            pairs.Add("Drawing", "Syntax");
+            pairs.Add("Drawing.Layout", "Circuits");
+            pairs.Add("Drawing.Layout", "Electrical");
+
+            // The measuring tool must not know how a picture was made.
+            foreach (var stage in Stages.Where(s => s != "Text"))
+            {
+                pairs.Add("Measuring", stage);
+            }
+
+            return pairs;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(ForbiddenPairs))]
+    public void Stage_NeverUsesALaterOne(string stage, string forbidden)
+    {
+        var users = TypesIn(stage);
+        var used = TypesIn(forbidden).Select(t => t.FullName).ToHashSet(StringComparer.Ordinal);
+
+        var bad = users
+            .SelectMany(
+                type => type.Dependencies,
+                (type, dependency) => (From: type.FullName, To: dependency.Target.FullName)
+            )
+            .Where(d => used.Contains(d.To))
+            .Distinct()
+            .Order();
+
+        Assert.Empty(bad);
+    }
+
+    [Fact]
+    public void Stages_AllExist() => Assert.All(Stages, stage => Assert.NotEmpty(TypesIn(stage)));
+
+    [Fact]
+    public void Core_ReadsAndWritesNoFiles()
+    {
+        string[] hosts = ["System.IO.File", "System.IO.Directory", "System.IO.FileStream", "System.Console"];
+        var bad = Types()
+            .GetObjects(Core)
+            .SelectMany(
+                type => type.Dependencies,
+                (type, dependency) => (From: type.FullName, To: dependency.Target.FullName)
+            )
+            .Where(d => hosts.Contains(d.To))
+            .Distinct();
+
+        Assert.Empty(bad);
+    }
+
+    private static List<IType> TypesIn(string stage)
+    {
+        var name = $"WireText.{stage}";
+        return
+        [
+            .. Core.Types.Where(t =>
+                t.Namespace.FullName == name || t.Namespace.FullName.StartsWith(name + ".", StringComparison.Ordinal)
+            ),
+        ];
+    }
+}
