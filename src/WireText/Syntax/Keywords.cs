@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+
+namespace WireText.Syntax;
+
+/// <summary>The words that a line can start with.</summary>
+public static class Keywords
+{
+    /// <summary>The statements other than parts, by how often a file has them.</summary>
+    public static ImmutableArray<string> Statements { get; } =
+    [
+        "wire",
+        "cable",
+        "splice",
+        "touch",
+        "expect",
+        "positions",
+        "rest",
+        "arrange",
+        "place",
+        "circuit",
+        "note",
+        "finish",
+        "load",
+        "allow",
+        "define",
+        "include",
+        "base",
+        "lift",
+        "drop",
+        "replace",
+    ];
+
+    /// <summary>The kinds of part that ship with the tool; a <c>define</c> may add others.</summary>
+    public static ImmutableArray<string> StandardKinds { get; } =
+    ["pickup", "pot", "switch", "button", "jack", "cap", "resistor", "inductor", "battery", "preamp", "metal"];
+
+    /// <summary>The lines inside a <c>define</c>.</summary>
+    public static ImmutableArray<string> Insides { get; } =
+    [
+        "body",
+        "hole",
+        "lugs",
+        "leads",
+        "metal",
+        "spare",
+        "inner",
+        "between",
+        "joined",
+        "coil",
+        "track",
+        "position",
+        "rest",
+        "amp",
+        "resistor",
+        "cap",
+        "inductor",
+        "battery",
+    ];
+
+    /// <summary>The lines inside a <c>define</c> whose word no kind of part may have: at the left edge they are a slip.</summary>
+    internal static ImmutableArray<string> NeverKinds { get; } =
+    ["body", "hole", "lugs", "leads", "spare", "inner", "between", "joined", "track", "position"];
+
+    internal static bool Has(this ImmutableArray<string> words, string word) =>
+        words.Any(candidate => string.Equals(candidate, word, StringComparison.OrdinalIgnoreCase));
+}

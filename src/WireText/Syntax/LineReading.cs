@@ -1,0 +1,99 @@
+using Sprache;
+using WireText.Text;
+
+namespace WireText.Syntax;
+
+/// <summary>The line that is being read, and the furthest place where something else was expected.</summary>
+/// <remarks>
+/// Sprache's own error names one branch. A line is best explained by everything that could have stood at the furthest
+/// place that was reached, so each primitive notes here what it looked for and did not find.
+/// </remarks>
+internal sealed class LineReading(string source, TextSpan content, bool hasMarks)
+{
+    private readonly List<string> expected = [];
+    private int furthest = -1;
+    private Dictionary<object, object>? memos;
+
+    public string Source => source;
+
+    /// <summary>From the first word to the last, without blanks and comment around them.</summary>
+    public TextSpan Content => content;
+
+    /// <summary>True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</summary>
+    public bool HasMarks => hasMarks;
+
+    /// <summary>What could have stood at the furthest place, in the order in which it was looked for.</summary>
+    public IReadOnlyList<string> Expected => expected;
+
+    /// <summary>Why the word there is not one of those; null when there is nothing to add.</summary>
+    public string? Reason { get; private set; }
+
+    /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
+    public TextSpan WrongSpan { get; private set; }
+
+    public IDictionary<object, object> Memos => memos ??= [];
+
+    public LineInput At(int position) => new(this, LineScan.SkipBlanks(source, position, content.End));
+
+    /// <summary>The word that starts at a position; empty at the end of the line.</summary>
+    public TextSpan WordAt(int position) =>
+        TextSpan.FromBounds(position, LineScan.WordEnd(source, position, content.End, hasMarks));
+
+    /// <summary>Notes what was looked for at a position and not found.</summary>
+    /// <param name="what">In the words of the trade; what can be typed there literally is in single quotes.</param>
+    /// <param name="reason">Why the word there will not do, where that is not plain.</param>
+    /// <param name="wrong">The part of the word that is wrong; the whole word when null.</param>
+    public void NoteExpected(int position, string? what, string? reason = null, TextSpan? wrong = null)
+    {
+        if (position < furthest)
+        {
+            return;
+        }
+
+        if (position > furthest)
+        {
+            furthest = position;
+            expected.Clear();
+            Reason = null;
+            WrongSpan = WordAt(position);
+        }
+
+        if (what is not null && !expected.Contains(what))
+        {
+            expected.Add(what);
+        }
+
+        Reason ??= reason;
+        WrongSpan = wrong ?? WrongSpan;
+    }
+}
+
+/// <summary>A place in the line being read: where its next word starts, or its end.</summary>
+internal sealed class LineInput(LineReading reading, int position) : IInput, IEquatable<LineInput>
+{
+    public LineReading Reading => reading;
+
+    public int Position => position;
+
+    public string Source => reading.Source;
+
+    public char Current => reading.Source[position];
+
+    public bool AtEnd => position >= reading.Content.End;
+
+    public int Line => 1;
+
+    public int Column => position - reading.Content.Start + 1;
+
+    public IDictionary<object, object> Memos => reading.Memos;
+
+    public IInput Advance() => new LineInput(reading, position + 1);
+
+    public bool Equals(IInput? other) => other is LineInput place && Equals(place);
+
+    public bool Equals(LineInput? other) => other is not null && other.Position == position;
+
+    public override bool Equals(object? obj) => obj is LineInput other && Equals(other);
+
+    public override int GetHashCode() => position;
+}
