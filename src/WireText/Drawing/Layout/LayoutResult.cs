@@ -41,7 +41,11 @@ public sealed record RoutedWire(
     ImmutableArray<Point> Hops,
     Box? Tag,
     bool IsTagVertical
-);
+)
+{
+    /// <summary>Crossings at which neither wire has room for a hop: this one is drawn with a gap.</summary>
+    public ImmutableArray<Point> Gaps { get; init; } = [];
+}
 
 /// <summary>The braid of one cable.</summary>
 /// <param name="Sheath">For each core, the stretch of its path that the braid covers.</param>

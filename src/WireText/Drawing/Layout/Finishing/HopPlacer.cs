@@ -1,0 +1,101 @@
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Finishing;
+
+/// <summary>
+/// Decides at each crossing which wire goes over: the less important one, of equals the horizontal one. A wire with a corner or
+/// an end too near leaves it to the other; when neither has room, the crossing gets a gap in the one that would have hopped.
+/// </summary>
+internal static class HopPlacer
+{
+    /// <returns>By wire: its hops and its gaps, each in the order along the wire.</returns>
+    public static (List<Point>[] Hops, List<Point>[] Gaps) Place(Point[][] paths, WireRank[] ranks)
+    {
+        var hops = paths.Select(_ => new List<Point>()).ToArray();
+        var gaps = paths.Select(_ => new List<Point>()).ToArray();
+        var stretches = new Stretches(paths);
+        foreach (var flat in stretches.All.Where(s => s.IsHorizontal))
+        {
+            foreach (var upright in stretches.Near(flat.Bounds).Where(s => s.IsVertical && s.Wire != flat.Wire))
+            {
+                if (CrossingOf(flat, upright) is { } at)
+                {
+                    Decide(flat, upright, at, ranks, hops, gaps);
+                }
+            }
+        }
+
+        for (var wire = 0; wire < paths.Length; wire++)
+        {
+            SortAlong(paths[wire], hops[wire]);
+            SortAlong(paths[wire], gaps[wire]);
+        }
+
+        return (hops, gaps);
+    }
+
+    /// <summary>Where two pieces cross, both going through; null when one only touches the other.</summary>
+    public static Point? CrossingOf(Stretch flat, Stretch upright)
+    {
+        const double Through = 1e-6;
+        var (wide, tall) = (flat.Bounds, upright.Bounds);
+        var (x, y) = (tall.X, wide.Y);
+        return x > wide.X + Through && x < wide.Right - Through && y > tall.Y + Through && y < tall.Bottom - Through
+            ? new Point(x, y)
+            : null;
+    }
+
+    private static void Decide(
+        Stretch flat,
+        Stretch upright,
+        Point at,
+        WireRank[] ranks,
+        List<Point>[] hops,
+        List<Point>[] gaps
+    )
+    {
+        var (first, second) = ranks[upright.Wire] < ranks[flat.Wire] ? (upright, flat) : (flat, upright);
+        if (HasRoom(first, at))
+        {
+            hops[first.Wire].Add(at);
+        }
+        else if (HasRoom(second, at))
+        {
+            hops[second.Wire].Add(at);
+        }
+        else
+        {
+            gaps[first.Wire].Add(at);
+        }
+    }
+
+    private static bool HasRoom(Stretch stretch, Point at) =>
+        Geometry.Distance(stretch.From, at) >= LayoutScale.HopRoom - 1e-6
+        && Geometry.Distance(stretch.To, at) >= LayoutScale.HopRoom - 1e-6;
+
+    private static void SortAlong(Point[] path, List<Point> points)
+    {
+        if (points.Count > 1)
+        {
+            var ordered = points.OrderBy(point => PositionOn(path, point)).ToArray();
+            points.Clear();
+            points.AddRange(ordered);
+        }
+    }
+
+    private static double PositionOn(Point[] path, Point point)
+    {
+        var walked = 0.0;
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            if (Geometry.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
+            {
+                return walked + Geometry.Distance(path[i], point);
+            }
+
+            walked += Geometry.Distance(path[i], path[i + 1]);
+        }
+
+        return walked;
+    }
+}

@@ -1,0 +1,69 @@
+using WireText.Drawing.Layout.Routing;
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Finishing;
+
+/// <summary>Turns lattice routes into corner points in millimetres, from each wire's first end to its other, with the last stretch to the lug itself.</summary>
+internal static class WirePaths
+{
+    /// <summary>By connection: its corners; empty when it has no route.</summary>
+    public static Point[][] Of(RoutedLattice routed)
+    {
+        var paths = new Point[routed.Routes.Length][];
+        for (var i = 0; i < paths.Length; i++)
+        {
+            paths[i] = routed.Routes[i] is { } route ? PathOf(routed, i, route) : [];
+        }
+
+        return paths;
+    }
+
+    private static Point[] PathOf(RoutedLattice routed, int connection, Route route)
+    {
+        var (lattice, request) = (routed.Lattice, routed.Requests[connection]!);
+        var points = new List<Point>();
+        for (var i = 0; i < route.Nodes.Length; i++)
+        {
+            points.Add(lattice.OnPage(route.Nodes[i]));
+        }
+
+        if (route.IsLugAtStart)
+        {
+            points[0] = lattice.Placement.OnPage(request.From);
+        }
+
+        if (route.IsLugAtEnd)
+        {
+            points[^1] = lattice.Placement.OnPage(request.To);
+        }
+
+        if (request.From != lattice.Wiring.Connections[connection].From)
+        {
+            points.Reverse();
+        }
+
+        return [.. Corners(points)];
+    }
+
+    private static List<Point> Corners(List<Point> points)
+    {
+        var corners = new List<Point>();
+        foreach (var point in points)
+        {
+            if (corners.Count >= 2 && IsBetween(corners[^2], corners[^1], point))
+            {
+                corners[^1] = point;
+            }
+            else
+            {
+                corners.Add(point);
+            }
+        }
+
+        return corners;
+    }
+
+    private static bool IsBetween(Point a, Point middle, Point b) =>
+        (Math.Abs(a.X - middle.X) < 1e-9 && Math.Abs(middle.X - b.X) < 1e-9)
+        || (Math.Abs(a.Y - middle.Y) < 1e-9 && Math.Abs(middle.Y - b.Y) < 1e-9);
+}

@@ -1,0 +1,150 @@
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Placement;
+
+/// <summary>Finds the free place and turn for one part with the shortest straight runs to what it joins.</summary>
+internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
+{
+    private const double Pitch = LayoutScale.Pitch;
+
+    /// <summary>How far from the wished place a spot is looked for, in pitches; further out the step is coarser.</summary>
+    private const int Near = 24;
+    private const int Far = 400;
+
+    private readonly List<Box> _taken = [];
+
+    /// <summary>Puts a part beside what it joins. Least lead length wins, ties go to the smaller y, x, then turn.</summary>
+    /// <param name="air">Free room around it, in millimetres.</param>
+    public Pose Find(int part, double air)
+    {
+        CollectTaken(part);
+        var targets = TargetsOf(part);
+        var middle = MiddleOf(targets);
+        var turns = wiring.Parts[part].GivenTurn is { } given ? [given] : new[] { 0, 90, 180, 270 };
+        return BestWithin(part, air, targets, middle, turns, Near, 1)
+            ?? BestWithin(part, air, targets, middle, turns, Far, 8)
+            ?? new Pose(BelowAll(part, turns[0]), turns[0]);
+    }
+
+    private void CollectTaken(int part)
+    {
+        _taken.Clear();
+        for (var other = 0; other < poses.Length; other++)
+        {
+            if (other != part && poses[other] is { } pose)
+            {
+                _taken.Add(Geometry.Shifted(PartBounds.Of(wiring.Parts[other], pose.Turn), pose.At));
+            }
+        }
+    }
+
+    private List<(Point Own, Point Target)> TargetsOf(int part)
+    {
+        var targets = new List<(Point, Point)>();
+        foreach (var connection in wiring.Connections.Where(c => c.CanRoute))
+        {
+            Add(connection.From, connection.To);
+            Add(connection.To, connection.From);
+        }
+
+        return targets;
+
+        void Add(int own, int other)
+        {
+            var (mine, its) = (wiring.Terminals[own], wiring.Terminals[other]);
+            if (mine.Part == part && its.Part != part && poses[its.Part] is { } pose)
+            {
+                var away = its.IsSurface ? default : Outwards(pose, other);
+                targets.Add((wiring.Own(own), pose.OnPage(wiring.Own(other)) + away));
+            }
+        }
+    }
+
+    private Point Outwards(Pose pose, int terminal)
+    {
+        var (part, lug, _) = wiring.Terminals[terminal];
+        var exits = wiring.Parts[part].Lugs[lug].Exits;
+        if (exits.IsDefaultOrEmpty)
+        {
+            return default;
+        }
+
+        return pose.OnPage(exits[0]) switch
+        {
+            Side.North => new Point(0, -2 * Pitch),
+            Side.East => new Point(2 * Pitch, 0),
+            Side.South => new Point(0, 2 * Pitch),
+            _ => new Point(-2 * Pitch, 0),
+        };
+    }
+
+    private Point MiddleOf(List<(Point Own, Point Target)> targets)
+    {
+        if (targets.Count > 0)
+        {
+            return new Point(targets.Average(t => t.Target.X), targets.Average(t => t.Target.Y));
+        }
+
+        return _taken.Count == 0 ? default : new Point(_taken.Min(b => b.X), _taken.Max(b => b.Bottom) + 20);
+    }
+
+    private Pose? BestWithin(
+        int part,
+        double air,
+        List<(Point Own, Point Target)> targets,
+        Point middle,
+        int[] turns,
+        int reach,
+        int step
+    )
+    {
+        (double Length, double Y, double X, int Turn)? best = null;
+        foreach (var turn in turns)
+        {
+            var bounds = Geometry.Inflated(PartBounds.Of(wiring.Parts[part], turn), air);
+            var start = PartBounds.Snapped(wiring.Parts[part], turn, middle);
+            for (var y = -reach; y <= reach; y += step)
+            {
+                for (var x = -reach; x <= reach; x += step)
+                {
+                    var at = start + new Point(x * Pitch, y * Pitch);
+                    var key = (LengthAt(targets, at, turn, middle), at.Y, at.X, turn);
+                    if ((best is null || key.CompareTo(best.Value) < 0) && IsFree(Geometry.Shifted(bounds, at)))
+                    {
+                        best = key;
+                    }
+                }
+            }
+        }
+
+        return best is { } found ? new Pose(new Point(found.X, found.Y), found.Turn) : null;
+    }
+
+    private static double LengthAt(List<(Point Own, Point Target)> targets, Point at, int turn, Point middle)
+    {
+        if (targets.Count == 0)
+        {
+            return Math.Abs(at.X - middle.X) + Math.Abs(at.Y - middle.Y);
+        }
+
+        var length = 0.0;
+        foreach (var (own, target) in targets)
+        {
+            var here = at + Geometry.Turned(own, turn);
+            var (dx, dy) = (Math.Abs(here.X - target.X), Math.Abs(here.Y - target.Y));
+            length += dx + dy + (Math.Min(dx, dy) > Pitch / 2 ? 6 : 0);
+        }
+
+        return Math.Round(length, 3);
+    }
+
+    private bool IsFree(Box box) => !_taken.Exists(taken => Geometry.Overlap(taken, box));
+
+    private Point BelowAll(int part, int turn)
+    {
+        var bottom = _taken.Count == 0 ? 0 : _taken.Max(box => box.Bottom);
+        var left = _taken.Count == 0 ? 0 : _taken.Min(box => box.X);
+        var bounds = PartBounds.Of(wiring.Parts[part], turn);
+        return PartBounds.Snapped(wiring.Parts[part], turn, new Point(left - bounds.X, bottom + 20 - bounds.Y));
+    }
+}

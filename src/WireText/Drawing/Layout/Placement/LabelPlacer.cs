@@ -1,0 +1,112 @@
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Placement;
+
+/// <summary>
+/// Reserves a box beside each part for its outside label, before any wire has a path: on a side without lugs if there is one,
+/// off the ways by which wires leave lugs, touching no body, no lug and no other label.
+/// </summary>
+internal static class LabelPlacer
+{
+    private const double Gap = 0.8;
+
+    /// <summary>How far a lug's ways out are kept free of labels, in millimetres.</summary>
+    private const double WayOut = 3 * LayoutScale.Pitch;
+
+    public static LabelledPlacement Place(PartPlacement placement)
+    {
+        var wiring = placement.Wiring;
+        var taken = Obstacles(placement);
+        var labels = new Box?[wiring.Parts.Length];
+        for (var part = 0; part < labels.Length; part++)
+        {
+            if (wiring.Parts[part].OutsideLabel is { } size)
+            {
+                var box = FirstFree(placement, part, size, taken);
+                labels[part] = box;
+                taken.Add(Geometry.Inflated(box, LayoutScale.LabelClearance));
+            }
+        }
+
+        return new LabelledPlacement(placement, labels);
+    }
+
+    private static List<Box> Obstacles(PartPlacement placement)
+    {
+        var taken = new List<Box>();
+        for (var part = 0; part < placement.Poses.Length; part++)
+        {
+            var pose = placement.Poses[part];
+            foreach (var outline in placement.Wiring.Parts[part].Body)
+            {
+                taken.Add(Geometry.Inflated(Geometry.BoundsOf(pose.OnPage(outline)), LayoutScale.LabelClearance));
+            }
+
+            foreach (var lug in placement.Wiring.Parts[part].Lugs)
+            {
+                var at = pose.OnPage(lug.At);
+                taken.Add(Box.Around(at, 2 * LayoutScale.Pitch, 2 * LayoutScale.Pitch));
+                foreach (var exit in lug.Exits)
+                {
+                    taken.Add(WayOutOf(at, pose.OnPage(exit)));
+                }
+            }
+        }
+
+        return taken;
+    }
+
+    private static Box WayOutOf(Point at, Side side)
+    {
+        var end = side switch
+        {
+            Side.North => new Point(at.X, at.Y - WayOut),
+            Side.East => new Point(at.X + WayOut, at.Y),
+            Side.South => new Point(at.X, at.Y + WayOut),
+            _ => new Point(at.X - WayOut, at.Y),
+        };
+        return Geometry.Inflated(Geometry.Spanning(at, end), LayoutScale.Pitch / 2);
+    }
+
+    private static Box FirstFree(PartPlacement placement, int part, Size size, List<Box> taken)
+    {
+        var body = BodyBox(placement, part);
+        var best = Candidates(body, size).FirstOrDefault(box => !taken.Exists(other => Geometry.Overlap(other, box)));
+        return best.Width > 0 || size.Width <= 0 ? best : BelowAll(size, taken);
+    }
+
+    private static Box BelowAll(Size size, List<Box> taken) =>
+        new(taken.Min(box => box.X), taken.Max(box => box.Bottom) + Gap, size.Width, size.Height);
+
+    private static Box BodyBox(PartPlacement placement, int part)
+    {
+        var (own, pose) = (placement.Wiring.Parts[part], placement.Poses[part]);
+        return own.Body.Length == 0
+            ? Geometry.Shifted(PartBounds.Of(own, pose.Turn), pose.At)
+            : own.Body.Select(outline => Geometry.BoundsOf(pose.OnPage(outline))).Aggregate(Geometry.Union);
+    }
+
+    /// <summary>Places around the body, nearest first; at each distance above, right, left, below, then shifted along the side.</summary>
+    private static IEnumerable<Box> Candidates(Box body, Size size)
+    {
+        const int Rings = 40;
+        for (var ring = 0; ring < Rings; ring++)
+        {
+            var away = Gap + (ring * LayoutScale.Pitch / 2);
+            for (var shift = 0; shift <= ring + 2; shift++)
+            {
+                foreach (
+                    var along in shift == 0 ? [0.0] : new[] { shift * LayoutScale.Pitch, -shift * LayoutScale.Pitch }
+                )
+                {
+                    var x = body.Centre.X - (size.Width / 2) + along;
+                    var y = body.Centre.Y - (size.Height / 2) + along;
+                    yield return new Box(x, body.Y - away - size.Height, size.Width, size.Height);
+                    yield return new Box(body.Right + away, y, size.Width, size.Height);
+                    yield return new Box(body.X - away - size.Width, y, size.Width, size.Height);
+                    yield return new Box(x, body.Bottom + away, size.Width, size.Height);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,106 @@
+namespace WireText.Drawing.Layout.Placement;
+
+/// <summary>Gives every part a place and a turn: what the author gave is obeyed exactly, the rest is searched.</summary>
+internal static class PartPlacer
+{
+    /// <summary>Air around a small part and around a big one that finds its own place beside given ones, in millimetres.</summary>
+    private const double SmallAir = 5;
+    private const double BigAir = 16;
+
+    /// <param name="widening">How often the channels between slots were widened because routing left conflicts.</param>
+    public static PartPlacement Place(Wiring wiring, LayoutProblem problem, LayoutEffort effort, int widening)
+    {
+        var poses = new Pose?[wiring.Parts.Length];
+        var turns = wiring.Parts.Select(part => part.GivenTurn ?? 0).ToArray();
+        PlaceArrangement(wiring, problem, turns, widening, poses);
+        PlaceGiven(wiring, poses);
+        var isSearched = poses.Any(pose => pose is null);
+        if (!poses.Any(pose => pose is not null))
+        {
+            PlaceTemplate(wiring, turns, effort, widening, poses);
+        }
+
+        PlaceRest(wiring, widening, poses);
+        return new PartPlacement(wiring, [.. poses.Select(pose => pose!.Value)], isSearched);
+    }
+
+    private static void PlaceArrangement(Wiring wiring, LayoutProblem problem, int[] turns, int widening, Pose?[] poses)
+    {
+        var byId = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var part = 0; part < wiring.Parts.Length; part++)
+        {
+            byId.TryAdd(wiring.Parts[part].Id, part);
+        }
+
+        var used = new HashSet<int>();
+        int[][] cells =
+        [
+            .. problem.Arrangement.Select(row =>
+                row.Select(id => id is not null && byId.TryGetValue(id, out var part) && used.Add(part) ? part : -1)
+                    .ToArray()
+            ),
+        ];
+        Fill(wiring, cells, turns, widening, poses);
+    }
+
+    private static void Fill(Wiring wiring, int[][] cells, int[] turns, int widening, Pose?[] poses)
+    {
+        var placed = new Pose[wiring.Parts.Length];
+        SlotGrid.Place(wiring, cells, turns, widening, placed);
+        foreach (var part in cells.SelectMany(row => row).Where(part => part >= 0))
+        {
+            poses[part] = placed[part];
+        }
+    }
+
+    private static void PlaceGiven(Wiring wiring, Pose?[] poses)
+    {
+        for (var part = 0; part < poses.Length; part++)
+        {
+            if (wiring.Parts[part].GivenAt is { } at)
+            {
+                poses[part] = new Pose(at, wiring.Parts[part].GivenTurn ?? 0);
+            }
+        }
+    }
+
+    private static void PlaceTemplate(Wiring wiring, int[] turns, LayoutEffort effort, int widening, Pose?[] poses)
+    {
+        var cells = SlotSearch.Arrange(wiring, turns, effort);
+        Fill(wiring, cells, turns, widening, poses);
+    }
+
+    /// <summary>Parts that nobody placed, most joined to what has a place first, big ones before small ones.</summary>
+    private static void PlaceRest(Wiring wiring, int widening, Pose?[] poses)
+    {
+        var spots = new FreeSpots(wiring, poses);
+        while (true)
+        {
+            var next = Enumerable
+                .Range(0, poses.Length)
+                .Where(part => poses[part] is null)
+                .OrderBy(part => wiring.Parts[part].Zone == LayoutZone.Small)
+                .ThenByDescending(part => JoinsTo(wiring, part, poses))
+                .ThenBy(part => wiring.Parts[part].Order)
+                .ThenBy(part => part)
+                .Cast<int?>()
+                .FirstOrDefault();
+            if (next is not { } part)
+            {
+                return;
+            }
+
+            var isSmall = wiring.Parts[part].Zone == LayoutZone.Small;
+            poses[part] = spots.Find(part, (isSmall ? SmallAir : BigAir) + (2 * widening * LayoutScale.Pitch));
+        }
+    }
+
+    private static int JoinsTo(Wiring wiring, int part, Pose?[] poses) =>
+        wiring.Connections.Count(c =>
+            c.CanRoute
+            && (
+                (wiring.Terminals[c.From].Part == part && poses[wiring.Terminals[c.To].Part] is not null)
+                || (wiring.Terminals[c.To].Part == part && poses[wiring.Terminals[c.From].Part] is not null)
+            )
+        );
+}

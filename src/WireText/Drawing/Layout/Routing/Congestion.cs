@@ -1,0 +1,162 @@
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>How many wires use each edge and node of the lattice right now, and what was contested before.</summary>
+/// <remarks>
+/// A picture is legal when each edge has one wire at most and a node where a wire bends or lands has no other wire; then two
+/// wires can only cross at right angles. Wires of one lug may share the last edge before it.
+/// </remarks>
+internal sealed class Congestion(Lattice lattice)
+{
+    private readonly int[] _edgeUse = new int[2 * lattice.NodeCount];
+    private readonly int[] _edgeHistory = new int[2 * lattice.NodeCount];
+    private readonly int[] _horizontal = new int[lattice.NodeCount];
+    private readonly int[] _vertical = new int[lattice.NodeCount];
+    private readonly int[] _bends = new int[lattice.NodeCount];
+    private readonly int[] _nodeHistory = new int[lattice.NodeCount];
+    private readonly int[] _landings = new int[lattice.NodeCount];
+
+    public int[] EdgeUse => _edgeUse;
+
+    public int[] EdgeHistory => _edgeHistory;
+
+    /// <summary>By node: wires straight through, east to west.</summary>
+    public int[] Horizontal => _horizontal;
+
+    /// <summary>By node: wires straight through, north to south.</summary>
+    public int[] Vertical => _vertical;
+
+    /// <summary>By node: wires that bend or land here.</summary>
+    public int[] Bends => _bends;
+
+    public int[] NodeHistory => _nodeHistory;
+
+    public Lattice Lattice => lattice;
+
+    public int UsersOf(int node) => _horizontal[node] + _vertical[node] + _bends[node];
+
+    public int EdgeBetween(int a, int b) => (2 * a) + lattice.EdgeOffset(Lattice.DirectionOf(a, b));
+
+    public void Add(Route route) => Count(route, 1);
+
+    public void Remove(Route route) => Count(route, -1);
+
+    /// <summary>The joints beside a landing, on the eight nodes around it and on itself.</summary>
+    public int JointsNear(int node)
+    {
+        var count = _landings[node] + _landings[node - 1] + _landings[node + 1];
+        var (above, below) = (node - lattice.Width, node + lattice.Width);
+        count += _landings[above] + _landings[above - 1] + _landings[above + 1];
+        return count + _landings[below] + _landings[below - 1] + _landings[below + 1];
+    }
+
+    /// <summary>True when some edge or node of the route has another wire on it where it must not.</summary>
+    public bool IsInConflict(Route route) => Contested(route, addHistory: 0);
+
+    /// <summary>Raises the lasting price of each contested edge and node of the route.</summary>
+    public void Remember(Route route) => Contested(route, RouteCosts.History);
+
+    private void Count(Route route, int by)
+    {
+        var nodes = route.Nodes;
+        for (var i = 0; i + 1 < nodes.Length; i++)
+        {
+            _edgeUse[EdgeBetween(nodes[i], nodes[i + 1])] += by;
+        }
+
+        for (var i = 1; i + 1 < nodes.Length; i++)
+        {
+            UseArray(nodes[i - 1], nodes[i], nodes[i + 1])[nodes[i]] += by;
+        }
+
+        CountLanding(nodes[0], route.LandsAtStart, by);
+        CountLanding(nodes[^1], route.LandsAtEnd, by);
+    }
+
+    private void CountLanding(int node, bool lands, int by)
+    {
+        if (lands)
+        {
+            _bends[node] += by;
+            _landings[node] += by;
+        }
+    }
+
+    private int[] UseArray(int before, int node, int after)
+    {
+        if (node - before != after - node)
+        {
+            return _bends;
+        }
+
+        return Math.Abs(node - before) == 1 ? _horizontal : _vertical;
+    }
+
+    private bool Contested(Route route, int addHistory)
+    {
+        var nodes = route.Nodes;
+        var found = false;
+        for (var i = 0; i + 1 < nodes.Length; i++)
+        {
+            var edge = EdgeBetween(nodes[i], nodes[i + 1]);
+            if (_edgeUse[edge] > 1 && !IsStub(route, i))
+            {
+                _edgeHistory[edge] += addHistory;
+                found = true;
+            }
+        }
+
+        for (var i = 0; i < nodes.Length; i++)
+        {
+            if (OthersAt(route, i) > 0)
+            {
+                _nodeHistory[nodes[i]] += addHistory;
+                found = true;
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>True when edge i of the route is its first or last one and ends on a lug.</summary>
+    private static bool IsStub(Route route, int i) =>
+        (i == 0 && route.IsLugAtStart) || (i == route.Nodes.Length - 2 && route.IsLugAtEnd);
+
+    private int OthersAt(Route route, int i)
+    {
+        var nodes = route.Nodes;
+        var node = nodes[i];
+        if (i == 0 || i == nodes.Length - 1)
+        {
+            var lands = i == 0 ? route.LandsAtStart : route.LandsAtEnd;
+            return lands ? UsersOf(node) - 1 : 0;
+        }
+
+        var isStraight = node - nodes[i - 1] == nodes[i + 1] - node;
+        var others = (isStraight ? _bends[node] : UsersOf(node) - 1);
+        return others - StubMatesAt(route, i, isStraight);
+    }
+
+    /// <summary>How many wires of the same lug stand at the node beside it, where they may: they fan out from there.</summary>
+    private int StubMatesAt(Route route, int i, bool isStraight)
+    {
+        var nodes = route.Nodes;
+        var mates = 0;
+        if (i == 1 && route.IsLugAtStart)
+        {
+            mates += MatesOver(nodes[0], nodes[1], isStraight);
+        }
+
+        if (i == nodes.Length - 2 && route.IsLugAtEnd)
+        {
+            mates += MatesOver(nodes[^1], nodes[^2], isStraight);
+        }
+
+        return mates;
+    }
+
+    private int MatesOver(int lug, int node, bool isStraight)
+    {
+        var mates = _edgeUse[EdgeBetween(lug, node)] - 1;
+        return isStraight ? Math.Min(mates, _bends[node]) : mates;
+    }
+}

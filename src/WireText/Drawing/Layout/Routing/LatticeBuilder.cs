@@ -1,0 +1,517 @@
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>Lays the lattice over a labelled placement: which node belongs to what, and what a step onto it costs.</summary>
+internal sealed class LatticeBuilder
+{
+    private const double Pitch = LayoutScale.Pitch;
+
+    /// <summary>How far from the rim of a surface a joint may sit, in millimetres.</summary>
+    private const double RimDepth = 6.6;
+
+    /// <summary>A larger lattice than this is not built; see <see cref="IsTooLarge"/>.</summary>
+    private const long MostNodes = 4_000_000;
+
+    private readonly LabelledPlacement _labelled;
+    private readonly Wiring _wiring;
+    private readonly Box _extent;
+    private readonly int _left;
+    private readonly int _top;
+    private readonly int _width;
+    private readonly int _height;
+    private readonly int[] _zone;
+    private readonly byte[] _access;
+    private readonly bool[] _isText;
+    private readonly int[] _host;
+
+    private LatticeBuilder(LabelledPlacement labelled)
+    {
+        _labelled = labelled;
+        _wiring = labelled.Placement.Wiring;
+        _extent = ExtentOf(labelled);
+        (_left, _top, _width, _height) = FrameOf(_extent, MarginFor(_wiring));
+        _zone = new int[_width * _height];
+        _access = new byte[_width * _height];
+        _isText = new bool[_width * _height];
+        _host = new int[_wiring.Terminals.Length];
+        Array.Fill(_host, -1);
+    }
+
+    /// <summary>True when parts were put so far apart that a lattice over them would fill the memory.</summary>
+    public static bool IsTooLarge(LabelledPlacement labelled)
+    {
+        var extent = ExtentOf(labelled);
+        return !(extent.Width / Pitch < 100_000)
+            || !(extent.Height / Pitch < 100_000)
+            || ((extent.Width / Pitch) + 40) * ((extent.Height / Pitch) + 40) > MostNodes;
+    }
+
+    public static Lattice Build(LabelledPlacement labelled) => new LatticeBuilder(labelled).Build();
+
+    /// <summary>The box around all bodies, lugs and part labels, in millimetres.</summary>
+    public static Box ExtentOf(LabelledPlacement labelled)
+    {
+        var (wiring, poses) = (labelled.Placement.Wiring, labelled.Placement.Poses);
+        Box? extent = null;
+        void Add(Box box) => extent = extent is { } known ? Geometry.Union(known, box) : box;
+        for (var part = 0; part < wiring.Parts.Length; part++)
+        {
+            foreach (var outline in wiring.Parts[part].Body)
+            {
+                Add(Geometry.BoundsOf(poses[part].OnPage(outline)));
+            }
+
+            foreach (var lug in wiring.Parts[part].Lugs)
+            {
+                Add(Box.Around(poses[part].OnPage(lug.At), 2 * LayoutScale.JointRadius, 2 * LayoutScale.JointRadius));
+            }
+
+            foreach (var surface in wiring.Parts[part].Surfaces)
+            {
+                Add(Geometry.BoundsOf(poses[part].OnPage(surface.Shape)));
+            }
+
+            if (labelled.Labels[part] is { } label)
+            {
+                Add(label);
+            }
+        }
+
+        return extent ?? default;
+    }
+
+    private static int MarginFor(Wiring wiring) => 8 + Math.Min(32, wiring.Connections.Length / 8);
+
+    private static (int Left, int Top, int Width, int Height) FrameOf(Box extent, int margin)
+    {
+        var left = (int)Math.Floor(extent.X / Pitch) - margin;
+        var top = (int)Math.Floor(extent.Y / Pitch) - margin;
+        var right = (int)Math.Ceiling(extent.Right / Pitch) + margin;
+        var bottom = (int)Math.Ceiling(extent.Bottom / Pitch) + margin;
+        return (left, top, right - left + 1, bottom - top + 1);
+    }
+
+    private Lattice Build()
+    {
+        var lugNodes = LugNodes.Assign(_labelled.Placement);
+        Array.Fill(_access, ZoneAccess.Free);
+        for (var part = 0; part < _wiring.Parts.Length; part++)
+        {
+            ClaimBodies(part);
+        }
+
+        for (var part = 0; part < _wiring.Parts.Length; part++)
+        {
+            OpenRims(part);
+            OpenCorridors(part, lugNodes);
+        }
+
+        BlockLabels();
+        CloseBorder();
+        var steps = StepCosts();
+        var nodes = PlaceLugs(lugNodes, steps);
+        var nearLug = NearLugs(nodes);
+        var landings = new int[_wiring.Terminals.Length][];
+        var boxes = new LatticeBox[_wiring.Terminals.Length];
+        for (var t = 0; t < landings.Length; t++)
+        {
+            landings[t] = _wiring.Terminals[t].IsSurface ? LandingsOf(t) : [];
+            boxes[t] = landings[t].Length > 0 ? BoxAround(landings[t]) : BoxAround([Math.Max(0, nodes[t])]);
+        }
+
+        return new Lattice(
+            _labelled,
+            _left,
+            _top,
+            _width,
+            _height,
+            _zone,
+            _access,
+            steps,
+            nearLug,
+            EdgeLugs(nodes),
+            nodes,
+            landings,
+            boxes,
+            ExitMasks(),
+            _host
+        );
+    }
+
+    private Point OnPage(int x, int y) => new((x + _left) * Pitch, (y + _top) * Pitch);
+
+    private int NodeAt((int X, int Y) inPitches) => ((inPitches.Y - _top) * _width) + inPitches.X - _left;
+
+    private LatticeBox NodesIn(Box box) =>
+        new(
+            Math.Max(0, (int)Math.Ceiling((box.X / Pitch) - 1e-9) - _left),
+            Math.Max(0, (int)Math.Ceiling((box.Y / Pitch) - 1e-9) - _top),
+            Math.Min(_width - 1, (int)Math.Floor((box.Right / Pitch) + 1e-9) - _left),
+            Math.Min(_height - 1, (int)Math.Floor((box.Bottom / Pitch) + 1e-9) - _top)
+        );
+
+    private LatticeBox BoxAround(int[] nodes)
+    {
+        var box = new LatticeBox(int.MaxValue, int.MaxValue, int.MinValue, int.MinValue);
+        foreach (var node in nodes)
+        {
+            var (x, y) = (node % _width, node / _width);
+            box = box.Union(new LatticeBox(x, y, x, y));
+        }
+
+        return box;
+    }
+
+    private void ClaimBodies(int part)
+    {
+        var pose = _labelled.Placement.Poses[part];
+        foreach (var own in _wiring.Parts[part].Body)
+        {
+            var outline = pose.OnPage(own);
+            ForNodesIn(
+                Geometry.Inflated(Geometry.BoundsOf(outline), LayoutScale.BodyClearance),
+                (node, at) =>
+                {
+                    if (Geometry.Depth(outline, at) > -LayoutScale.BodyClearance + 1e-6)
+                    {
+                        // A node in two bodies at once is closed to everything, whatever is opened later.
+                        _isText[node] |= _zone[node] != 0 && _zone[node] != part + 1;
+                        _zone[node] = part + 1;
+                        _access[node] = 0;
+                    }
+                }
+            );
+        }
+
+        if (_wiring.Parts[part].TextBox is { } text)
+        {
+            var kept = Geometry.Inflated(pose.OnPage(text), LayoutScale.WireRadius + 0.1);
+            ForNodesIn(kept, (node, _) => _isText[node] = true);
+        }
+    }
+
+    private void ForNodesIn(Box box, Action<int, Point> visit)
+    {
+        var nodes = NodesIn(box);
+        for (var y = nodes.Y1; y <= nodes.Y2; y++)
+        {
+            for (var x = nodes.X1; x <= nodes.X2; x++)
+            {
+                visit((y * _width) + x, OnPage(x, y));
+            }
+        }
+    }
+
+    private void OpenRims(int part)
+    {
+        foreach (var surface in _wiring.Parts[part].Surfaces)
+        {
+            var shape = _labelled.Placement.Poses[part].OnPage(surface.Shape);
+            ForNodesIn(
+                Geometry.Inflated(Geometry.BoundsOf(shape), LayoutScale.BodyClearance),
+                (node, at) =>
+                {
+                    var depth = Geometry.Depth(shape, at);
+                    if (depth > -LayoutScale.BodyClearance && depth <= RimDepth)
+                    {
+                        Open(node, part, ZoneAccess.Rim);
+                    }
+                }
+            );
+        }
+    }
+
+    private void Open(int node, int part, byte access)
+    {
+        if (_zone[node] == part + 1 && !_isText[node])
+        {
+            _access[node] |= access;
+        }
+    }
+
+    private void OpenCorridors(int part, (int X, int Y)[] lugNodes)
+    {
+        var lugs = _wiring.Parts[part].Lugs;
+        for (var lug = 0; lug < lugs.Length; lug++)
+        {
+            var node = NodeAt(lugNodes[_wiring.LugTerminal(part, lug)]);
+            if (_zone[node] == part + 1)
+            {
+                foreach (var side in lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug)))
+                {
+                    OpenCorridor(part, node, DirectionOf(_labelled.Placement.Poses[part].OnPage(side)));
+                }
+            }
+            else if (_zone[node] != 0)
+            {
+                _host[_wiring.LugTerminal(part, lug)] = _zone[node] - 1;
+                OpenToGuest(_zone[node] - 1);
+            }
+        }
+
+        OpenBetweenNeighbours(part, lugNodes);
+    }
+
+    private void OpenToGuest(int host)
+    {
+        for (var node = 0; node < _zone.Length; node++)
+        {
+            Open(node, host, ZoneAccess.Guest);
+        }
+    }
+
+    private Side NearestSide(int part, int lug)
+    {
+        var body = _wiring.Parts[part].Body.Select(Geometry.BoundsOf).Aggregate(Geometry.Union);
+        var at = _wiring.Parts[part].Lugs[lug].At;
+        double[] depths = [at.Y - body.Y, body.Right - at.X, body.Bottom - at.Y, at.X - body.X];
+        return (Side)Array.IndexOf(depths, depths.Min());
+    }
+
+    private static int DirectionOf(Side side) => ((int)side + 3) % 4;
+
+    /// <summary>Opens three lanes from a lug inside the body to the outside.</summary>
+    private void OpenCorridor(int part, int lugNode, int direction)
+    {
+        var ahead = Step(direction);
+        var across = Step((direction + 1) % 4);
+        for (var node = lugNode; _zone[node] == part + 1; node += ahead)
+        {
+            Open(node - across, part, ZoneAccess.Corridor);
+            Open(node, part, ZoneAccess.Corridor);
+            Open(node + across, part, ZoneAccess.Corridor);
+        }
+    }
+
+    private int Step(int direction) =>
+        direction switch
+        {
+            0 => 1,
+            1 => _width,
+            2 => -1,
+            _ => -_width,
+        };
+
+    /// <summary>Opens the strip between two lugs of a row or a column that have none between them, for jumpers.</summary>
+    private void OpenBetweenNeighbours(int part, (int X, int Y)[] lugNodes)
+    {
+        const double LongestJumper = 12.5;
+        var lugs = _wiring.Parts[part].Lugs;
+        for (var a = 0; a < lugs.Length; a++)
+        {
+            for (var b = 0; b < lugs.Length; b++)
+            {
+                var (from, to) = (lugs[a].At, lugs[b].At);
+                var isRow = Math.Abs(from.Y - to.Y) < 1 && to.X > from.X && to.X - from.X <= LongestJumper;
+                var isColumn = Math.Abs(from.X - to.X) < 1 && to.Y > from.Y && to.Y - from.Y <= LongestJumper;
+                if (isRow || isColumn)
+                {
+                    var one = NodeAt(lugNodes[_wiring.LugTerminal(part, a)]);
+                    var two = NodeAt(lugNodes[_wiring.LugTerminal(part, b)]);
+                    var strip = BoxAround([one, two]);
+                    OpenBox(strip.Grown(1, _width, _height), part);
+                }
+            }
+        }
+    }
+
+    private void OpenBox(LatticeBox box, int part)
+    {
+        for (var y = box.Y1; y <= box.Y2; y++)
+        {
+            for (var x = box.X1; x <= box.X2; x++)
+            {
+                Open((y * _width) + x, part, ZoneAccess.Corridor);
+            }
+        }
+    }
+
+    private void BlockLabels()
+    {
+        foreach (var label in _labelled.Labels)
+        {
+            if (label is { } box)
+            {
+                ForNodesIn(
+                    Geometry.Inflated(box, LayoutScale.WireRadius + LayoutScale.LabelClearance),
+                    (node, _) => _access[node] = 0
+                );
+            }
+        }
+    }
+
+    private void CloseBorder()
+    {
+        for (var x = 0; x < _width; x++)
+        {
+            _access[x] = _access[_access.Length - 1 - x] = 0;
+        }
+
+        for (var y = 0; y < _height; y++)
+        {
+            _access[y * _width] = _access[(y * _width) + _width - 1] = 0;
+        }
+    }
+
+    private int[] StepCosts()
+    {
+        var costs = new int[_zone.Length];
+        for (var y = 1; y < _height - 1; y++)
+        {
+            for (var x = 1; x < _width - 1; x++)
+            {
+                costs[(y * _width) + x] = StepCost(x, y);
+            }
+        }
+
+        return costs;
+    }
+
+    private int StepCost(int x, int y)
+    {
+        var node = (y * _width) + x;
+        var cost = RouteCosts.Step;
+        if (_zone[node] != 0)
+        {
+            return cost + RouteCosts.InsidePart;
+        }
+
+        if ((_zone[node - 1] | _zone[node + 1] | _zone[node - _width] | _zone[node + _width]) != 0)
+        {
+            cost += RouteCosts.NearBody;
+        }
+
+        if (!Geometry.Contains(_extent, OnPage(x, y)))
+        {
+            cost += RouteCosts.OutsideParts;
+        }
+
+        return cost;
+    }
+
+    private int[] PlaceLugs((int X, int Y)[] lugNodes, int[] steps)
+    {
+        var nodes = new int[_wiring.Terminals.Length];
+        for (var t = 0; t < nodes.Length; t++)
+        {
+            nodes[t] = -1;
+            if (!_wiring.Terminals[t].IsSurface)
+            {
+                nodes[t] = NodeAt(lugNodes[t]);
+                _zone[nodes[t]] = 1 + _wiring.Parts.Length + t;
+                _access[nodes[t]] = ZoneAccess.Free;
+                steps[nodes[t]] = RouteCosts.Step;
+            }
+        }
+
+        return nodes;
+    }
+
+    private int[] NearLugs(int[] lugNodes)
+    {
+        var near = new int[_zone.Length];
+        for (var t = 0; t < lugNodes.Length; t++)
+        {
+            for (var direction = 0; lugNodes[t] >= 0 && direction < 4; direction++)
+            {
+                near[lugNodes[t] + Step(direction)] = t + 1;
+            }
+        }
+
+        return near;
+    }
+
+    /// <summary>Keeps edges that pass a lug's true place too closely for that lug's own wires.</summary>
+    private int[] EdgeLugs(int[] lugNodes)
+    {
+        var owners = new int[2 * _zone.Length];
+        for (var t = 0; t < lugNodes.Length; t++)
+        {
+            if (lugNodes[t] < 0)
+            {
+                continue;
+            }
+
+            var at = _labelled.Placement.OnPage(t);
+            var (x0, y0) = ((int)Math.Round(at.X / Pitch) - _left, (int)Math.Round(at.Y / Pitch) - _top);
+            for (var y = Math.Max(0, y0 - 2); y <= Math.Min(_height - 2, y0 + 2); y++)
+            {
+                for (var x = Math.Max(0, x0 - 2); x <= Math.Min(_width - 2, x0 + 2); x++)
+                {
+                    ClaimEdge(owners, 2 * ((y * _width) + x), t, at, OnPage(x, y), OnPage(x + 1, y));
+                    ClaimEdge(owners, (2 * ((y * _width) + x)) + 1, t, at, OnPage(x, y), OnPage(x, y + 1));
+                }
+            }
+        }
+
+        return owners;
+    }
+
+    private static void ClaimEdge(int[] owners, int edge, int terminal, Point lug, Point from, Point to)
+    {
+        if (Geometry.DistanceToStretch(lug, from, to) < LayoutScale.LugClearance)
+        {
+            owners[edge] = owners[edge] == 0 ? terminal + 1 : -1;
+        }
+    }
+
+    private int[] LandingsOf(int terminal)
+    {
+        var (part, index, _) = _wiring.Terminals[terminal];
+        var pose = _labelled.Placement.Poses[part];
+        var shape = pose.OnPage(_wiring.Parts[part].Surfaces[index].Shape);
+        var bounds = Geometry.BoundsOf(shape);
+        var inset = Math.Min(Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
+        var found = new List<int>();
+        ForNodesIn(
+            bounds,
+            (node, at) =>
+            {
+                var depth = Geometry.Depth(shape, at);
+                if (depth >= inset - 1e-6 && depth <= RimDepth && IsLandable(node, part) && !IsNearLug(part, at))
+                {
+                    found.Add(node);
+                }
+            }
+        );
+        return [.. found];
+    }
+
+    private bool IsLandable(int node, int part) =>
+        !_isText[node] && (_zone[node] == 0 ? _access[node] != 0 : _zone[node] == part + 1);
+
+    private bool IsNearLug(int part, Point at)
+    {
+        foreach (var lug in _wiring.Parts[part].Lugs)
+        {
+            if (
+                Geometry.Distance(_labelled.Placement.Poses[part].OnPage(lug.At), at)
+                < (2 * LayoutScale.JointRadius) + LayoutScale.LabelClearance
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private int[] ExitMasks()
+    {
+        var masks = new int[_wiring.Terminals.Length];
+        for (var t = 0; t < masks.Length; t++)
+        {
+            var terminal = _wiring.Terminals[t];
+            if (!terminal.IsSurface)
+            {
+                foreach (var side in _wiring.Parts[terminal.Part].Lugs[terminal.Index].Exits)
+                {
+                    masks[t] |= 1 << DirectionOf(_labelled.Placement.Poses[terminal.Part].OnPage(side));
+                }
+            }
+        }
+
+        return masks;
+    }
+}

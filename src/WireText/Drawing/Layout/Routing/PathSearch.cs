@@ -1,0 +1,441 @@
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>
+/// Finds the cheapest path of one wire over the lattice by A*. A state is a node, the direction in which the wire came, and
+/// what it did one node before: nothing, a bend, a crossing. The path is a pure function of request, congestion and price.
+/// </summary>
+/// <remarks>States are marked with the number of the search instead of being cleared, so a search costs what it visits.</remarks>
+internal sealed class PathSearch
+{
+    /// <summary>The price at which a used lane is no lane at all.</summary>
+    public const int Hard = -1;
+
+    private const int Nothing = 0;
+    private const int Bent = 1;
+    private const int Crossed = 2;
+    private const int Impossible = int.MaxValue;
+
+    private readonly Lattice _lattice;
+    private readonly Congestion _congestion;
+    private readonly int[] _cost;
+    private readonly int[] _mark;
+    private readonly int[] _before;
+    private readonly int[] _targetMark;
+    private readonly byte[] _admitted;
+    private readonly int[] _nearLugCost;
+    private readonly int[] _step = new int[4];
+    private readonly int[] _edge = new int[4];
+    private readonly StateHeap _heap = new();
+    private readonly List<int> _opened = [];
+    private int _search;
+    private RouteRequest _request;
+    private LatticeBox _window;
+    private LatticeBox _targetBox;
+    private int _present;
+    private int _fromLug;
+    private int _toLug;
+    private int _best;
+    private int _bestState;
+
+    public PathSearch(Lattice lattice, Congestion congestion)
+    {
+        (_lattice, _congestion) = (lattice, congestion);
+        var states = 12 * lattice.NodeCount;
+        (_cost, _mark, _before) = (new int[states], new int[states], new int[states]);
+        _targetMark = new int[lattice.NodeCount];
+        _admitted = new byte[1 + lattice.Wiring.Parts.Length + lattice.Wiring.Terminals.Length];
+        _admitted[0] = ZoneAccess.Free;
+        _nearLugCost = new int[1 + lattice.Wiring.Terminals.Length];
+        Array.Fill(_nearLugCost, RouteCosts.NearForeignLug);
+        _nearLugCost[0] = 0;
+        _request = new RouteRequest(0, 0, 0, [], 0);
+        for (var direction = 0; direction < 4; direction++)
+        {
+            _step[direction] = lattice.Step(direction);
+            _edge[direction] = lattice.EdgeOffset(direction);
+        }
+    }
+
+    /// <summary>What a perpendicular crossing costs.</summary>
+    public int CrossingCost { get; set; } = RouteCosts.Crossing;
+
+    /// <summary>States taken up so far, by all searches: the measure of work done.</summary>
+    public long Expanded { get; private set; }
+
+    /// <summary>The cheapest path inside the window, or null.</summary>
+    /// <param name="present">What each other user of a lane costs, or <see cref="Hard"/>.</param>
+    public Route? Find(RouteRequest request, LatticeBox window, int present)
+    {
+        Begin(request, present);
+        _window = window;
+        Seed();
+        while (_heap.Count > 0 && _heap.LeastEstimate < _best)
+        {
+            var (cost, state) = _heap.Pop();
+            if (_cost[state] == cost)
+            {
+                Expand(state, cost);
+            }
+        }
+
+        var route = _best == Impossible ? null : TraceBack();
+        Forget();
+        return route;
+    }
+
+    /// <summary>What a path of this request costs among the other wires as they are; its own use must have been taken out.</summary>
+    public int CostOf(RouteRequest request, Route route)
+    {
+        Begin(request, Hard);
+        var nodes = route.Nodes;
+        var total = SeedCost(nodes[0]);
+        var direction = Lattice.DirectionOf(nodes[0], nodes[1]);
+        var (before, last) = (Nothing, nodes.Length - 1);
+        total += FirstStepCost(nodes[0], direction);
+        for (var i = 1; i < last; i++)
+        {
+            var next = Lattice.DirectionOf(nodes[i], nodes[i + 1]);
+            total += NodeCost(nodes[i], direction, before, next, out before) + StepCost(nodes[i], next);
+            direction = next;
+        }
+
+        total += EndCost(nodes[last], direction);
+        Forget();
+        return total;
+    }
+
+    private void Begin(RouteRequest request, int present)
+    {
+        (_request, _present) = (request, present);
+        _search++;
+        _heap.Clear();
+        (_best, _bestState) = (Impossible, -1);
+        _fromLug = request.From >= 0 ? _lattice.LugNode[request.From] : -1;
+        _toLug = _lattice.LugNode[request.To];
+        _targetBox = _lattice.BoxOf(request.To);
+        Admit(request.To);
+        if (request.From >= 0)
+        {
+            Admit(request.From);
+        }
+
+        foreach (var landing in _lattice.Landings[request.To])
+        {
+            _targetMark[landing] = _search;
+        }
+    }
+
+    private void Admit(int terminal)
+    {
+        var part = _lattice.Wiring.Terminals[terminal].Part;
+        _nearLugCost[terminal + 1] = 0;
+        if (_lattice.LugNode[terminal] < 0)
+        {
+            AdmitTo(1 + part, ZoneAccess.Rim);
+            return;
+        }
+
+        AdmitTo(1 + part, ZoneAccess.Corridor);
+        AdmitTo(1 + _lattice.Wiring.Parts.Length + terminal, ZoneAccess.Free);
+        if (_lattice.Host[terminal] >= 0)
+        {
+            AdmitTo(1 + _lattice.Host[terminal], ZoneAccess.Guest);
+        }
+    }
+
+    private void AdmitTo(int zone, byte access)
+    {
+        _admitted[zone] |= access;
+        _opened.Add(zone);
+    }
+
+    private void Forget()
+    {
+        foreach (var zone in _opened)
+        {
+            _admitted[zone] = 0;
+        }
+
+        _opened.Clear();
+        _nearLugCost[_request.To + 1] = RouteCosts.NearForeignLug;
+        if (_request.From >= 0)
+        {
+            _nearLugCost[_request.From + 1] = RouteCosts.NearForeignLug;
+        }
+    }
+
+    private void Seed()
+    {
+        if (_fromLug >= 0)
+        {
+            SeedAt(_fromLug);
+            return;
+        }
+
+        foreach (var node in _request.From >= 0 ? _lattice.Landings[_request.From] : _request.Breakouts)
+        {
+            SeedAt(node);
+        }
+    }
+
+    private void SeedAt(int node)
+    {
+        var seed = SeedCost(node);
+        if (seed == Impossible || !IsInWindow(node))
+        {
+            return;
+        }
+
+        for (var direction = 0; direction < 4; direction++)
+        {
+            var step = FirstStepCost(node, direction);
+            if (step != Impossible)
+            {
+                Reach(node + _step[direction], direction, Nothing, seed + step, -1 - node);
+            }
+        }
+    }
+
+    private int SeedCost(int node) => _fromLug >= 0 || _request.From < 0 ? 0 : LandingCost(node);
+
+    private int FirstStepCost(int node, int direction)
+    {
+        var step = StepCost(node, direction);
+        return step != Impossible && _fromLug >= 0 ? step + ExitCost(_request.From, direction) : step;
+    }
+
+    private int ExitCost(int terminal, int direction) =>
+        (_lattice.ExitMask[terminal] & (1 << direction)) != 0 ? 0 : RouteCosts.UnnaturalExit;
+
+    private int LandingCost(int node)
+    {
+        var users = _congestion.UsersOf(node);
+        if (users > 0 && _present == Hard)
+        {
+            return Impossible;
+        }
+
+        return (_congestion.JointsNear(node) * RouteCosts.CloseLanding)
+            + (users * _present)
+            + (_present == Hard ? 0 : _congestion.NodeHistory[node]);
+    }
+
+    private int EndCost(int node, int direction) =>
+        node == _toLug ? ExitCost(_request.To, (direction + 2) & 3) : LandingCost(node);
+
+    private bool IsInWindow(int node)
+    {
+        var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
+        return x >= _window.X1 && x <= _window.X2 && y >= _window.Y1 && y <= _window.Y2;
+    }
+
+    private void Expand(int state, int cost)
+    {
+        Expanded++;
+        var (node, direction, before) = (state / 12, (state / 3) & 3, state % 3);
+        if (node == _toLug)
+        {
+            return;
+        }
+
+        for (var turn = -1; turn <= 1; turn++)
+        {
+            var next = (direction + turn) & 3;
+            var step = StepCost(node, next);
+            if (step == Impossible)
+            {
+                continue;
+            }
+
+            var here = NodeCost(node, direction, before, next, out var did);
+            if (here != Impossible)
+            {
+                Reach(node + _step[next], next, did, cost + step + here, state);
+            }
+        }
+    }
+
+    /// <summary>The price of the edge that leaves a node and of the node it leads to; <see cref="Impossible"/> when it is closed.</summary>
+    private int StepCost(int node, int direction)
+    {
+        var to = node + _step[direction];
+        if ((_lattice.Access[to] & _admitted[_lattice.Zone[to]]) == 0)
+        {
+            return Impossible;
+        }
+
+        var edge = (2 * node) + _edge[direction];
+        var isStub = node == _fromLug || to == _toLug;
+        var owner = _lattice.EdgeLug[edge];
+        if (owner != 0 && owner != _request.From + 1 && owner != _request.To + 1 && !isStub)
+        {
+            return Impossible;
+        }
+
+        var cost = _lattice.StepCost[to] + _nearLugCost[_lattice.NearLug[to]];
+        var users = _congestion.EdgeUse[edge];
+        if (isStub)
+        {
+            return cost + (users * RouteCosts.SharedStub);
+        }
+
+        if (_present == Hard)
+        {
+            return users > 0 ? Impossible : cost;
+        }
+
+        return cost + (users * _present) + _congestion.EdgeHistory[edge];
+    }
+
+    /// <summary>The price of going straight or bending at a node between two steps.</summary>
+    private int NodeCost(int node, int direction, int before, int next, out int did)
+    {
+        var cost = 0;
+        int users;
+        if (next == direction)
+        {
+            var across = (direction & 1) == 0 ? _congestion.Vertical[node] : _congestion.Horizontal[node];
+            users = _congestion.Bends[node];
+            did = across > 0 ? Crossed : Nothing;
+            cost = across * CrossingCost;
+            if (across > 0 && before == Bent)
+            {
+                cost += RouteCosts.CrampedCrossing + CornerAcross(node, direction);
+            }
+        }
+        else
+        {
+            users = _congestion.UsersOf(node);
+            did = Bent;
+            cost = RouteCosts.Bend;
+            if (before == Bent)
+            {
+                cost += RouteCosts.Jog;
+            }
+            else if (before == Crossed)
+            {
+                cost += RouteCosts.CrampedCrossing + CornerAcross(node - _step[direction], direction);
+            }
+        }
+
+        if (users > 0)
+        {
+            users -= StubMates(node, direction, next, users);
+        }
+
+        if (_present == Hard)
+        {
+            return users > 0 ? Impossible : cost;
+        }
+
+        return cost + (users * _present) + _congestion.NodeHistory[node];
+    }
+
+    /// <summary>What it costs more when the crossed wire has a corner or an end beside the crossing too: then neither has room to hop.</summary>
+    private int CornerAcross(int node, int direction)
+    {
+        var across = _step[(direction + 1) & 3];
+        var (left, right) = (node - across, node + across);
+        var isCramped =
+            (_congestion.Bends[left] | _congestion.Bends[right]) > 0
+            || Math.Max(_lattice.Zone[left], _lattice.Zone[right]) > _lattice.Wiring.Parts.Length;
+        return isCramped ? RouteCosts.NoRoomToHop : 0;
+    }
+
+    /// <summary>How many of the users of a node beside one of the wire's own lugs come from that lug too: they fan out from there.</summary>
+    private int StubMates(int node, int direction, int next, int users)
+    {
+        var mates = 0;
+        if (_fromLug >= 0 && node - _step[direction] == _fromLug)
+        {
+            mates += _congestion.EdgeUse[(2 * _fromLug) + _edge[direction]];
+        }
+
+        if (node + _step[next] == _toLug)
+        {
+            mates += _congestion.EdgeUse[(2 * node) + _edge[next]];
+        }
+
+        return Math.Min(mates, users);
+    }
+
+    private void Reach(int node, int direction, int before, int cost, int from)
+    {
+        if (node == _toLug)
+        {
+            Finish(node, direction, before, cost + ExitCost(_request.To, (direction + 2) & 3), from);
+            return;
+        }
+
+        var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
+        if (x < _window.X1 || x > _window.X2 || y < _window.Y1 || y > _window.Y2)
+        {
+            return;
+        }
+
+        var state = (((node << 2) + direction) * 3) + before;
+        if (_mark[state] == _search && _cost[state] <= cost)
+        {
+            return;
+        }
+
+        (_mark[state], _cost[state], _before[state]) = (_search, cost, from);
+        var estimate = cost + Estimate(x, y, direction);
+        if (estimate >= _best)
+        {
+            return;
+        }
+
+        _heap.Push(estimate, cost, state);
+        if (_targetMark[node] == _search)
+        {
+            var landing = LandingCost(node);
+            if (landing != Impossible && cost + landing < _best)
+            {
+                (_best, _bestState) = (cost + landing, state);
+            }
+        }
+    }
+
+    private void Finish(int node, int direction, int before, int cost, int from)
+    {
+        if (cost < _best)
+        {
+            var state = (((node << 2) + direction) * 3) + before;
+            (_mark[state], _cost[state], _before[state]) = (_search, cost, from);
+            (_best, _bestState) = (cost, state);
+        }
+    }
+
+    /// <summary>No path to the target is cheaper: its lane steps, and the bends that its direction forces.</summary>
+    private int Estimate(int x, int y, int direction)
+    {
+        var dx = x < _targetBox.X1 ? _targetBox.X1 - x : Math.Min(0, _targetBox.X2 - x);
+        var dy = y < _targetBox.Y1 ? _targetBox.Y1 - y : Math.Min(0, _targetBox.Y2 - y);
+        var (ahead, aside) = direction switch
+        {
+            0 => (dx, dy),
+            1 => (dy, dx),
+            2 => (-dx, dy),
+            _ => (-dy, dx),
+        };
+        var bends = ahead < 0 ? 2 : (aside == 0 ? 0 : 1);
+        return (RouteCosts.Step * (Math.Abs(dx) + Math.Abs(dy))) + (RouteCosts.Bend * bends);
+    }
+
+    private Route TraceBack()
+    {
+        var nodes = new List<int>();
+        var state = _bestState;
+        while (state >= 0)
+        {
+            nodes.Add(state / 12);
+            state = _before[state];
+        }
+
+        nodes.Add(-1 - state);
+        nodes.Reverse();
+        var start = _request.From < 0 ? RouteEnd.Breakout : (_fromLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing);
+        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best);
+    }
+}

@@ -1,0 +1,43 @@
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>What a wire pays, in whole numbers. A lane step is 10; the rest is worth so many steps of detour.</summary>
+/// <remarks>Readers lose the most by crossings, then by bends, so a crossing is worth 16 steps and a bend 6; see docs/layout.md.</remarks>
+internal static class RouteCosts
+{
+    public const int Step = 10;
+    public const int Bend = 60;
+    public const int Crossing = 160;
+
+    /// <summary>A bend one step after a bend, away from a lug: a jog.</summary>
+    public const int Jog = 60;
+
+    /// <summary>A crossing one step from a bend: the hop has little room.</summary>
+    public const int CrampedCrossing = 40;
+
+    /// <summary>A crossing at which both wires have a corner beside it.</summary>
+    public const int NoRoomToHop = 600;
+
+    public const int NearForeignLug = 30;
+    public const int NearBody = 4;
+    public const int OutsideParts = 5;
+
+    /// <summary>A step inside a part's outline: wires take the short way out.</summary>
+    public const int InsidePart = 6;
+
+    /// <summary>Leaving a lug by a side that is not one of its exits.</summary>
+    public const int UnnaturalExit = 90;
+
+    /// <summary>Landing beside another joint on the same surface.</summary>
+    public const int CloseLanding = 400;
+
+    /// <summary>Sharing the last step before a lug with another wire of that lug: they meet at the lug itself, slanted.</summary>
+    public const int SharedStub = 250;
+
+    /// <summary>The first price of a lane that another wire has; it grows by 8/5 a round up to <see cref="MostPresent"/>.</summary>
+    public const int FirstPresent = 30;
+
+    public const int MostPresent = 20_000;
+
+    /// <summary>What each round adds to the price of a contested lane for good.</summary>
+    public const int History = 12;
+}

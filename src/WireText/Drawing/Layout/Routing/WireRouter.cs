@@ -1,0 +1,323 @@
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>A path over the lattice for each connection that has one.</summary>
+/// <param name="Routes">By connection; null when no legal path was found.</param>
+/// <param name="Requests">By connection; null for one that cannot be routed at all.</param>
+/// <param name="Score">Length + 60 × bends + 160 × crossings, in units of a tenth of a pitch; a wire without a path counts 100 000.</param>
+/// <remarks>No two routes share an edge or bend at one node, so any two only cross at right angles; wires of one lug may share its last edge.</remarks>
+internal sealed record RoutedLattice(Lattice Lattice, Route?[] Routes, RouteRequest?[] Requests, long Score)
+{
+    public bool IsComplete => !Routes.Where((route, i) => route is null && Requests[i] is not null).Any();
+}
+
+/// <summary>How much work the router does.</summary>
+/// <param name="ImproveSweeps">Times that each wire is taken out and routed anew.</param>
+/// <param name="ImprovePairs">Whether pairs that cross are routed anew together.</param>
+internal readonly record struct RouterEffort(int Order, int CrossingCost, int ImproveSweeps, bool ImprovePairs);
+
+/// <summary>
+/// Routes all wires of a placement: every wire for itself with a price on lanes that others have, then again those in conflict
+/// at a rising price until none is (negotiated congestion), then one wire and one crossing pair at a time for strict gains.
+/// </summary>
+internal sealed class WireRouter
+{
+    private const int MostRounds = 60;
+    private const long UnroutedScore = 100_000;
+
+    private readonly Lattice _lattice;
+    private readonly Congestion _congestion;
+    private readonly PathSearch _search;
+    private readonly RouterEffort _effort;
+    private readonly RouteRequest?[] _requests;
+    private readonly Route?[] _routes;
+    private readonly int[] _order;
+
+    private WireRouter(Lattice lattice, RouterEffort effort)
+    {
+        (_lattice, _effort) = (lattice, effort);
+        _congestion = new Congestion(lattice);
+        _search = new PathSearch(lattice, _congestion) { CrossingCost = effort.CrossingCost };
+        var connections = lattice.Wiring.Connections;
+        _requests = new RouteRequest?[connections.Length];
+        _routes = new Route?[connections.Length];
+        for (var i = 0; i < connections.Length; i++)
+        {
+            if (connections[i].CanRoute)
+            {
+                _requests[i] = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
+            }
+        }
+
+        _order = OrderOf(effort.Order);
+    }
+
+    public static RoutedLattice Route(Lattice lattice, RouterEffort effort)
+    {
+        var router = new WireRouter(lattice, effort);
+        router.RouteAll();
+        router.Negotiate();
+        router.DropConflicts();
+        for (var sweep = 0; sweep < effort.ImproveSweeps && router.ImproveSingles(); sweep++) { }
+
+        if (effort.ImprovePairs)
+        {
+            router.ImprovePairs();
+            router.ImproveSingles();
+        }
+
+        router.RetryUnrouted();
+        return new RoutedLattice(lattice, router._routes, router._requests, router.Score());
+    }
+
+    private int[] OrderOf(int kind)
+    {
+        var routable = Enumerable.Range(0, _requests.Length).Where(i => _requests[i] is not null);
+        return kind switch
+        {
+            1 => [.. routable.OrderByDescending(i => _requests[i]!.LowerBound).ThenBy(i => i)],
+            2 => [.. routable],
+            _ => [.. routable.OrderBy(i => _requests[i]!.LowerBound).ThenBy(i => i)],
+        };
+    }
+
+    private void RouteAll()
+    {
+        foreach (var wire in _order)
+        {
+            Place(wire, FindInGrowingWindow(wire, RouteCosts.FirstPresent));
+        }
+    }
+
+    private void Place(int wire, Route? route)
+    {
+        _routes[wire] = route;
+        if (route is not null)
+        {
+            _congestion.Add(route);
+        }
+    }
+
+    private Route? TakeOut(int wire)
+    {
+        var route = _routes[wire];
+        if (route is not null)
+        {
+            _congestion.Remove(route);
+            _routes[wire] = null;
+        }
+
+        return route;
+    }
+
+    private LatticeBox WindowOf(RouteRequest request, int attempt)
+    {
+        var to = _lattice.BoxOf(request.To);
+        var box = request.From >= 0 ? to.Union(_lattice.BoxOf(request.From)) : to.Union(BoxOf(request.Breakouts));
+        var reach = 12 + ((box.X2 - box.X1 + box.Y2 - box.Y1) / 4);
+        return box.Grown(attempt > 1 ? 1_000_000 : reach * (1 + (3 * attempt)), _lattice.Width, _lattice.Height);
+    }
+
+    private LatticeBox BoxOf(int[] nodes)
+    {
+        var box = new LatticeBox(int.MaxValue, int.MaxValue, int.MinValue, int.MinValue);
+        foreach (var node in nodes)
+        {
+            var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
+            box = box.Union(new LatticeBox(x, y, x, y));
+        }
+
+        return box;
+    }
+
+    private Route? FindInGrowingWindow(int wire, int present)
+    {
+        for (var attempt = 0; attempt < 3; attempt++)
+        {
+            if (_search.Find(_requests[wire]!, WindowOf(_requests[wire]!, attempt), present) is { } route)
+            {
+                return route;
+            }
+        }
+
+        return null;
+    }
+
+    private void Negotiate()
+    {
+        var present = RouteCosts.FirstPresent;
+        for (var round = 0; round < MostRounds; round++)
+        {
+            var contested = ConflictsInOrder();
+            if (contested.Count == 0)
+            {
+                return;
+            }
+
+            foreach (var wire in contested)
+            {
+                _congestion.Remember(_routes[wire]!);
+            }
+
+            present = Math.Min(RouteCosts.MostPresent, present * 8 / 5);
+            foreach (var wire in contested)
+            {
+                TakeOut(wire);
+                Place(wire, FindInGrowingWindow(wire, present));
+            }
+        }
+    }
+
+    private List<int> ConflictsInOrder() =>
+        [.. _order.Where(wire => _routes[wire] is { } route && _congestion.IsInConflict(route))];
+
+    /// <summary>Takes out wires until the rest is legal, the last in order first, then lets each find a free way if there is one.</summary>
+    private void DropConflicts()
+    {
+        var dropped = new List<int>();
+        foreach (var wire in Enumerable.Reverse(_order))
+        {
+            if (_routes[wire] is { } route && _congestion.IsInConflict(route))
+            {
+                TakeOut(wire);
+                dropped.Add(wire);
+            }
+        }
+
+        foreach (var wire in dropped)
+        {
+            Place(wire, FindInGrowingWindow(wire, PathSearch.Hard));
+        }
+    }
+
+    private void RetryUnrouted()
+    {
+        foreach (var wire in _order.Where(wire => _routes[wire] is null))
+        {
+            Place(wire, FindInGrowingWindow(wire, PathSearch.Hard));
+        }
+    }
+
+    /// <summary>Routes each wire anew, dearest detour first, and keeps only gains.</summary>
+    /// <returns>True when some wire gained.</returns>
+    private bool ImproveSingles()
+    {
+        var hasGained = false;
+        var byExcess = _order
+            .Where(wire => _routes[wire] is not null)
+            .OrderByDescending(wire => CurrentCost(wire) - (RouteCosts.Step * _requests[wire]!.LowerBound))
+            .ThenBy(wire => wire)
+            .ToArray();
+        foreach (var wire in byExcess)
+        {
+            var old = TakeOut(wire)!;
+            var price = _search.CostOf(_requests[wire]!, old);
+            var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard);
+            var gains = found is not null && found.Cost < price;
+            Place(wire, gains ? found : old);
+            hasGained |= gains;
+        }
+
+        return hasGained;
+    }
+
+    private int CurrentCost(int wire)
+    {
+        var route = TakeOut(wire)!;
+        var cost = _search.CostOf(_requests[wire]!, route);
+        Place(wire, route);
+        return cost;
+    }
+
+    private void ImprovePairs()
+    {
+        foreach (var (a, b) in CrossingPairs())
+        {
+            ImprovePair(a, b);
+        }
+    }
+
+    private void ImprovePair(int a, int b)
+    {
+        var (oldA, oldB) = (TakeOut(a)!, TakeOut(b)!);
+        var alone = _search.CostOf(_requests[a]!, oldA);
+        _congestion.Add(oldA);
+        var price = alone + _search.CostOf(_requests[b]!, oldB);
+        _congestion.Remove(oldA);
+        var best = (Cost: price, A: oldA, B: oldB);
+        foreach (var (first, second) in new[] { (a, b), (b, a) })
+        {
+            var one = _search.Find(_requests[first]!, WindowOf(_requests[first]!, 0), PathSearch.Hard);
+            if (one is null || one.Cost >= best.Cost)
+            {
+                continue;
+            }
+
+            _congestion.Add(one);
+            var two = _search.Find(_requests[second]!, WindowOf(_requests[second]!, 0), PathSearch.Hard);
+            _congestion.Remove(one);
+            if (two is not null && one.Cost + two.Cost < best.Cost)
+            {
+                best = (one.Cost + two.Cost, first == a ? one : two, first == a ? two : one);
+            }
+        }
+
+        Place(a, best.A);
+        Place(b, best.B);
+    }
+
+    private List<(int A, int B)> CrossingPairs()
+    {
+        var pairs = new SortedSet<(int, int)>();
+        var straight = new Dictionary<int, int>();
+        foreach (var wire in _order.Order())
+        {
+            foreach (var (node, isHorizontal) in StraightNodes(_routes[wire]))
+            {
+                var key = (2 * node) + (isHorizontal ? 1 : 0);
+                straight.TryAdd(key, wire);
+                if (straight.TryGetValue(key ^ 1, out var other) && other != wire)
+                {
+                    pairs.Add((Math.Min(wire, other), Math.Max(wire, other)));
+                }
+            }
+        }
+
+        return [.. pairs];
+    }
+
+    private static IEnumerable<(int Node, bool IsHorizontal)> StraightNodes(Route? route)
+    {
+        for (var i = 1; route is not null && i + 1 < route.Nodes.Length; i++)
+        {
+            var (before, node, after) = (route.Nodes[i - 1], route.Nodes[i], route.Nodes[i + 1]);
+            if (node - before == after - node)
+            {
+                yield return (node, Math.Abs(node - before) == 1);
+            }
+        }
+    }
+
+    private long Score()
+    {
+        long score = 0;
+        foreach (var wire in _order)
+        {
+            if (_routes[wire] is not { } route)
+            {
+                score += UnroutedScore;
+                continue;
+            }
+
+            score += RouteCosts.Step * (route.Nodes.Length - 1);
+            for (var i = 1; i + 1 < route.Nodes.Length; i++)
+            {
+                var (before, node, after) = (route.Nodes[i - 1], route.Nodes[i], route.Nodes[i + 1]);
+                score += node - before != after - node ? RouteCosts.Bend : 0;
+            }
+        }
+
+        var nodes = Enumerable.Range(0, _lattice.NodeCount);
+        return score
+            + (RouteCosts.Crossing * nodes.Sum(n => (long)_congestion.Horizontal[n] * _congestion.Vertical[n]));
+    }
+}
