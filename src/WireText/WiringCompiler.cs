@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Checks;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Parts;
@@ -29,6 +30,13 @@ public static class WiringCompiler
         var tree = Parser.Parse(source);
         var bound = Binder.Bind(tree, sources);
         var found = tree.Findings.AddRange(bound.Findings);
+
+        // A line that could not be read leaves holes: what a check said of them would be the same mistake again.
+        if (bound.Circuit is { } circuit && found.All(f => f.Severity != Severity.Error))
+        {
+            found = found.AddRange(Checker.Run(circuit));
+        }
+
         return new CompileResult(tree, bound.Circuit, bound.Catalogue, InOrder(found, source));
     }
 

@@ -7,6 +7,13 @@ public class ExampleTests
 {
     public static TheoryData<string> RightExamples => [.. Repository.Examples];
 
+    public static TheoryData<string> Mistakes =>
+        [
+            .. Directory
+                .EnumerateFiles(Repository.PathOf("examples", "mistakes"), "*.wiring")
+                .Order(StringComparer.Ordinal),
+        ];
+
     [Theory]
     [MemberData(nameof(RightExamples))]
     public void Check_RightExample_FindsNothing(string path)
@@ -14,6 +21,18 @@ public class ExampleTests
         var result = WiringCompiler.Check(Read(path), NoSources.Instance);
 
         Assert.Empty(result.Findings.Where(f => f.Severity > Severity.Info).Select(f => (f.Id, f.Message)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void Check_Mistake_GivesTheOneFindingItsFirstLineNames(string path)
+    {
+        var source = Read(path);
+        var expected = source.Slice(source.LineSpan(1)).Replace("# finds: ", "", StringComparison.Ordinal);
+
+        var result = WiringCompiler.Check(source, NoSources.Instance);
+
+        Assert.Equal([expected], result.Findings.Where(f => f.Severity > Severity.Info).Select(f => f.Id));
     }
 
     private static SourceText Read(string path) => new(Path.GetFileName(path), File.ReadAllText(path));

@@ -34,6 +34,11 @@ public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int>
             return new ContactReport(ContactRelation.OneNet, [], null);
         }
 
+        if (!network.HasContactAt(a) || !network.HasContactAt(b))
+        {
+            return new ContactReport(ContactRelation.Never, [], [.. network.PlugsOnly()]);
+        }
+
         if (new ContactSearch(network, [], (a, b), Limit).Run(network.PlugsOnly()) is not { } leaves)
         {
             return new ContactReport(ContactRelation.Unknown, [], null);

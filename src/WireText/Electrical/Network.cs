@@ -7,6 +7,9 @@ namespace WireText.Electrical;
 /// <remarks>Everything is seen from the first output jack: its tip and its sleeve.</remarks>
 public sealed class Network
 {
+    private readonly HashSet<int> switched;
+    private readonly HashSet<int> loaded;
+
     private Network(Circuit circuit, OutputJack output)
     {
         Circuit = circuit;
@@ -14,6 +17,11 @@ public sealed class Network
         Sleeve = circuit.Nets.OneNet[output.Sleeve];
         Branches = BranchList.Of(circuit);
         Contacts = [.. circuit.Controls.Select(control => ContactList.Of(circuit, control))];
+        switched =
+        [
+            .. Contacts.SelectMany(contacts => contacts.Possible).SelectMany(pair => new[] { pair.Low, pair.High }),
+        ];
+        loaded = [.. Branches.SelectMany(branch => new[] { branch.From, branch.To })];
     }
 
     public Circuit Circuit { get; }
@@ -34,6 +42,12 @@ public sealed class Network
     /// <summary>The network of a circuit; null when it has no output jack to look from.</summary>
     public static Network? Of(Circuit circuit) =>
         circuit.Outputs.IsEmpty ? null : new Network(circuit, circuit.Outputs[0]);
+
+    /// <summary>True when some position of a control joins the net with another.</summary>
+    public bool HasContactAt(int net) => switched.Contains(net);
+
+    /// <summary>True when an element ends on the net.</summary>
+    public bool HasElementAt(int net) => loaded.Contains(net);
 
     /// <summary>One entry a control: plugs at rest, everything else <see cref="Situation.Any"/>.</summary>
     public int[] PlugsOnly() => [.. Circuit.Controls.Select(control => control.IsPlug ? control.Rest : Situation.Any)];

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Checks;
+
+/// <summary>
+/// Everything there is to say about a kind of finding. Its page, its row in the table, the text of <c>explain</c> and its
+/// tests come from here.
+/// </summary>
+/// <param name="Id">The bad thing in a word or two, that reads well after <c>allow</c>; never reused for another meaning.</param>
+/// <param name="Title">What is wrong, as a short statement.</param>
+/// <param name="Severity">The gravest it can be.</param>
+/// <param name="Why">Why it matters, in whole sentences.</param>
+/// <param name="Bad">Wiring text with the places it reports between <c>[|</c> and <c>|]</c>.</param>
+/// <param name="Good">Wiring text without any finding.</param>
+/// <param name="Mend">What to do, in whole sentences.</param>
+public sealed record CheckDescription(
+    string Id,
+    string Title,
+    Severity Severity,
+    CheckGroup Group,
+    string Why,
+    string Bad,
+    string Good,
+    string Mend
+)
+{
+    /// <summary>What is dropped while a finding of this check stands.</summary>
+    public ImmutableArray<Silence> Silences { get; init; } = [];
+
+    /// <summary>A finding of this check. The first subject is the one blamed.</summary>
+    public Finding At(SourceLocation location, string message, string? help, params Subject[] subjects) =>
+        At(Severity, location, message, help, subjects);
+
+    /// <summary>As above, weighing less than the gravest.</summary>
+    public Finding At(
+        Severity severity,
+        SourceLocation location,
+        string message,
+        string? help,
+        params Subject[] subjects
+    ) => new(Id, severity, location, message, help) { Subjects = [.. subjects] };
+}

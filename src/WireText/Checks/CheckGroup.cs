@@ -1,0 +1,16 @@
+namespace WireText.Checks;
+
+/// <summary>What a check is about; the table of checks is ordered by it.</summary>
+public enum CheckGroup
+{
+    /// <summary>The line itself: words, names, values. These come from reading, not from checks.</summary>
+    Text,
+
+    Connections,
+    Grounding,
+    Switching,
+    Sound,
+    Values,
+    Building,
+    Beliefs,
+}

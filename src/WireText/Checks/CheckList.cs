@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using WireText.Checks.Connections;
+using WireText.Checks.Grounding;
+using WireText.Checks.Sound;
+using WireText.Checks.Switching;
+
+namespace WireText.Checks;
+
+/// <summary>Every check, each on its own line. A check comes before those that it silences.</summary>
+public static class CheckList
+{
+    public static ImmutableArray<ICheck> All { get; } =
+    [
+        new WireToItself(),
+        new WireTwice(),
+        new TipSleeveSwapped(),
+        new SleeveOnHot(),
+        new ShortedOutput(),
+        new PartUnused(),
+        new UnconnectedLug(),
+        new PartShorted(),
+        new CoilShorted(),
+        new HotCase(),
+        new GroundThroughPart(),
+        new MuteOpensHot(),
+        new FloatingGround(),
+        new GroundThroughContact(),
+        new TooManySituations(),
+        new MuteRight(),
+        new MuteChangeover(),
+        new MuteAtRest(),
+        new MuteUpstream(),
+        new NoSound(),
+    ];
+}

@@ -1,0 +1,65 @@
+using System.Text;
+using WireText.Text;
+
+namespace WireText.Checks;
+
+/// <summary>Writes what there is to say about a kind of finding: its page in the docs, and the text of <c>explain</c>.</summary>
+public static class CheckPage
+{
+    /// <summary>The page in Markdown, ending with a line break.</summary>
+    public static string Write(CheckDescription check)
+    {
+        var page = new StringBuilder();
+        page.Append($"# {check.Id}\n\n{Sentence(check.Title)} ({WordFor(check.Severity)}, {WordFor(check.Group)})\n\n");
+        page.Append($"{check.Why.Trim()}\n\n");
+        page.Append(
+            $"{(check.Severity == Severity.Info ? "It is remarked on" : "It is found")} in\n\n{Code(check.Bad)}\n"
+        );
+        page.Append($"and not in\n\n{Code(check.Good)}\n");
+        page.Append($"## To mend it\n\n{check.Mend.Trim()}\n");
+        return page.ToString();
+    }
+
+    /// <summary>The table of all checks in Markdown, one row each, ending with a line break.</summary>
+    public static string WriteTable(IEnumerable<CheckDescription> checks)
+    {
+        var table = new StringBuilder(
+            "# What is checked\n\n| finding | weight | about | says |\n| --- | --- | --- | --- |\n"
+        );
+        foreach (var check in checks)
+        {
+            table.Append(
+                $"| [{check.Id}]({check.Id}.md) | {WordFor(check.Severity)} | {WordFor(check.Group)} | {check.Title} |\n"
+            );
+        }
+
+        return table.ToString();
+    }
+
+    private static string Code(string marked) =>
+        $"```wiring\n{marked.Replace("[|", "", StringComparison.Ordinal).Replace("|]", "", StringComparison.Ordinal).Trim()}\n```\n";
+
+    private static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
+
+    private static string WordFor(Severity severity) =>
+        severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            Severity.Note => "note",
+            _ => "remark",
+        };
+
+    private static string WordFor(CheckGroup group) =>
+        group switch
+        {
+            CheckGroup.Text => "text",
+            CheckGroup.Connections => "connections",
+            CheckGroup.Grounding => "grounding",
+            CheckGroup.Switching => "switching",
+            CheckGroup.Sound => "sound",
+            CheckGroup.Values => "values",
+            CheckGroup.Building => "building",
+            _ => "beliefs",
+        };
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Text;
+
+namespace WireText.Checks;
+
+/// <summary>Runs checks over a circuit, so that one cause gives one finding and what is meant gives none.</summary>
+public static class Checker
+{
+    /// <summary>What stands of all checks. Remarks that are no findings have <see cref="Severity.Info"/>.</summary>
+    public static ImmutableArray<Finding> Run(Circuit circuit) => Examine(circuit).Findings;
+
+    /// <summary>As <see cref="Run"/>, with what the author allowed and why.</summary>
+    public static CheckReport Examine(Circuit circuit) => Examine(circuit, CheckList.All);
+
+    /// <param name="checks">In an order in which a check comes before those that it silences.</param>
+    public static CheckReport Examine(Circuit circuit, ImmutableArray<ICheck> checks)
+    {
+        var context = new CheckContext(circuit);
+        var standing = Shadows.Remove(
+            context,
+            [.. checks.SelectMany(check => check.Find(context).Select(finding => (check.Description, finding)))]
+        );
+        var found = standing.Concat(Allowances.FindUnknown(circuit)).ToList();
+        var allowed = ImmutableArray.CreateBuilder<AllowedFinding>();
+        var left = ImmutableArray.CreateBuilder<Finding>();
+        foreach (
+            var finding in found
+                .OrderBy(finding => finding.Location.Source.Path, StringComparer.Ordinal)
+                .ThenBy(finding => finding.Location.Span.Start)
+        )
+        {
+            if (Allowances.Of(circuit, finding) is { } allowance)
+            {
+                allowed.Add(new AllowedFinding(finding, allowance));
+            }
+            else
+            {
+                left.Add(finding);
+            }
+        }
+
+        return new CheckReport(left.ToImmutable(), allowed.ToImmutable());
+    }
+}

@@ -1,0 +1,105 @@
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Connections;
+
+/// <summary>Finds a coil whose ends are joined in every position.</summary>
+public sealed class CoilShorted : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "coil-shorted",
+            Title: "both ends of a coil are joined",
+            Severity: Severity.Error,
+            Group: CheckGroup.Connections,
+            Why: """
+            A coil with both ends on one net is silent. Shorting a coil in some positions is how a pickup is cut to one coil
+            and nothing to remark on; shorted by solder, or in every position, it can never be heard.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup [|bridge|] single-coil
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   bridge.hot to vol.case white
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   bridge.hot to vol.3 white
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: "Move one of its leads: the hot end belongs on the signal, the other on ground or on the next coil."
+        )
+        {
+            Silences = [new Silence("floating-ground", SilenceReach.SamePart), Silence.Everywhere("no-sound")],
+        };
+
+    /// <summary>True when the net is both tip and sleeve: the short at the jack is the cause then.</summary>
+    internal static bool IsTheShortedOutput(CheckContext context, int lug) =>
+        context.Network is { } network
+        && network.Tip == network.Sleeve
+        && context.Circuit.Nets.OneNet[lug] == network.Tip;
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        foreach (var part in context.Circuit.Parts)
+        {
+            var shorted = part
+                .Elements.Select(e => context.Circuit.Elements[e])
+                .OfType<Coil>()
+                .Where(coil => IsShorted(context, coil) && !IsTheShortedOutput(context, coil.Start))
+                .ToList();
+            if (shorted.Count > 0)
+            {
+                yield return Report(context, part, shorted);
+            }
+        }
+    }
+
+    private Finding Report(CheckContext context, Part part, List<Coil> shorted)
+    {
+        var coil = shorted[0];
+        var blamed = JoinBlame.Between(context, coil.Finish, coil.Start, [], dials: null);
+        return Description.At(
+            part.NameAt,
+            $"both ends of {Listing.Of(shorted.Select(one => one.Name))} are joined",
+            blamed is [var wire]
+                ? $"move one end of the wire from {WireLines.Ends(context.Circuit, wire)}"
+                : $"move one of its leads: '{context.Circuit.NameOf(coil.Start)}' and '{context.Circuit.NameOf(coil.Finish)}' are one net",
+            [
+                Subject.Part(part.Name),
+                .. shorted
+                    .SelectMany(one => one.Ends)
+                    .Where(lug => !context.Circuit.Lugs[lug].IsInner)
+                    .Distinct()
+                    .Select(context.Subject),
+            ]
+        );
+    }
+
+    private static bool IsShorted(CheckContext context, Coil coil)
+    {
+        var nets = context.Circuit.Nets;
+        return nets.SameNet(coil.Start, coil.Finish)
+            || (
+                context.Network is { } network
+                && ContactReport.Between(network, nets.OneNet[coil.Start], nets.OneNet[coil.Finish]).Relation
+                    == ContactRelation.Always
+            );
+    }
+}

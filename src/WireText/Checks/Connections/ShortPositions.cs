@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using WireText.Electrical;
+
+namespace WireText.Checks.Connections;
+
+/// <summary>A smallest set of positions in which the signal is always shorted while others sound.</summary>
+/// <param name="Positions">One, two or three controls with a position each.</param>
+/// <param name="State">One situation of these, to look for a wire to blame in.</param>
+internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)> Positions, ImmutableArray<int> State)
+{
+    /// <summary>More controls than this together are nothing that a person would look for. Chosen.</summary>
+    private const int MaxControls = 3;
+
+    /// <summary>Sets of positions tried before the search ends. Chosen.</summary>
+    private const int TriedLimit = 20_000;
+
+    /// <summary>Names that say that silence is meant.</summary>
+    private static readonly ImmutableArray<string> SilentNames = ["off", "mute", "standby", "silent", "kill"];
+
+    /// <summary>The sets in order of size, then of the situations.</summary>
+    public static IEnumerable<ShortPositions> Of(CheckContext context)
+    {
+        if (context.Outcomes is not { } outcomes)
+        {
+            yield break;
+        }
+
+        var unmuted = Enumerable
+            .Range(0, outcomes.Situations.Length)
+            .Where(i => !IsMuted(context, outcomes.Situations[i]))
+            .ToList();
+        var shorted = unmuted.Where(i => IsShorted(outcomes, i)).ToList();
+        var others = unmuted.Where(i => !IsShorted(outcomes, i)).ToList();
+        if (!others.Exists(i => outcomes.AtTheMiddle[i] == StructuralOutcome.Sounding))
+        {
+            yield break;
+        }
+
+        var tried = new HashSet<string>();
+        for (var size = 1; size <= MaxControls; size++)
+        {
+            // What a smaller set explains needs no larger one.
+            foreach (var i in shorted.ToList())
+            {
+                var state = outcomes.Situations[i].Positions;
+                foreach (var set in SetsOf(context, state, size))
+                {
+                    if (!shorted.Contains(i) || tried.Count >= TriedLimit || !tried.Add(string.Join(' ', set)))
+                    {
+                        continue;
+                    }
+
+                    if (others.Exists(other => Allows(outcomes.Situations[other], set)))
+                    {
+                        continue;
+                    }
+
+                    shorted.RemoveAll(one => Allows(outcomes.Situations[one], set));
+                    if (!set.Any(at => IsNamedSilent(context, at.Control, at.Position)))
+                    {
+                        yield return new ShortPositions([.. set], state);
+                    }
+                }
+            }
+        }
+    }
+
+    private static bool IsShorted(SituationOutcomes outcomes, int situation) =>
+        outcomes.AtTheMiddle[situation] != StructuralOutcome.Sounding
+        && outcomes.AtRest[situation] == StructuralOutcome.Short;
+
+    private static bool Allows(Situation situation, List<(int Control, int Position)> set) =>
+        set.TrueForAll(at => situation.Allows(at.Control, at.Position));
+
+    private static bool IsMuted(CheckContext context, Situation situation) =>
+        context.Mutes.Any(mute => mute.Silences(situation.Positions[mute.Control]));
+
+    private static bool IsNamedSilent(CheckContext context, int control, int position) =>
+        SilentNames.Contains(
+            context.Circuit.Controls[control].Positions[position].Name,
+            StringComparer.OrdinalIgnoreCase
+        );
+
+    /// <summary>Every choice of so many of the positions that a situation states, plugs and mutes left out.</summary>
+    private static IEnumerable<List<(int Control, int Position)>> SetsOf(
+        CheckContext context,
+        ImmutableArray<int> state,
+        int size
+    )
+    {
+        var stated = Enumerable
+            .Range(0, state.Length)
+            .Where(control =>
+                state[control] != Situation.Any
+                && !context.Circuit.Controls[control].IsPlug
+                && context.MuteOf(control) is null
+            )
+            .Select(control => (Control: control, Position: state[control]))
+            .ToList();
+        return Choose(stated, size, from: 0);
+    }
+
+    private static IEnumerable<List<(int Control, int Position)>> Choose(
+        List<(int Control, int Position)> stated,
+        int size,
+        int from
+    )
+    {
+        if (size == 0)
+        {
+            yield return [];
+            yield break;
+        }
+
+        for (var i = from; i < stated.Count; i++)
+        {
+            foreach (var rest in Choose(stated, size - 1, i + 1))
+            {
+                yield return [stated[i], .. rest];
+            }
+        }
+    }
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Connections;
+
+/// <summary>Finds what shorts the output: always, or in positions that were meant to sound.</summary>
+public sealed class ShortedOutput : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "shorted-output",
+            Title: "the output is shorted",
+            Severity: Severity.Error,
+            Group: CheckGroup.Connections,
+            Why: """
+            Where tip and sleeve are joined nothing is heard. A control that does only that is a mute, and right; so is a
+            position with a name that says so. Any other position that shorts the signal while the rest of the instrument
+            sounds has a wire on the wrong throw.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    lever-3way
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 white
+            wire   sel.A0 to vol.3 white
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.case to out.sleeve black
+            wire   [|sel.A3 to out.sleeve|] black
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    lever-3way
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 to sel.A2 white
+            wire   bridge.hot to sel.B3 to sel.B2 white
+            wire   sel.A0 to sel.B0 to vol.3 white
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: """
+            Take the wire out, or move it to the throw it was meant for. Where silence is meant, give the position the name
+            off, mute, standby, silent or kill.
+            """
+        )
+        {
+            Silences = [Silence.Everywhere("no-sound")],
+        };
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Network is not { } network)
+        {
+            return [];
+        }
+
+        return network.Tip == network.Sleeve
+            ? [Always(context)]
+            : ShortPositions.Of(context).Select(shorted => InPositions(context, network, shorted));
+    }
+
+    private Finding Always(CheckContext context)
+    {
+        var output = context.Circuit.Outputs[0];
+        var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, [], dials: null);
+        return Report(
+            context,
+            blamed,
+            [],
+            $"tip and sleeve of '{context.Circuit.Parts[output.Part].Name}' are joined in every position",
+            otherwise: null
+        );
+    }
+
+    private Finding InPositions(CheckContext context, Network network, ShortPositions shorted)
+    {
+        var output = context.Circuit.Outputs[0];
+        var nodeOf = network.InContact(shorted.State.AsSpan());
+        var what =
+            nodeOf[network.Tip] == nodeOf[network.Sleeve]
+                ? "tip and sleeve are joined"
+                : "the signal goes to ground before the volume";
+        var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
+        return Report(
+            context,
+            blamed,
+            shorted.Positions,
+            $"{what} at {string.Join(" ", shorted.Positions.Select(at => context.PositionName(at.Control, at.Position)))}",
+            otherwise: "name that position 'off' if silence is meant"
+        );
+    }
+
+    private Finding Report(
+        CheckContext context,
+        ImmutableArray<Wire> blamed,
+        ImmutableArray<(int Control, int Position)> positions,
+        string message,
+        string? otherwise
+    )
+    {
+        var circuit = context.Circuit;
+        var place =
+            blamed is [var first, ..] ? first.DeclaredAt
+            : positions is [var at, ..] ? context.PlaceOf(circuit.Controls[at.Control])
+            : circuit.Parts[circuit.Outputs[0].Part].NameAt;
+        var takeOut = blamed.IsEmpty
+            ? null
+            : $"take out: {string.Join("; ", blamed.Select(wire => WireLines.Line(circuit, wire)))}";
+        var help = takeOut is not null && otherwise is not null ? $"{takeOut}; or {otherwise}" : takeOut ?? otherwise;
+        return Description.At(
+            place,
+            message,
+            help,
+            [
+                .. blamed
+                    .SelectMany(wire => new[] { wire.From, wire.To })
+                    .Where(lug => lug >= 0)
+                    .Select(context.Subject),
+                .. positions.Select(at =>
+                    Subject.Position(
+                        circuit.Controls[at.Control].Name,
+                        circuit.Controls[at.Control].Positions[at.Position].Name
+                    )
+                ),
+            ]
+        );
+    }
+}

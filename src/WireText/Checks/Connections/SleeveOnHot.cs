@@ -1,0 +1,71 @@
+using WireText.Text;
+
+namespace WireText.Checks.Connections;
+
+/// <summary>Finds a sleeve that is joined to the signal and to nothing of the ground.</summary>
+public sealed class SleeveOnHot : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "sleeve-on-hot",
+            Title: "the sleeve is on the signal",
+            Severity: Severity.Error,
+            Group: CheckGroup.Connections,
+            Why: """
+            The sleeve is the ground of everything outside. Here it reaches a hot lead, a wiper or the upper end of a track,
+            and none of the guitar's grounds.
+            """,
+            Bad: """
+            pickup neck single-coil
+            pot    vol  250k audio
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.3 to [|out.sleeve|] black
+            """,
+            Good: """
+            pickup neck single-coil
+            pot    vol  250k audio
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: "Move the sleeve's wire to a grounded case."
+        )
+        {
+            Silences = [Silence.EverythingBut("wire-to-itself", "wire-twice")],
+        };
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Network is not { } network)
+        {
+            yield break;
+        }
+
+        var sides = context.Sides;
+        var sleeve = context.Circuit.Outputs[0].Sleeve;
+        var joined = context.Circuit.Nets.Members[network.Sleeve].Where(lug => lug != sleeve).ToList();
+        var hot = joined.FirstOrDefault(sides.IsHotLike, -1);
+        var ground = context
+            .Circuit.Lugs.Select(lug => lug.Index)
+            .FirstOrDefault(lug => lug != sleeve && sides.IsGroundLike(lug), -1);
+        if (hot < 0 || ground < 0 || joined.Exists(sides.IsGroundLike))
+        {
+            yield break;
+        }
+
+        yield return Description.At(
+            Places.Of(context, sleeve),
+            $"'{context.Circuit.NameOf(sleeve)}' is on '{context.Circuit.NameOf(hot)}' and on no ground",
+            $"move its wire: {WireLines.Line(context.Circuit.NameOf(ground), context.Circuit.NameOf(sleeve), WireLines.GroundColour)}",
+            context.Subject(sleeve),
+            context.Subject(hot)
+        );
+    }
+}

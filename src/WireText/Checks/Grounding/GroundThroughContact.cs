@@ -1,0 +1,52 @@
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Grounding;
+
+/// <summary>Finds metal that is grounded in every position, but by switch contacts alone.</summary>
+public sealed class GroundThroughContact : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "ground-through-contact",
+            Title: "a ground goes through a switch",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Grounding,
+            Why: """
+            Every position grounds this metal, but only by a contact. Between positions, and when the contact is dirty, it
+            is not grounded. A coil's return may go through a switch, as in series and phase wiring: screens and cases may
+            not.
+            """,
+            Bad: """
+            pickup neck single-coil
+            switch sel  dpdt
+            metal  saddle
+            jack   out  mono
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   [|saddle|] to sel.A0 black
+            wire   sel.A1 to sel.A2 to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            metal  saddle
+            jack   out  mono
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   saddle to out.sleeve black
+            """,
+            Mend: "Solder a wire from it to a grounded case or to the sleeve, past the switch."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context) =>
+        from metal in context.Metal
+        where metal.Contact.Relation == ContactRelation.Always && !metal.IsSoldered
+        let names = metal.Lugs.Select(context.Circuit.NameOf).ToList()
+        let controls = metal.Contact.Controls.Select(control => context.Circuit.Controls[control].Name)
+        select Description.At(
+            Places.Of(context, metal.Lugs[0]),
+            $"{Listing.Of(names)} {(names.Count == 1 ? "is" : "are")} grounded through the contacts of {Listing.Of(controls)} alone",
+            $"solder a ground wire past the switch: {GroundPlaces.Line(context, metal)}",
+            [.. metal.Lugs.Select(context.Subject), .. controls.Select(name => Subject.Part(name.Split('.')[0]))]
+        );
+}

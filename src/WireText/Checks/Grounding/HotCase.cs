@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Grounding;
+
+/// <summary>Finds a case, cover or screen that carries the signal.</summary>
+public sealed class HotCase : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "hot-case",
+            Title: "metal that belongs to ground carries the signal",
+            Severity: Severity.Error,
+            Group: CheckGroup.Grounding,
+            Why: """
+            A cover, a braid or a case that is part of the signal is an antenna that hums when a hand comes near. A cover
+            bonded to the pickup's own ground lead does this as soon as a phase or a series switch lifts that lead.
+            """,
+            Bad: """
+            pickup neck single-coil-cover
+            switch ph   dpdt
+            splice bond neck.ground [|neck.cover|]
+            jack   out  mono
+            wire   neck.hot to ph.A0 white
+            wire   bond to ph.B0 black
+            wire   ph.A1 to ph.B2 to out.tip white
+            wire   ph.A2 to ph.B1 to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil-cover
+            switch ph   dpdt
+            jack   out  mono
+            wire   neck.hot to ph.A0 white
+            wire   neck.ground to ph.B0 black
+            wire   neck.cover to out.sleeve bare
+            wire   ph.A1 to ph.B2 to out.tip white
+            wire   ph.A2 to ph.B1 to out.sleeve black
+            """,
+            Mend: "Give the metal a ground wire of its own, and part it from the coil's lead."
+        )
+        {
+            Silences =
+            [
+                Silence.Of("floating-ground"),
+                Silence.Of("ground-through-part"),
+                Silence.Of("ground-through-contact"),
+            ],
+        };
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        foreach (var metal in context.Metal)
+        {
+            if (metal.Hot is { } hot)
+            {
+                yield return Report(context, metal, hot);
+            }
+        }
+    }
+
+    private Finding Report(CheckContext context, MetalNet metal, ImmutableArray<int> hot)
+    {
+        var circuit = context.Circuit;
+        var lug = metal.Lugs[0];
+        var positions = OffRest(circuit, hot);
+        var where = positions.IsEmpty
+            ? ""
+            : $" at {string.Join(" ", positions.Select(at => context.PositionName(at.Control, at.Position)))}";
+        var isOnTip = circuit.Nets.SameSolder(lug, circuit.Outputs[0].Tip);
+        return Description.At(
+            isOnTip ? Severity.Error : Severity.Warning,
+            Places.Of(context, lug),
+            $"'{circuit.NameOf(lug)}' carries the signal{where}",
+            $"part it from the signal and ground it: {WireLines.Line(circuit.NameOf(lug), GroundPlaces.Nearest(context, lug), WireLines.GroundColour)}",
+            [
+                .. metal.Lugs.Select(context.Subject),
+                .. positions.Select(at =>
+                    Subject.Position(
+                        circuit.Controls[at.Control].Name,
+                        circuit.Controls[at.Control].Positions[at.Position].Name
+                    )
+                ),
+            ]
+        );
+    }
+
+    private static ImmutableArray<(int Control, int Position)> OffRest(
+        Circuit circuit,
+        ImmutableArray<int> positions
+    ) =>
+        [
+            .. positions
+                .Select((position, control) => (Control: control, Position: position))
+                .Where(at => at.Position != Situation.Any && at.Position != circuit.Controls[at.Control].Rest),
+        ];
+}

@@ -1,0 +1,36 @@
+namespace WireText.Checks;
+
+/// <summary>How near a finding must be to be taken for the shadow of another.</summary>
+public enum SilenceReach
+{
+    /// <summary>It marks one of the same parts.</summary>
+    SamePart,
+
+    /// <summary>It marks one of the same parts or nets; the output's own two nets do not count.</summary>
+    SamePartOrNet,
+
+    Anywhere,
+}
+
+/// <summary>Findings that are dropped while another stands: one cause, one finding.</summary>
+/// <param name="Check">The id of the check whose findings are dropped; null for every check.</param>
+/// <param name="Except">Ids that are kept all the same, when <paramref name="Check"/> is null.</param>
+public sealed record Silence(string? Check, SilenceReach Reach, params string[] Except)
+{
+    /// <summary>True when only a finding that is an error drops them.</summary>
+    public bool OnlyByErrors { get; init; }
+
+    /// <summary>Findings of a check on the same part or net.</summary>
+    public static Silence Of(string check) => new(check, SilenceReach.SamePartOrNet);
+
+    /// <summary>Findings of a check wherever they are.</summary>
+    public static Silence Everywhere(string check) => new(check, SilenceReach.Anywhere);
+
+    /// <summary>Every other finding of the same part.</summary>
+    public static Silence OthersOfThePart() => new(null, SilenceReach.SamePart);
+
+    /// <summary>Every other finding but those of the checks named.</summary>
+    public static Silence EverythingBut(params string[] kept) => new(null, SilenceReach.Anywhere, kept);
+
+    public bool Names(string check) => Check is null ? !Except.Contains(check) : Check == check;
+}

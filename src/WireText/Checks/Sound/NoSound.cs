@@ -1,0 +1,81 @@
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds a circuit in which no position lets a string be heard.</summary>
+public sealed class NoSound : ICheck
+{
+    /// <summary>Lugs listed for one side of the gap.</summary>
+    private const int Listed = 4;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "no-sound",
+            Title: "no position sounds",
+            Severity: Severity.Error,
+            Group: CheckGroup.Sound,
+            Why: """
+            Whatever the controls are set to, no coil has a way to the tip and back to the sleeve. Somewhere between the
+            pickups and the jack a joint is missing.
+            """,
+            Bad: """
+            pickup neck single-coil
+            pot    vol  250k audio
+            pot    tone 250k audio
+            jack   [|out|] mono
+            wire   neck.hot to tone.3 white
+            wire   tone.2 to tone.1 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case to tone.case bare
+            wire   vol.2 to vol.3 white
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            pot    vol  250k audio
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: "Follow the signal from the tip: the joint is missing where its lugs end and the pickup's begin."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        var coils = context.Circuit.Elements.OfType<Coil>().Where(coil => coil.HearsStrings).ToList();
+        if (context.Network is not { } network || context.Outcomes is not { } outcomes || coils.Count == 0)
+        {
+            yield break;
+        }
+
+        if (outcomes.AtTheMiddle.Contains(StructuralOutcome.Sounding))
+        {
+            yield break;
+        }
+
+        var output = context.Circuit.Parts[context.Circuit.Outputs[0].Part];
+        var reach = new Reach(network);
+        var fromTip = reach.From(network.Tip, network.Sleeve);
+        var fromCoil = reach.From(context.Circuit.Nets.OneNet[coils[0].Finish], network.Sleeve);
+        yield return Description.At(
+            output.NameAt,
+            $"no position lets a string be heard at '{output.Name}'",
+            $"find the missing joint: the tip reaches {Names(context, fromTip)}; '{coils[0].Name}' reaches {Names(context, fromCoil)}",
+            Subject.Part(output.Name)
+        );
+    }
+
+    private static string Names(CheckContext context, HashSet<int> nets) =>
+        Listing.Of(
+            context
+                .Circuit.Lugs.Where(lug => !lug.IsInner && nets.Contains(context.Circuit.Nets.OneNet[lug.Index]))
+                .Select(lug => lug.Name)
+                .Take(Listed)
+        );
+}

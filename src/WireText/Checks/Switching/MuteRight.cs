@@ -1,0 +1,48 @@
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Switching;
+
+/// <summary>Remarks on a mute that is wired right.</summary>
+public sealed class MuteRight : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "mute",
+            Title: "a mute shorts the jack",
+            Severity: Severity.Info,
+            Group: CheckGroup.Switching,
+            Why: """
+            A mute joins tip and sleeve. The amplifier then has a short at its input: silence without hum, whatever the
+            volume stands at. Opening the signal instead leaves the cable hanging on nothing, and it hums. This is a remark,
+            not a finding.
+            """,
+            Bad: """
+            pickup neck single-coil
+            button [|mute|] momentary
+            jack   out  mono
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   mute.1 to out.tip white
+            wire   mute.2 to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            jack   out  mono
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            """,
+            Mend: "Nothing is to be done."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context) =>
+        from mute in context.Mutes
+        let control = context.Circuit.Controls[mute.Control]
+        where mute.Kind == MuteKind.AcrossTheJack && !mute.Silences(control.Rest)
+        select Description.At(
+            context.PlaceOf(control),
+            $"'{control.Name}' is a mute, and right: it shorts the signal at the jack",
+            help: null,
+            Subject.Part(context.Circuit.Parts[control.Part].Name)
+        );
+}

@@ -1,0 +1,65 @@
+using WireText.Electrical;
+using WireText.Text;
+
+namespace WireText.Checks.Switching;
+
+/// <summary>Says so when there are more situations than can be looked at.</summary>
+public sealed class TooManySituations : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "too-many-situations",
+            Title: "too many controls change the signal together",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Switching,
+            Why: """
+            What sounds is worked out for every combination of positions that makes a difference. A circuit in which more
+            than 65,536 of them do is checked for wires and grounds alone: what each position does is not looked at.
+            """,
+            Bad: """
+            pickup neck single-coil
+            jack   out  mono
+            switch [|a|] rotary-1x12
+            switch b rotary-1x12
+            switch c rotary-1x12
+            switch d rotary-1x12
+            switch e rotary-1x12
+            cap    ca 1n from a.A1 to out.sleeve
+            cap    cb 1n from b.A1 to out.sleeve
+            cap    cc 1n from c.A1 to out.sleeve
+            cap    cd 1n from d.A1 to out.sleeve
+            cap    ce 1n from e.A1 to out.sleeve
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   out.tip to a.A0 to b.A0 to c.A0 to d.A0 to e.A0 white
+            """,
+            Good: """
+            pickup neck single-coil
+            jack   out  mono
+            switch a rotary-1x12
+            switch b rotary-1x12
+            cap    ca 1n from a.A1 to out.sleeve
+            cap    cb 1n from b.A1 to out.sleeve
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   out.tip to a.A0 to b.A0 white
+            """,
+            Mend: "Check the circuit with some of these controls left out, a few at a time."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Tree is not { IsComplete: false } tree)
+        {
+            yield break;
+        }
+
+        var names = tree.Crowding.Select(control => control.Name).ToList();
+        yield return Description.At(
+            context.PlaceOf(tree.Crowding[0]),
+            $"{Listing.Of(names)} together make more than {SituationTree.Limit:N0} situations: what positions do is not checked",
+            "leave some of these controls out and check the rest, a few at a time",
+            [.. tree.Crowding.Select(control => Subject.Part(context.Circuit.Parts[control.Part].Name)).Distinct()]
+        );
+    }
+}

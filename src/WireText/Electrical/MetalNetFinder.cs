@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+
+namespace WireText.Electrical;
+
+/// <summary>Finds how every bare metal lug of a circuit comes to the sleeve: by solder, by touch, by contacts, or not at all.</summary>
+public sealed class MetalNetFinder
+{
+    /// <summary>Nets and elements looked at, over all metal, before the search for hot metal ends. Chosen: a second or two.</summary>
+    private const long WorkLimit = 100_000_000;
+
+    private readonly Network network;
+    private readonly SituationOutcomes? outcomes;
+    private readonly DialSetting rest;
+    private long work;
+
+    private MetalNetFinder(Network network, SituationOutcomes? outcomes)
+    {
+        this.network = network;
+        this.outcomes = outcomes;
+        rest = DialSetting.Rest(network);
+    }
+
+    /// <summary>The nets of metal in order of their first lug.</summary>
+    /// <param name="outcomes">Null when the situations could not be listed: then no net is found hot.</param>
+    public static ImmutableArray<MetalNet> Find(Network network, SituationOutcomes? outcomes)
+    {
+        var finder = new MetalNetFinder(network, outcomes);
+        return
+        [
+            .. network
+                .Circuit.Lugs.Where(lug => lug.IsMetal && !lug.IsInner)
+                .GroupBy(lug => network.Circuit.Nets.Soldered[lug.Index])
+                .Select(group => finder.Examine([.. group.Select(lug => lug.Index)])),
+        ];
+    }
+
+    private MetalNet Examine(ImmutableArray<int> lugs)
+    {
+        var nets = network.Circuit.Nets;
+        var net = nets.OneNet[lugs[0]];
+        var isSoldered = nets.SameSolder(lugs[0], network.Circuit.Outputs[0].Sleeve);
+        var contact = ContactReport.Between(network, net, network.Sleeve);
+        var hot = contact.Relation is ContactRelation.OneNet or ContactRelation.Always ? null : FindHot(net);
+        return new MetalNet(lugs, net, isSoldered, contact, hot);
+    }
+
+    /// <summary>Of the states in which the net is a live node but the sleeve while a string is heard, one with the fewest controls off rest.</summary>
+    private ImmutableArray<int>? FindHot(int net)
+    {
+        ImmutableArray<int>? best = null;
+        if (!network.HasContactAt(net) && !network.HasElementAt(net))
+        {
+            return null;
+        }
+
+        for (var i = 0; outcomes is not null && i < outcomes.Situations.Length; i++)
+        {
+            if (outcomes.AtRest[i] != StructuralOutcome.Sounding)
+            {
+                continue;
+            }
+
+            var open = new Stack<int[]>();
+            open.Push([.. outcomes.Situations[i].Positions]);
+            while (work < WorkLimit && open.TryPop(out var positions))
+            {
+                work += network.NetCount + network.Branches.Length;
+                if (ControlAt(net, positions) is { } control)
+                {
+                    foreach (var next in Branches(positions, control))
+                    {
+                        open.Push(next);
+                    }
+                }
+                else if (IsHot(net, positions) && (best is null || OffRest(positions) < OffRest(best.Value.AsSpan())))
+                {
+                    best = [.. positions];
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private IEnumerable<int[]> Branches(int[] positions, int control)
+    {
+        for (var position = network.Circuit.Controls[control].Positions.Length - 1; position >= 0; position--)
+        {
+            var next = (int[])positions.Clone();
+            next[control] = position;
+            yield return next;
+        }
+    }
+
+    /// <summary>The first control not yet asked that can join something to the node of a net.</summary>
+    private int? ControlAt(int net, int[] positions)
+    {
+        var nodeOf = network.InContact(positions);
+        for (var control = 0; control < positions.Length; control++)
+        {
+            if (positions[control] != Situation.Any)
+            {
+                continue;
+            }
+
+            foreach (var pair in network.Contacts[control].Possible)
+            {
+                if ((nodeOf[pair.Low] == nodeOf[net]) != (nodeOf[pair.High] == nodeOf[net]))
+                {
+                    return control;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsHot(int net, int[] positions)
+    {
+        var nodeOf = network.AtTheDials(positions, rest);
+        return nodeOf[net] != nodeOf[network.Sleeve]
+            && LivePart
+                .Of(network, positions, rest)
+                .Select(index => network.Branches[index])
+                .Any(branch => nodeOf[branch.From] == nodeOf[net] || nodeOf[branch.To] == nodeOf[net]);
+    }
+
+    private int OffRest(ReadOnlySpan<int> positions)
+    {
+        var count = 0;
+        for (var control = 0; control < positions.Length; control++)
+        {
+            count +=
+                positions[control] != Situation.Any && positions[control] != network.Circuit.Controls[control].Rest
+                    ? 1
+                    : 0;
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+
+namespace WireText.Electrical;
+
+/// <summary>Recognises mutes from their structure, not from what is heard alone.</summary>
+/// <remarks>
+/// Silent in one position and equal in the others is not enough: a selector with one wire moved or missing passes that too.
+/// </remarks>
+public static class MuteFinder
+{
+    /// <param name="outcomes">The outcomes of all situations; null when they could not be listed, and then only mutes across the jack are found.</param>
+    public static ImmutableArray<Mute> Find(Network network, SituationOutcomes? outcomes) =>
+        [
+            .. network
+                .Circuit.Controls.Where(control => !control.IsPlug)
+                .Select(control => Recognise(network, control, outcomes))
+                .OfType<Mute>(),
+        ];
+
+    private static Mute? Recognise(Network network, Control control, SituationOutcomes? outcomes)
+    {
+        var contacts = network.Contacts[control.Index];
+        var pairs = contacts.EffectiveAnywhere;
+        if (pairs.IsEmpty || network.Tip == network.Sleeve || HasOtherWiredLugs(network, control, pairs))
+        {
+            return null;
+        }
+
+        var jack = NetPair.Of(network.Tip, network.Sleeve);
+        if (pairs.Contains(jack))
+        {
+            var isMute = pairs.Length == 1 || (pairs.Length == 2 && pairs.All(pair => pair.Holds(network.Tip)));
+            var kind = pairs.Length == 1 ? MuteKind.AcrossTheJack : MuteKind.ChangeOver;
+            var muting = PositionsWith(contacts, jack);
+            return isMute && muting.Length < control.Positions.Length
+                ? new Mute(control.Index, kind, muting, jack)
+                : null;
+        }
+
+        return pairs.Length == 1 && outcomes is not null
+            ? RecogniseByPair(network, control, contacts, pairs[0], outcomes)
+            : null;
+    }
+
+    private static Mute? RecogniseByPair(
+        Network network,
+        Control control,
+        ContactList contacts,
+        NetPair pair,
+        SituationOutcomes outcomes
+    )
+    {
+        var closed = PositionsWith(contacts, pair);
+        ImmutableArray<int> open = [.. Enumerable.Range(0, control.Positions.Length).Except(closed)];
+        if (pair.Holds(network.Sleeve) && Silences(control, closed, open, outcomes))
+        {
+            return new Mute(control.Index, MuteKind.Upstream, closed, pair);
+        }
+
+        return Silences(control, open, closed, outcomes) ? new Mute(control.Index, MuteKind.Opening, open, pair) : null;
+    }
+
+    private static bool Silences(
+        Control control,
+        ImmutableArray<int> silent,
+        ImmutableArray<int> sounding,
+        SituationOutcomes outcomes
+    ) =>
+        !silent.IsEmpty
+        && !sounding.IsEmpty
+        && silent.All(position => !outcomes.SoundsSomewhere(control.Index, position))
+        && sounding.Any(position => outcomes.SoundsSomewhere(control.Index, position));
+
+    private static ImmutableArray<int> PositionsWith(ContactList contacts, NetPair pair) =>
+        [.. Enumerable.Range(0, contacts.Effective.Length).Where(p => contacts.Effective[p].Contains(pair))];
+
+    /// <summary>True when a lug of the control that something is soldered to lies on none of the nets it joins.</summary>
+    private static bool HasOtherWiredLugs(Network network, Control control, ImmutableArray<NetPair> pairs)
+    {
+        var nets = network.Circuit.Nets;
+        return control
+            .Positions.SelectMany(position => position.Closed)
+            .SelectMany(group => group)
+            .Select(lug => nets.OneNet[lug])
+            .Any(net => nets.Members[net].Length >= 2 && !pairs.Any(pair => pair.Holds(net)));
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+
+namespace WireText.Electrical;
+
+/// <summary>The outcome of every situation at two dial settings: at rest, and with all dials at 5.</summary>
+/// <remarks>
+/// Findings about positions look at the middle as well, so that a pot wired backwards does not make every position look
+/// shorted.
+/// </remarks>
+public sealed class SituationOutcomes
+{
+    /// <summary>The travel that is called the middle.</summary>
+    public const double Middle = 5;
+
+    public SituationOutcomes(Network network, SituationTree tree)
+    {
+        Situations = tree.Situations;
+        AtRest = Outcomes(network, DialSetting.Rest(network));
+        AtTheMiddle = Outcomes(network, DialSetting.AllAt(network, Middle));
+    }
+
+    public ImmutableArray<Situation> Situations { get; }
+
+    /// <summary>For each situation, its outcome with the dials where they rest.</summary>
+    public ImmutableArray<StructuralOutcome> AtRest { get; }
+
+    /// <summary>For each situation, its outcome with all dials at 5.</summary>
+    public ImmutableArray<StructuralOutcome> AtTheMiddle { get; }
+
+    /// <summary>True when some situation that a control's position allows sounds at the middle.</summary>
+    public bool SoundsSomewhere(int control, int position)
+    {
+        for (var i = 0; i < Situations.Length; i++)
+        {
+            if (AtTheMiddle[i] == StructuralOutcome.Sounding && Situations[i].Allows(control, position))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private ImmutableArray<StructuralOutcome> Outcomes(Network network, DialSetting dials) =>
+        [.. Situations.Select(situation => StructuralOutcomes.Of(network, situation.Positions.AsSpan(), dials))];
+}

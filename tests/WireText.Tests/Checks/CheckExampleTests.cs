@@ -1,0 +1,69 @@
+using WireText.Checks;
+using WireText.Circuits.Binding;
+using WireText.Syntax;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Checks;
+
+/// <summary>Every check by its own examples, and the pages made from them.</summary>
+public class CheckExampleTests
+{
+    public static TheoryData<string> Ids => [.. CheckList.All.Select(check => check.Description.Id)];
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void BadExample_OfEachCheck_IsReportedAtItsMarksAndAlone(string id)
+    {
+        var (text, spans) = MarkedText.Parse(DescriptionOf(id).Bad);
+
+        var found = Run(text);
+
+        Assert.All(found, finding => Assert.Equal(id, finding.Id));
+        Assert.Equal(spans, found.Select(finding => finding.Location.Span));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void GoodExample_OfEachCheck_HasNoFinding(string id) =>
+        Assert.DoesNotContain(Run(DescriptionOf(id).Good), finding => finding.Severity > Severity.Info);
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Page_OfEachCheck_IsFresh(string id) =>
+        AcceptedFile.Check($"docs/checks/{id}.md", CheckPage.Write(DescriptionOf(id)));
+
+    [Fact]
+    public void Table_OfAllChecks_IsFresh() =>
+        AcceptedFile.Check(
+            "docs/checks/README.md",
+            CheckPage.WriteTable(CheckList.All.Select(check => check.Description))
+        );
+
+    [Fact]
+    public void CheckList_HasEveryCheckOnce()
+    {
+        var listed = CheckList.All.Select(check => check.GetType()).ToList();
+        var written = typeof(ICheck)
+            .Assembly.GetTypes()
+            .Where(t => t is { IsClass: true } && t.IsAssignableTo(typeof(ICheck)));
+
+        Assert.Equal(
+            written.OrderBy(t => t.Name, StringComparer.Ordinal),
+            listed.OrderBy(t => t.Name, StringComparer.Ordinal)
+        );
+        Assert.Equal(Ids.Count, CheckList.All.Select(check => check.Description.Id).Distinct().Count());
+    }
+
+    private static CheckDescription DescriptionOf(string id) =>
+        CheckList.All.Single(check => check.Description.Id == id).Description;
+
+    private static IReadOnlyList<Finding> Run(string text)
+    {
+        var tree = Parser.Parse(new SourceText("example.wiring", text));
+        Assert.Empty(tree.Findings);
+        var bound = Binder.Bind(tree, NoSources.Instance);
+        Assert.Empty(bound.Findings);
+        return [.. Checker.Run(bound.Circuit!)];
+    }
+}
