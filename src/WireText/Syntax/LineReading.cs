@@ -12,7 +12,6 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
 {
     private readonly List<string> expected = [];
     private int furthest = -1;
-    private Dictionary<object, object>? memos;
 
     public string Source => source;
 
@@ -30,8 +29,6 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
 
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
     public TextSpan WrongSpan { get; private set; }
-
-    public IDictionary<object, object> Memos => memos ??= [];
 
     public LineInput At(int position) => new(this, LineScan.SkipBlanks(source, position, content.End));
 
@@ -71,6 +68,8 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
 /// <summary>A place in the line being read: where its next word starts, or its end.</summary>
 internal sealed class LineInput(LineReading reading, int position) : IInput, IEquatable<LineInput>
 {
+    private Dictionary<object, object>? memos;
+
     public LineReading Reading => reading;
 
     public int Position => position;
@@ -85,7 +84,8 @@ internal sealed class LineInput(LineReading reading, int position) : IInput, IEq
 
     public int Column => position - reading.Content.Start + 1;
 
-    public IDictionary<object, object> Memos => reading.Memos;
+    /// <summary>One for each place: Sprache takes a second visit with the same memo for a left recursion.</summary>
+    public IDictionary<object, object> Memos => memos ??= [];
 
     public IInput Advance() => new LineInput(reading, position + 1);
 

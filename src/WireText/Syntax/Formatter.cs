@@ -1,0 +1,283 @@
+using System.Text;
+using WireText.Text;
+
+namespace WireText.Syntax;
+
+/// <summary>Prints a file in even columns, one group of neighbouring lines at a time. Formatting twice changes nothing.</summary>
+/// <remarks>Words stay as they were typed, comments and blank lines stay, and a line with a finding stays as it is.</remarks>
+public static class Formatter
+{
+    /// <summary>Where the second word of a line starts; further right only behind a longer first word.</summary>
+    private const int KeywordWidth = 8;
+
+    private const string BlockIndent = "    ";
+
+    private const string PartShape = "part";
+
+    public static string Format(WiringTree tree)
+    {
+        if (tree.Lines.IsEmpty)
+        {
+            return tree.Source.Content;
+        }
+
+        var rows = tree.Lines.Select(line => RowOf(line, tree.Source)).ToList();
+        var start = 0;
+        while (start < rows.Count)
+        {
+            var end = start + 1;
+            while (end < rows.Count && rows[start].Shape is not null && rows[end].Shape == rows[start].Shape)
+            {
+                end++;
+            }
+
+            Align(rows, start, end);
+            start = end;
+        }
+
+        return Join(rows);
+    }
+
+    private static string Join(List<Row> rows)
+    {
+        var text = new StringBuilder();
+        foreach (var row in rows)
+        {
+            text.Append(row.Text).Append('\n');
+        }
+
+        // The last line of a file that ends with a line break is empty, and no blank lines stand at the end.
+        return text.ToString().TrimEnd('\n') is { Length: > 0 } content ? content + "\n" : "";
+    }
+
+    private static Row RowOf(LineSyntax line, SourceText source)
+    {
+        var text = source.Slice(line.Span);
+        if (line.Number == 1 && text.StartsWith('\uFEFF'))
+        {
+            text = text[1..];
+        }
+
+        if (line.IsBad || line.Content is null)
+        {
+            // A comment stays where it is; only what cannot be seen behind it goes.
+            return new Row(null, [], "", 0) { Text = line.IsBad ? text : text.TrimEnd(' ', '\t') };
+        }
+
+        var comment = line.CommentStart < 0 ? "" : source.Content[line.CommentStart..line.Span.End].TrimEnd(' ', '\t');
+        var column = line.CommentStart < 0 ? 0 : ColumnOf(source, line);
+        return new Row(ShapeOf(line.Content), CellsOf(line.Content, source), comment, column);
+    }
+
+    /// <summary>The column of a comment as it stands, with tabs to every fourth column.</summary>
+    private static int ColumnOf(SourceText source, LineSyntax line)
+    {
+        var column = 0;
+        for (var i = line.Span.Start; i < line.CommentStart; i++)
+        {
+            column = source.Content[i] == '\t' ? (column / 4 * 4) + 4 : column + 1;
+        }
+
+        return column;
+    }
+
+    /// <summary>Lines of one shape that follow each other are aligned together.</summary>
+    private static string? ShapeOf(SyntaxNode node) =>
+        node switch
+        {
+            ArrangeRowSyntax => "cells",
+            InsideSyntax => "inside",
+            PartSyntax => PartShape,
+            WireSyntax => "wire",
+            ExpectSyntax => "expect",
+            PositionsSyntax => "positions",
+            _ => "other",
+        };
+
+    /// <summary>What stands in columns; what is in one cell is joined by single blanks.</summary>
+    private static List<string> CellsOf(SyntaxNode node, SourceText source)
+    {
+        var words = WordsOf(node.Span, source, node is ExpectSyntax);
+        switch (node)
+        {
+            case ArrangeRowSyntax:
+                return [BlockIndent + words[0], .. words.Skip(1)];
+            case InsideSyntax:
+                return [BlockIndent + words[0], InsideCell(node, words)];
+            case PartSyntax part:
+                return PartCells(part, words);
+            case DefineSyntax:
+                return [string.Join(' ', words)];
+            case WireSyntax wire:
+                return WireCells(wire, words);
+            case ExpectSyntax:
+                var colon = words.IndexOf(":");
+                return [words[0], string.Join(' ', words[1..colon]) + ":", JoinClaims(words[(colon + 1)..])];
+            case PositionsSyntax:
+                return [words[0], words[1], string.Join(' ', words.Skip(2))];
+            default:
+                return words.Count == 1 ? words : [words[0], string.Join(' ', words.Skip(1))];
+        }
+    }
+
+    private static List<string> PartCells(PartSyntax part, List<string> words)
+    {
+        var behind = words.Skip(2).ToList();
+        var from = part.Hangs is null ? -1 : behind.FindLastIndex(w => Is(w, "from"));
+        var arguments = from < 0 ? behind : behind[..from];
+        var hangs = from < 0 ? "" : string.Join(' ', behind[from..]);
+        return [words[0], words[1], arguments.FirstOrDefault() ?? "", string.Join(' ', arguments.Skip(1)), hangs];
+    }
+
+    /// <summary>Keyword, first lug, the way to the others, then the colour with what follows it.</summary>
+    private static List<string> WireCells(WireSyntax wire, List<string> words)
+    {
+        var lugs = (wire.Lugs.Length * 2) - 1;
+        return
+        [
+            words[0],
+            words[1],
+            string.Join(' ', words.GetRange(2, lugs - 1)),
+            string.Join(' ', words.Skip(1 + lugs)),
+        ];
+    }
+
+    private static string InsideCell(SyntaxNode node, List<string> words)
+    {
+        var text = new StringBuilder();
+        for (var i = 1; i < words.Count; i++)
+        {
+            text.Append(
+                    i == 1 ? ""
+                    : StandsApart(node, words, i) ? "  "
+                    : " "
+                )
+                .Append(words[i]);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A lug with its place, a joint, a section's name and the keys behind stand apart from what is before.</summary>
+    private static bool StandsApart(SyntaxNode node, List<string> words, int index)
+    {
+        var word = words[index];
+        return node switch
+        {
+            TerminalsSyntax => !word.Contains(',', StringComparison.Ordinal),
+            PositionSyntax or JoinedSyntax => true,
+            CoilInsideSyntax or TrackInsideSyntax or AmpInsideSyntax => Is(word, "as") && index > 2
+                || (
+                    word.Contains('=', StringComparison.Ordinal)
+                    && !words[index - 1].Contains('=', StringComparison.Ordinal)
+                ),
+            _ => false,
+        };
+    }
+
+    /// <summary>Commas close up to the word before, brackets to the words inside.</summary>
+    private static string JoinClaims(List<string> words)
+    {
+        var text = new StringBuilder();
+        foreach (var word in words)
+        {
+            var closesUp = text.Length == 0 || word is "," or ")" || text[^1] == '(';
+            text.Append(closesUp ? "" : " ").Append(word);
+        }
+
+        return text.ToString();
+    }
+
+    private static List<string> WordsOf(TextSpan span, SourceText source, bool hasMarks)
+    {
+        var words = new List<string>();
+        var at = LineScan.SkipBlanks(source.Content, span.Start, span.End);
+        while (at < span.End)
+        {
+            var end = LineScan.WordEnd(source.Content, at, span.End, hasMarks);
+            words.Add(source.Content[at..end]);
+            at = LineScan.SkipBlanks(source.Content, end, span.End);
+        }
+
+        return words;
+    }
+
+    private static void Align(List<Row> rows, int start, int end)
+    {
+        var group = rows.GetRange(start, end - start).Where(r => r.Shape is not null).ToList();
+        foreach (var row in group)
+        {
+            var widths = Enumerable.Range(0, row.Cells.Count).Select(column => WidthOf(group, row, column)).ToArray();
+            row.Text = WithComment(Print(row, widths), row);
+        }
+    }
+
+    /// <summary>The room a column needs. Behind their names, parts are aligned with those of their own kind.</summary>
+    private static int WidthOf(List<Row> group, Row row, int column) =>
+        group
+            .Where(r => row.Shape != PartShape || column < 2 || Is(r.Cells[0], row.Cells[0]))
+            // The last word of a row needs no room behind it.
+            .Where(r => r.Cells.Skip(column + 1).Any(c => c.Length > 0))
+            .Select(r => r.Cells[column].Length)
+            .DefaultIfEmpty(0)
+            .Max();
+
+    private static string Print(Row row, int[] widths)
+    {
+        var text = new StringBuilder();
+        var column = 0;
+        for (var i = 0; i < row.Cells.Count; i++)
+        {
+            var cell = row.Cells[i];
+            if (cell.Length > 0 && i > 0)
+            {
+                text.Append(' ', Math.Max(1, column - text.Length));
+            }
+
+            text.Append(cell);
+            column += i == 0 ? FirstColumn(row, widths[0]) : widths[i] + GapBehind(row, i, widths[i]);
+        }
+
+        return text.ToString().TrimEnd();
+    }
+
+    /// <summary>Columns stand two blanks apart; a part's value and what is said of it only one.</summary>
+    private static int GapBehind(Row row, int column, int width)
+    {
+        var isValue =
+            row.Shape == PartShape
+            && column == 2
+            && row.Cells[3].Length > 0
+            && !row.Cells[3].Contains('=', StringComparison.Ordinal);
+        return width == 0 ? 0
+            : isValue ? 1
+            : 2;
+    }
+
+    private static int FirstColumn(Row row, int width) =>
+        row.Shape switch
+        {
+            "cells" => width + 2,
+            "inside" => Math.Max(BlockIndent.Length + KeywordWidth, width + 1),
+            _ => Math.Max(KeywordWidth, width + 1),
+        };
+
+    private static string WithComment(string text, Row row) =>
+        row.Comment.Length == 0 ? text : text.PadRight(Math.Max(row.CommentColumn, text.Length + 2)) + row.Comment;
+
+    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+
+    private sealed class Row(string? shape, List<string> cells, string comment, int commentColumn)
+    {
+        /// <summary>Null for a line that is kept as it is.</summary>
+        public string? Shape { get; } = shape;
+
+        public List<string> Cells { get; } = cells;
+
+        public string Comment { get; } = comment;
+
+        public int CommentColumn { get; } = commentColumn;
+
+        public string Text { get; set; } = "";
+    }
+}

@@ -1,0 +1,72 @@
+using WireText.Syntax;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Syntax;
+
+public class FormatterTests
+{
+    public static TheoryData<string> Files =>
+        [
+            .. Directory
+                .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
+                .Append(Repository.PathOf("src", "WireText", "Parts", "standard-parts.wiring"))
+                .Order(StringComparer.Ordinal),
+        ];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Format_CommittedFile_ChangesNothing(string path)
+    {
+        var text = File.ReadAllText(path);
+
+        var formatted = Format(text);
+
+        if (AcceptedFile.IsAccepting)
+        {
+            File.WriteAllText(path, formatted);
+        }
+        else
+        {
+            Assert.Equal(text, formatted);
+        }
+    }
+
+    [Fact]
+    public void Format_UnevenLines_StandInColumns()
+    {
+        var text = Format(
+            "wire a.1 to   b.2 red # one\nwire longer.name to b.3 to c white\n\n\npot vol 250k audio\r\npot tone-neck   250k audio"
+        );
+
+        Assert.Equal(
+            """
+            wire    a.1          to b.2       red  # one
+            wire    longer.name  to b.3 to c  white
+
+
+            pot     vol        250k audio
+            pot     tone-neck  250k audio
+
+            """,
+            text
+        );
+    }
+
+    [Fact]
+    public void Format_LineWithAFinding_StaysAsItIs()
+    {
+        var text = Format("wire   a.1   b.2\njack   out");
+
+        Assert.Equal("wire   a.1   b.2\njack    out\n", text);
+    }
+
+    [Fact]
+    public void Format_ExpectWithBrackets_ClosesThemUp() =>
+        Assert.Equal(
+            "expect  sel=a:  (a series b) parallel c, reads 6k ±1%\n",
+            Format("expect sel=a :( a series b )parallel c ,reads 6k ±1%")
+        );
+
+    private static string Format(string text) => Formatter.Format(Parser.Parse(new SourceText("test.wiring", text)));
+}
