@@ -35,6 +35,9 @@ public sealed record Circuit
 
     public required NetMap Nets { get; init; }
 
+    /// <summary>What the instrument is used with: cable, input, mains, temperature.</summary>
+    public Surroundings Surroundings { get; init; } = Surroundings.Usual;
+
     /// <summary>The rows of the <c>arrange</c> block, each a list of part names with null for an empty cell.</summary>
     public ImmutableArray<ImmutableArray<int?>> Arrangement { get; init; } = [];
 

@@ -36,6 +36,15 @@ public sealed record Coil(
 {
     public override ImmutableArray<int> Ends => [Start, Finish];
 
+    /// <summary>
+    /// True when the eddy loss lies across the inductance alone, as in a core, and not across the terminals. Not yet in the
+    /// language.
+    /// </summary>
+    public bool IsEddyInside { get; init; }
+
+    /// <summary>Its number of turns, which tells how much hum it picks up; null when not stated.</summary>
+    public double? Turns { get; init; }
+
     /// <summary>True when a string is heard: it has a magnet.</summary>
     public bool HearsStrings => Magnet != MagnetPole.None;
 }

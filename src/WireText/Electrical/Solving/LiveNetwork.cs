@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+
+namespace WireText.Electrical.Solving;
+
+/// <summary>A live branch between nodes.</summary>
+/// <param name="Source">The branch of the network.</param>
+/// <param name="Inside">What it is made of; its nodes are numbered as in <see cref="LiveNetwork"/>.</param>
+public readonly record struct LiveBranch(Branch Source, TwoPole Inside)
+{
+    public int From => Inside.From;
+
+    public int To => Inside.To;
+}
+
+/// <summary>An amplifier whose output is live. Nodes are numbered as in <see cref="LiveNetwork"/>.</summary>
+public readonly record struct LiveAmplifier(int In, int Out, int Common, double Gain, double OutputOhms);
+
+/// <summary>
+/// The live part of a state at a dial setting, ready to be solved. Nets that solder, closed contacts or a zero track
+/// section make one are one node: no tiny resistances.
+/// </summary>
+public sealed class LiveNetwork
+{
+    /// <summary>The node of the sleeve: the reference.</summary>
+    public const int Sleeve = 0;
+
+    /// <summary>The node of the tip.</summary>
+    public const int Tip = 1;
+
+    private LiveNetwork(
+        bool isShort,
+        int nodeCount,
+        ImmutableArray<LiveBranch> branches,
+        ImmutableArray<LiveAmplifier>? amplifiers
+    )
+    {
+        IsShort = isShort;
+        NodeCount = nodeCount;
+        Branches = branches;
+        HasFeedback = amplifiers is null;
+        Amplifiers = amplifiers ?? [];
+        Coils = [.. Enumerable.Range(0, branches.Length).Where(i => branches[i].Source.Kind == BranchKind.Coil)];
+    }
+
+    /// <summary>True when tip and sleeve are one node.</summary>
+    public bool IsShort { get; }
+
+    /// <summary>True when nothing joins tip and sleeve: the jack floats.</summary>
+    public bool IsOpen => !IsShort && Branches.IsEmpty;
+
+    /// <summary>Nodes are numbered from 0 by first appearance: sleeve, tip, then as the branches name them.</summary>
+    public int NodeCount { get; }
+
+    /// <summary>In order of declaration.</summary>
+    public ImmutableArray<LiveBranch> Branches { get; }
+
+    /// <summary>The coils, as indices into <see cref="Branches"/>.</summary>
+    public ImmutableArray<int> Coils { get; }
+
+    /// <summary>Each comes before those that drive its input.</summary>
+    public ImmutableArray<LiveAmplifier> Amplifiers { get; }
+
+    /// <summary>True when an amplifier can feed its own input: such a network is not computed.</summary>
+    public bool HasFeedback { get; }
+
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public static LiveNetwork Of(
+        Network network,
+        ReadOnlySpan<int> positions,
+        DialSetting dials,
+        BranchEdits? edits = null
+    )
+    {
+        edits ??= BranchEdits.None;
+        var nodeOf = edits.Apply(network, network.AtTheDials(positions, dials));
+        var powered = Supply.PoweredAmplifiers(network, positions);
+        var present = network
+            .Branches.Where(branch =>
+                !edits.Opened.Contains(branch.Index)
+                && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
+            )
+            .ToArray();
+        return Build(network, nodeOf, present, dials);
+    }
+
+    /// <summary>The part that an ohmmeter sees: batteries out, amplifiers as the resistance of their input.</summary>
+    public static LiveNetwork ForDirectCurrent(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var nodeOf = network.AtTheDials(positions, dials);
+        var present = network
+            .Branches.Where(branch =>
+                branch.Kind is not (BranchKind.Capacitor or BranchKind.Battery or BranchKind.AmplifierOutput)
+            )
+            .ToArray();
+        return Build(network, nodeOf, present, dials);
+    }
+
+    /// <summary>The part that a direct current from batteries and working amplifiers flows in.</summary>
+    internal static LiveNetwork WithSupplies(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var nodeOf = network.AtTheDials(positions, dials);
+        var powered = Supply.PoweredAmplifiers(network, positions);
+        var present = network
+            .Branches.Where(branch =>
+                branch.Kind != BranchKind.Capacitor
+                && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
+            )
+            .ToArray();
+        return Build(network, nodeOf, present, dials);
+    }
+
+    /// <summary>True when two networks have the same values between the same nodes, so that one solution serves both.</summary>
+    public bool IsSameAs(LiveNetwork other) =>
+        IsShort == other.IsShort
+        && HasFeedback == other.HasFeedback
+        && Branches
+            .Select(branch => (branch.Source.Kind, branch.Inside))
+            .SequenceEqual(other.Branches.Select(branch => (branch.Source.Kind, branch.Inside)))
+        && Amplifiers.SequenceEqual(other.Amplifiers);
+
+    private static LiveNetwork Build(Network network, int[] nodeOf, Branch[] present, DialSetting dials)
+    {
+        if (nodeOf[network.Tip] == nodeOf[network.Sleeve])
+        {
+            return new LiveNetwork(isShort: true, 1, [], []);
+        }
+
+        var isLive = LivePart.Find(network, present, nodeOf, dials, [], (network.Tip, network.Sleeve));
+        var live = present.Where((_, i) => isLive[i]).ToArray();
+        var numbers = new Dictionary<int, int> { [nodeOf[network.Sleeve]] = Sleeve, [nodeOf[network.Tip]] = Tip };
+        var branches = ImmutableArray.CreateBuilder<LiveBranch>(live.Length);
+        foreach (var branch in live)
+        {
+            var inside = TwoPoles.Of(network.Circuit, branch, dials, Number(branch.From), Number(branch.To));
+            branches.Add(new LiveBranch(branch, inside));
+        }
+
+        var made = branches.MoveToImmutable();
+        return new LiveNetwork(
+            isShort: false,
+            numbers.Count,
+            made,
+            AmplifierOrder.Of(network.Circuit, numbers.Count, made)
+        );
+
+        int Number(int net)
+        {
+            var node = nodeOf[net];
+            if (!numbers.TryGetValue(node, out var number))
+            {
+                numbers.Add(node, number = numbers.Count);
+            }
+
+            return number;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using WireText.Circuits;
+using WireText.Quantities;
+
+namespace WireText.Electrical.Solving;
+
+/// <summary>A meter on the plug, cable bare, batteries out.</summary>
+public static class Ohmmeter
+{
+    /// <summary>How far a coil's or a choke's resistance may be off when nothing is said (common practice).</summary>
+    public const double CoilTolerance = 0.05;
+
+    /// <summary>How far a pot may be off when nothing is said: ±20 % is usual for panel pots (common practice).</summary>
+    public const double PotTolerance = 0.20;
+
+    /// <summary>How far a resistor may be off when nothing is said: the ±5 % of the E24 series, IEC 60063.</summary>
+    public const double ResistorTolerance = 0.05;
+
+    private const double ReferenceCelsius = 20;
+
+    /// <summary>The reading of a state; null when the network is too large to solve.</summary>
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public static Reading? Read(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var live = LiveNetwork.ForDirectCurrent(network, positions, dials);
+        if (live.IsShort)
+        {
+            return Reading.Joined;
+        }
+
+        if (live.IsOpen)
+        {
+            return Reading.None;
+        }
+
+        var day = network.Circuit.Surroundings;
+        var middle = (day.CoolestCelsius + day.WarmestCelsius) / 2;
+        var nominal = Solve(network.Circuit, live, middle, 0);
+        var least = Solve(network.Circuit, live, day.CoolestCelsius, -1);
+        var most = Solve(network.Circuit, live, day.WarmestCelsius, +1);
+        return nominal is { } ohms && least is { } low && most is { } high
+            ? new Reading(ReadingKind.Value, ohms, low, high)
+            : null;
+    }
+
+    /// <summary>What copper reads at a temperature, as a multiple of its resistance at 20 °C.</summary>
+    public static double CopperFactor(double celsius) =>
+        1 + (CopperWire.TemperatureCoefficient * (celsius - ReferenceCelsius));
+
+    private static double? Solve(Circuit circuit, LiveNetwork live, double celsius, int side)
+    {
+        var edges = live
+            .Branches.Select(branch =>
+                (
+                    branch.From,
+                    branch.To,
+                    branch.Inside.Ohms * Factor(circuit.Elements[branch.Source.Element], celsius, side)
+                )
+            )
+            .ToList();
+        return DcSolver.Solve(live.NodeCount, edges)?[LiveNetwork.Tip];
+    }
+
+    private static double Factor(Element element, double celsius, int side)
+    {
+        var (usual, copper) = element switch
+        {
+            Coil => (CoilTolerance, CopperFactor(celsius)),
+            Inductor => (CoilTolerance, CopperFactor(celsius)),
+            Track => (PotTolerance, 1),
+            Resistor => (ResistorTolerance, 1),
+            _ => (0, 1),
+        };
+        return copper * (1 + (side * (element.Tolerance ?? usual)));
+    }
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+
+namespace WireText.Electrical.Sound;
+
+/// <summary>The highest peak of a response.</summary>
+/// <param name="Decibels">Its level over the EMF of one coil.</param>
+/// <param name="HeightDecibels">Its level over that at 100 Hz.</param>
+public sealed record Resonance(double Hertz, double Decibels, double HeightDecibels)
+{
+    private const double LowestHertz = 80;
+    private const double HighestHertz = 20e3;
+    private const int PointsPerOctave = 24;
+
+    /// <summary>How far a peak must stand above the lowest point below it, in dB. Chosen.</summary>
+    private const double LeastRise = 0.05;
+
+    /// <summary>How closely a peak is found, relative to its frequency. Chosen.</summary>
+    private const double Precision = 1e-4;
+
+    private const double ReferenceHertz = 100;
+
+    private static readonly ImmutableArray<double> Grid = MakeGrid();
+
+    /// <summary>The highest peak between 80 Hz and 20 kHz; null when there is none, or no response.</summary>
+    public static Resonance? Find(StringResponse response)
+    {
+        double[] hertz = [.. Grid, ReferenceHertz];
+        if (response.DecibelsAt(hertz) is not { } levels)
+        {
+            return null;
+        }
+
+        var (best, bestLevel) = (0.0, double.NegativeInfinity);
+        foreach (var top in Peaks(levels.AsSpan(0, Grid.Length)))
+        {
+            var (peak, level) = Refine(response, Grid[top - 1], Grid[top + 1]);
+            if (level > bestLevel)
+            {
+                (best, bestLevel) = (peak, level);
+            }
+        }
+
+        return best > 0 ? new Resonance(best, bestLevel, bestLevel - levels[^1]) : null;
+    }
+
+    private static ImmutableArray<double> MakeGrid()
+    {
+        var grid = ImmutableArray.CreateBuilder<double>();
+        for (var i = 0; ; i++)
+        {
+            var hertz = LowestHertz * Math.Pow(2, (double)i / PointsPerOctave);
+            if (hertz > HighestHertz)
+            {
+                return grid.ToImmutable();
+            }
+
+            grid.Add(hertz);
+        }
+    }
+
+    private static List<int> Peaks(ReadOnlySpan<double> levels)
+    {
+        var peaks = new List<int>();
+        var lowest = levels[0];
+        for (var i = 1; i < levels.Length - 1; i++)
+        {
+            if (levels[i] >= levels[i - 1] && levels[i] > levels[i + 1] && levels[i] >= lowest + LeastRise)
+            {
+                peaks.Add(i);
+            }
+
+            lowest = Math.Min(lowest, levels[i]);
+        }
+
+        return peaks;
+    }
+
+    /// <summary>Golden-section search on a logarithmic axis (Kiefer 1953).</summary>
+    private static (double Hertz, double Decibels) Refine(StringResponse response, double low, double high)
+    {
+        var golden = (Math.Sqrt(5) - 1) / 2;
+        var (a, b) = (Math.Log(low), Math.Log(high));
+        var (x, y) = (b - (golden * (b - a)), a + (golden * (b - a)));
+        var (atX, atY) = (LevelAt(x), LevelAt(y));
+        while (b - a > Precision)
+        {
+            if (atX > atY)
+            {
+                (b, y, atY) = (y, x, atX);
+                x = b - (golden * (b - a));
+                atX = LevelAt(x);
+            }
+            else
+            {
+                (a, x, atX) = (x, y, atY);
+                y = a + (golden * (b - a));
+                atY = LevelAt(y);
+            }
+        }
+
+        var middle = (a + b) / 2;
+        return (Math.Exp(middle), LevelAt(middle));
+
+        double LevelAt(double logarithm) =>
+            response.DecibelsAt(Math.Exp(logarithm)) is [var level] ? level : double.NegativeInfinity;
+    }
+}

@@ -1,0 +1,38 @@
+namespace WireText.Electrical.Sound;
+
+/// <summary>Where one word ends and the next begins. Every one is chosen; none is a standard's.</summary>
+public static class Thresholds
+{
+    /// <summary>A coil is unheard when its gain is below this: −60 dB.</summary>
+    public const double UnheardGain = 0.001;
+
+    /// <summary>A jack that nothing drives is quiet up to this impedance at the mains, in ohms; above it is dead and hums.</summary>
+    public const double QuietOhms = 10e3;
+
+    /// <summary>A coil is heard down to this, in dB below the loudest.</summary>
+    public const double HeardDecibels = -26;
+
+    /// <summary>A coil is a trace down to this, in dB below the loudest.</summary>
+    public const double TraceDecibels = -40;
+
+    /// <summary>A sum this far below the coils' power is thin: it cancels in the model, not quite on real strings.</summary>
+    public const double ThinDecibels = -20;
+
+    /// <summary>Below this correlation two coils are out of phase; above its opposite they are in phase.</summary>
+    public const double OutOfPhaseCorrelation = -0.5;
+
+    /// <summary>Hum is cancelled at or below this residue, in dB.</summary>
+    public const double CancelledDecibels = -12;
+
+    /// <summary>Hum is left over at or below this residue, in dB; above it is full.</summary>
+    public const double LeftOverDecibels = -3;
+
+    /// <summary>An element matters when taking it out moves something by this, in dB.</summary>
+    public const double MattersDecibels = 3;
+
+    /// <summary>A fixed resistor in series with everything is named from this on, in ohms.</summary>
+    public const double NamedSeriesOhms = 1e3;
+
+    /// <summary>Balance is not looked at further down, in dB.</summary>
+    public const double BalanceFloorDecibels = -60;
+}
