@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+
+namespace WireText.Drawing.Faces;
+
+/// <summary>What stands on a part or beside it: its name, its value or model, and the mark printed on the real one.</summary>
+internal static class PartWords
+{
+    /// <summary>Inside the body where all of it fits; a two-lead part has its value on the body and its name beside it.</summary>
+    public static (ImmutableArray<FaceLine> Inside, Box? Box, ImmutableArray<FaceLine> Outside) Place(
+        Circuit circuit,
+        Part part,
+        FaceBody body,
+        ImmutableArray<FaceLug> lugs
+    )
+    {
+        var name = Line(FaceLineKind.Name, part.Name);
+        var rest = Rest(circuit, part).ToImmutableArray();
+        if (FaceSizes.IsTwoLead(part))
+        {
+            return rest.IsEmpty || SpotFor(body, [], rest) is not { } spot
+                ? ([], null, [name, .. rest])
+                : (rest, spot, [name]);
+        }
+
+        ImmutableArray<FaceLine> all = [name, .. rest];
+        if (part.Kind is "metal" or "splice")
+        {
+            return ([], null, all);
+        }
+
+        return SpotFor(body, lugs, all) is { } box ? (all, box, []) : ([], null, all);
+    }
+
+    private static Box? SpotFor(FaceBody body, ImmutableArray<FaceLug> lugs, ImmutableArray<FaceLine> lines)
+    {
+        var inset = body.Half.Height < 4 ? Tokens.TextInset - Tokens.LabelGap : 0;
+        var size = FaceLine.SizeOf(lines);
+        return TextSpot.Find(body, lugs, new Size(size.Width, size.Height - inset));
+    }
+
+    private static IEnumerable<FaceLine> Rest(Circuit circuit, Part part)
+    {
+        var value = Value(part);
+        if (value.Length > 0)
+        {
+            yield return Line(FaceLineKind.Value, value);
+        }
+
+        foreach (var element in part.Elements)
+        {
+            if (part.Kind == "cap" && circuit.Elements[element] is Capacitor capacitor)
+            {
+                if (CapacitorMark.Of(capacitor.Farads) is { } mark)
+                {
+                    yield return Line(FaceLineKind.Mark, mark);
+                }
+
+                yield break;
+            }
+        }
+    }
+
+    private static string Value(Part part)
+    {
+        var words = new[] { part.ValueLabel, part.TaperLabel }.Where(word => !string.IsNullOrEmpty(word));
+        var value = string.Join(' ', words);
+        return value.Length > 0 ? value
+            : part.Remark is { Length: > 0 } remark ? remark
+            : part.Kind is "switch" or "jack" or "preamp" ? part.Definition.Model
+            : "";
+    }
+
+    private static FaceLine Line(FaceLineKind kind, string text)
+    {
+        var line = new FaceLine(kind, text);
+        return line with { Text = DrawnText.Fit(text, line.Weight, line.Size, Tokens.WidestLabel) };
+    }
+}
