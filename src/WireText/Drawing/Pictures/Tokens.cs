@@ -29,6 +29,9 @@ public static class Tokens
     public const double WeaveOn = 0.3;
     public const double WeaveOff = 0.5;
 
+    /// <summary>The line down a braid that tells which core is inside.</summary>
+    public const double SheathHint = 0.4;
+
     public const double SleeveWidth = 2.1;
     public const double SleeveLine = 0.15;
 
@@ -44,6 +47,9 @@ public static class Tokens
     public const double JointLine = 0.2;
     public const double TabWidth = 1.7;
     public const double LeadEnd = 0.9;
+    public const double CoilEnd = 0.55;
+    public const double SpringWidth = 1.1;
+    public const double PoleFrame = 3.4;
 
     // Parts.
     public const double PartLine = 0.3;
@@ -85,6 +91,9 @@ public static class Tokens
     // The sheet.
     public const double PageMargin = 8;
     public const double NarrowestPage = 120;
+
+    /// <summary>How far lug labels and finding numbers may reach beyond what layout counts.</summary>
+    public const double LabelMargin = 3;
     public const double BlockGap = 5;
     public const double BlockLine = 0.2;
     public const double ScaleBar = 20;

@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Paints lugs and solder: an eyelet for each lug, a joint only where something is soldered, and each lug's name where nothing touches it.</summary>
+internal sealed class LugPainter(Scene scene, LabelSpace space)
+{
+    private readonly Theme _theme = scene.Theme;
+
+    public IEnumerable<PictureItem> Paint()
+    {
+        foreach (var part in scene.Parts)
+        {
+            foreach (var lug in part.Face.Lugs)
+            {
+                space.Take(Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter));
+            }
+        }
+
+        foreach (var part in scene.Parts)
+        {
+            foreach (var lug in part.Face.Lugs)
+            {
+                yield return PaintLug(part, lug);
+            }
+
+            foreach (var surface in part.Face.Surfaces)
+            {
+                yield return PaintSurfaceJoints(surface);
+            }
+        }
+    }
+
+    private PictureGroup PaintLug(ScenePart part, FaceLug lug)
+    {
+        var at = part.OnPage(lug.At);
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        var wires = scene.Wires.Where(wire => wire.Wire.Touches(lug.Lug)).ToImmutableArray();
+        if (lug.Look == LugLook.Lead)
+        {
+            items.Add(LeadEnd(at, wires));
+        }
+        else
+        {
+            items.Add(
+                new CircleShape(
+                    "eyelet",
+                    at,
+                    Tokens.EyeletDiameter / 2,
+                    new Paint(_theme.Tin, _theme.MetalLine, Tokens.EyeletLine)
+                )
+            );
+            items.Add(new CircleShape("hole", at, Tokens.EyeletHole / 2, Pictures.Paint.Filled(_theme.MetalLine)));
+        }
+
+        if (IsSoldered(lug, wires))
+        {
+            items.Add(Joint(at, Tokens.JointDiameter, lug.Lug, wires.Select(wire => wire.Wire.Id)));
+        }
+
+        if (space.Place(part, lug) is { } label)
+        {
+            items.Add(
+                TextItem.Centred(
+                    "lug-label",
+                    lug.Label,
+                    label.Centre,
+                    TextWeight.Medium,
+                    Tokens.LugLabelSize,
+                    _theme.QuietInk
+                ) with
+                {
+                    Shows = [("lug", scene.Circuit.NameOf(lug.Lug))],
+                }
+            );
+        }
+
+        return new PictureGroup("lug", items.ToImmutable())
+        {
+            Id = ShapeIds.Of("lug", scene.Circuit.NameOf(lug.Lug)),
+            Shows = scene.Shows(lug.Lug),
+        };
+    }
+
+    /// <summary>The lead goes on as the wire; a lead that nothing is done with ends here, cut.</summary>
+    private CircleShape LeadEnd(Point at, ImmutableArray<SceneWire> wires)
+    {
+        var style = wires.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, wires[0].Wire);
+        var paint = wires.IsEmpty
+            ? new Paint(_theme.Paper, _theme.MetalLine, Tokens.EyeletLine)
+            : Pictures.Paint.Filled(style.Core);
+        return new CircleShape("eyelet", at, (wires.IsEmpty ? Tokens.LeadEnd : style.Width) / 2, paint);
+    }
+
+    /// <summary>A pickup's or battery's lead is its first wire itself; a second one is soldered on.</summary>
+    private static bool IsSoldered(FaceLug lug, ImmutableArray<SceneWire> wires) =>
+        wires.Length >= (lug.Look == LugLook.Lead ? 2 : 1);
+
+    private PictureGroup PaintSurfaceJoints(FaceSurface surface)
+    {
+        var name = scene.Circuit.NameOf(surface.Lug);
+        var items =
+            from wire in scene.Wires
+            from end in EndsAt(wire, surface.Lug)
+            select (PictureItem)Joint(end, Tokens.SurfaceJointDiameter, surface.Lug, [wire.Wire.Id]);
+        var tails =
+            from braid in scene.Layout.Braids
+            from tail in braid.Tails
+            from end in TailEndsAt(tail, name)
+            select (PictureItem)Joint(end, Tokens.SurfaceJointDiameter, surface.Lug, [tail.Wire.Id]);
+        return new PictureGroup("lug", [.. items, .. tails])
+        {
+            Id = ShapeIds.Of("lug", name),
+            Shows = scene.Shows(surface.Lug),
+        };
+    }
+
+    private static IEnumerable<Point> EndsAt(SceneWire wire, int lug)
+    {
+        if (wire.Wire.From == lug)
+        {
+            yield return wire.Route.Points[0];
+        }
+
+        if (wire.Wire.To == lug)
+        {
+            yield return wire.Route.Points[^1];
+        }
+    }
+
+    private static IEnumerable<Point> TailEndsAt(RoutedWire tail, string lug)
+    {
+        if (tail.Wire.From == lug)
+        {
+            yield return tail.Points[0];
+        }
+
+        if (tail.Wire.To == lug)
+        {
+            yield return tail.Points[^1];
+        }
+    }
+
+    private CircleShape Joint(Point at, double diameter, int lug, IEnumerable<string> wires) =>
+        new("joint", at, diameter / 2, new Paint(_theme.Solder, _theme.MetalLine, Tokens.JointLine))
+        {
+            Shows = [("lug", scene.Circuit.NameOf(lug)), ("wire", string.Join(' ', wires))],
+        };
+}

@@ -1,0 +1,422 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Paints a part as it is seen from behind: quiet, and with just enough shape to be recognised by who holds the real one.</summary>
+internal sealed class PartPainter(Scene scene, ScenePart part)
+{
+    private readonly Theme _theme = scene.Theme;
+    private readonly Part _part = scene.Circuit.Parts[part.Index];
+    private readonly List<PictureItem> _items = [];
+
+    public PictureGroup Paint()
+    {
+        PaintStubs();
+        PaintBodies();
+        PaintArt();
+        PaintWords();
+        return new PictureGroup("part", [.. _items])
+        {
+            Id = ShapeIds.Of("part", _part.Name),
+            Shows = [("part", _part.Name), ("kind", _part.Kind)],
+        };
+    }
+
+    private bool IsTwoLead => FaceSizes.IsTwoLead(_part);
+
+    private Outline MainOutline => part.Face.Layout.Body[0];
+
+    private Paint Outlined(Colour fill) => new(fill, _theme.PartLine, Tokens.PartLine);
+
+    private Paint Detail => Pictures.Paint.Stroked(_theme.Detail, Tokens.DetailLine);
+
+    // What reaches out of the body lies under it.
+
+    private void PaintStubs()
+    {
+        foreach (var lug in part.Face.Lugs)
+        {
+            var root = RootOf(lug);
+            if (lug.Look == LugLook.Tab)
+            {
+                _items.Add(Tab(root, lug));
+            }
+            else if (lug.Look == LugLook.Lead)
+            {
+                _items.AddRange(LeadStub(part.OnPage(root), lug));
+            }
+        }
+    }
+
+    /// <summary>Where a lug outside the body comes out of it.</summary>
+    private Point RootOf(FaceLug lug)
+    {
+        var bounds = ScenePart.BoundsOf(MainOutline);
+        return lug.Outward switch
+        {
+            Side.North => new Point(lug.At.X, Math.Max(bounds.Y, lug.At.Y) + Tokens.EyeletDiameter),
+            Side.South => new Point(lug.At.X, Math.Min(bounds.Bottom, lug.At.Y) - Tokens.EyeletDiameter),
+            Side.East => new Point(Math.Min(bounds.Right, lug.At.X) - Tokens.EyeletDiameter, lug.At.Y),
+            _ => new Point(Math.Max(bounds.X, lug.At.X) + Tokens.EyeletDiameter, lug.At.Y),
+        };
+    }
+
+    private RectangleShape Tab(Point root, FaceLug lug)
+    {
+        var tab = Boxes.Grown(Boxes.Around(part.OnPage(root), part.OnPage(lug.At)), Tokens.TabWidth / 2);
+        return new RectangleShape(
+            "tab",
+            tab,
+            Tokens.TabWidth / 2,
+            new Paint(_theme.Tin, _theme.PartLine, Tokens.DetailLine)
+        );
+    }
+
+    private IEnumerable<PictureItem> LeadStub(Point root, FaceLug lug)
+    {
+        var own = scene.Wires.FirstOrDefault(wire => wire.Wire.Touches(lug.Lug));
+        var style = IsTwoLead || own is null ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, own.Wire);
+        var end = part.OnPage(lug.At);
+        yield return PathShape.Through("lead", style.CasingPaint, root, end);
+        yield return PathShape.Through("lead", style.CorePaint, root, end);
+    }
+
+    private void PaintBodies()
+    {
+        // The board of a pot lies under its case.
+        foreach (var outline in part.Face.Layout.Body.Reverse())
+        {
+            var isMain = ReferenceEquals(outline, MainOutline);
+            _items.Add(Body(part.OnPage(outline), Outlined(isMain ? Fill : _theme.Wafer)));
+        }
+
+        foreach (var surface in part.Face.Surfaces)
+        {
+            _items.Add(Surface(surface));
+        }
+    }
+
+    private Colour Fill =>
+        _part.Kind switch
+        {
+            "pot" or "switch" or "button" or "jack" => _theme.Shell,
+            "metal" => _theme.Shell,
+            "splice" => _theme.Paper,
+            _ => _theme.PartFill,
+        };
+
+    private PictureShape Body(Outline outline, Paint paint) =>
+        outline switch
+        {
+            Outline.Circle circle => new CircleShape("body", circle.Centre, circle.Radius, paint),
+            Outline.Rectangle rectangle => new RectangleShape("body", rectangle.Box, CornerOf(rectangle.Box), paint),
+            _ => throw new InvalidOperationException("A body is a circle or a rectangle."),
+        };
+
+    private double CornerOf(Box box)
+    {
+        var shorter = Math.Min(box.Width, box.Height);
+        return _part.Kind switch
+        {
+            "pickup" => Math.Min(shorter / 2, 4),
+            "splice" or "resistor" or "inductor" => shorter / 2,
+            "cap" => Math.Min(shorter / 3, 2),
+            _ => Math.Min(shorter / 4, Tokens.BodyCorner),
+        };
+    }
+
+    /// <summary>Unpainted: it says where the case is for who reads the drawing by program.</summary>
+    private PictureShape Surface(FaceSurface surface)
+    {
+        var none = new Paint(null, null, 0);
+        var shows = scene.Shows(surface.Lug);
+        return part.OnPage(surface.Shape) switch
+        {
+            Outline.Circle circle => new CircleShape("surface", circle.Centre, circle.Radius, none) { Shows = shows },
+            Outline.Rectangle rectangle => new RectangleShape("surface", rectangle.Box, 0, none) { Shows = shows },
+            _ => throw new InvalidOperationException("A surface is a circle or a rectangle."),
+        };
+    }
+
+    private void PaintArt()
+    {
+        switch (_part.Kind)
+        {
+            case "pickup":
+                PaintBobbins();
+                break;
+            case "jack":
+                PaintJack();
+                break;
+            case "metal":
+                PaintHatching();
+                break;
+            case "button":
+                PaintRing(0.6);
+                break;
+            case "switch":
+                PaintSwitch();
+                break;
+            case "pot":
+                PaintSwitchBlock();
+                break;
+            case "battery":
+                PaintBattery();
+                break;
+            case "inductor":
+                PaintWinding();
+                break;
+            case "splice":
+                PaintSleeve();
+                break;
+            case "cap" when _part.HasTrait("electrolytic"):
+                PaintPlus();
+                break;
+            default:
+                break;
+        }
+    }
+
+    /// <summary>One oval a coil, and at each lead whether the coil starts or ends there.</summary>
+    private void PaintBobbins()
+    {
+        var coils = _part.Elements.Select(e => scene.Circuit.Elements[e]).OfType<Coil>().ToImmutableArray();
+        var body = ScenePart.BoundsOf(MainOutline);
+        var count = Math.Clamp(coils.Length, 1, 4);
+        var names = part.Face.Inside;
+        var strip = count > 1 && !names.IsEmpty ? FaceLine.SizeOf(names).Height + 1 : 1.5;
+        var inset = new Size(Math.Min(5, body.Width / 8), Math.Min(3, body.Height / 6));
+        var height = (body.Height - (2 * inset.Height) - ((count - 1) * strip)) / count;
+        for (var i = 0; i < count && height > 2; i++)
+        {
+            var top = body.Y + inset.Height + (i * (height + strip));
+            var oval = new Box(body.X + inset.Width, top, body.Width - (2 * inset.Width), height);
+            _items.Add(new RectangleShape("coil", part.OnPage(oval), height / 2, Detail));
+            if (count > 1 && coils[i].Name.LastIndexOf('.') is >= 0 and var dot)
+            {
+                var at = part.OnPage(new Point(oval.X + (height / 2), oval.Centre.Y));
+                var name = DrawnText.Fit(coils[i].Name[(dot + 1)..], TextWeight.Regular, Tokens.LugLabelSize, 20);
+                _items.Add(
+                    TextItem.Centred("coil-name", name, at, TextWeight.Regular, Tokens.LugLabelSize, _theme.QuietInk)
+                );
+            }
+        }
+
+        foreach (var lug in part.Face.Lugs)
+        {
+            MarkCoilEnd(lug, coils, body);
+        }
+    }
+
+    private void MarkCoilEnd(FaceLug lug, ImmutableArray<Coil> coils, Box body)
+    {
+        var isStart = coils.Any(coil => coil.Start == lug.Lug);
+        if (!isStart && !coils.Any(coil => coil.Finish == lug.Lug))
+        {
+            return;
+        }
+
+        var edge = lug.Outward switch
+        {
+            Side.North => new Point(lug.At.X, body.Y),
+            Side.South => new Point(lug.At.X, body.Bottom),
+            Side.East => new Point(body.Right, lug.At.Y),
+            _ => new Point(body.X, lug.At.Y),
+        };
+        var fill = isStart ? _theme.Ink : _theme.Paper;
+        _items.Add(
+            new CircleShape(
+                isStart ? "coil-start" : "coil-finish",
+                part.OnPage(edge),
+                Tokens.CoilEnd,
+                new Paint(fill, _theme.Ink, Tokens.DetailLine)
+            )
+        );
+    }
+
+    /// <summary>The barrel, and the springs: the tip's is the long one.</summary>
+    private void PaintJack()
+    {
+        var body = ScenePart.BoundsOf(MainOutline);
+        var barrel = Math.Min(body.Width, body.Height) / 2 * 0.4;
+        var centre = part.OnPage(body.Centre);
+        var spring = new Paint(null, _theme.PartLine, Tokens.SpringWidth + (2 * Tokens.DetailLine))
+        {
+            HasRoundEnds = true,
+        };
+        var metal = new Paint(null, _theme.Tin, Tokens.SpringWidth) { HasRoundEnds = true };
+        foreach (var lug in part.Face.Lugs)
+        {
+            var own = lug.At;
+            var isTip = string.Equals(lug.Label, "tip", StringComparison.OrdinalIgnoreCase);
+            var reach = WirePath.Distance(own, body.Centre) + (isTip ? barrel * 1.9 : -barrel);
+            if (reach > 0)
+            {
+                var end = part.OnPage(WirePath.Along(own, body.Centre, reach));
+                _items.Add(PathShape.Through("spring", spring, part.OnPage(own), end));
+                _items.Add(PathShape.Through("spring", metal, part.OnPage(own), end));
+            }
+        }
+
+        _items.Add(
+            new CircleShape("barrel", centre, barrel, Pictures.Paint.Stroked(_theme.PartLine, Tokens.DetailLine))
+        );
+    }
+
+    private void PaintHatching()
+    {
+        var box = part.OnPage(ScenePart.BoundsOf(MainOutline));
+        for (var along = Tokens.HatchPitch; along < box.Width + box.Height; along += Tokens.HatchPitch)
+        {
+            // From the top or right edge down to the left or bottom edge, at 45°.
+            var from = new Point(box.X + Math.Min(along, box.Width), box.Y + Math.Max(0, along - box.Width));
+            var to = new Point(box.X + Math.Max(0, along - box.Height), box.Y + Math.Min(along, box.Height));
+            _items.Add(PathShape.Through("hatch", Detail, from, to));
+        }
+    }
+
+    private void PaintRing(double share)
+    {
+        var bounds = ScenePart.BoundsOf(MainOutline);
+        var radius = Math.Min(bounds.Width, bounds.Height) / 2 * share;
+        _items.Add(new CircleShape("detail", part.OnPage(bounds.Centre), radius, Detail));
+    }
+
+    private void PaintSwitch()
+    {
+        if (!part.Face.Surfaces.IsEmpty || MainOutline is Outline.Circle)
+        {
+            PaintRing(0.4);
+            return;
+        }
+
+        PaintPoles();
+    }
+
+    /// <summary>A quiet frame round the lugs of each pole that stand in one row.</summary>
+    private void PaintPoles()
+    {
+        foreach (var pole in PolesOf(part.Face.Lugs))
+        {
+            var box = pole.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Boxes.Union);
+            if (box.Height < 1 || box.Width < 1)
+            {
+                var frame = part.OnPage(Boxes.Grown(box, Tokens.PoleFrame / 2));
+                _items.Add(new RectangleShape("pole", frame, Tokens.PoleFrame / 2, Detail));
+            }
+        }
+    }
+
+    /// <summary>Lugs that some position joins, directly or through others.</summary>
+    private IEnumerable<ImmutableArray<FaceLug>> PolesOf(ImmutableArray<FaceLug> lugs)
+    {
+        var sets = lugs.ToDictionary(lug => lug.Lug, lug => lug.Lug);
+        foreach (var control in _part.Controls)
+        {
+            foreach (var group in scene.Circuit.Controls[control].Positions.SelectMany(position => position.Closed))
+            {
+                var joined = group.Where(sets.ContainsKey).Select(lug => sets[lug]).ToHashSet();
+                foreach (var lug in lugs.Where(lug => joined.Contains(sets[lug.Lug])))
+                {
+                    sets[lug.Lug] = joined.Min();
+                }
+            }
+        }
+
+        return lugs.GroupBy(lug => sets[lug.Lug])
+            .Where(pole => pole.Count() > 1)
+            .Select(pole => pole.ToImmutableArray());
+    }
+
+    /// <summary>The switch on the back of a push-pull pot.</summary>
+    private void PaintSwitchBlock()
+    {
+        var inner = part.Face.Lugs.Where(lug => lug.Look == LugLook.Riveted).ToImmutableArray();
+        if (inner.Length < 2)
+        {
+            return;
+        }
+
+        var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Boxes.Union);
+        var block = new Box(box.X - 2.4, box.Y - 2.2, box.Width + 4.8, box.Height + 4.4);
+        _items.Add(
+            new RectangleShape(
+                "detail",
+                part.OnPage(block),
+                Tokens.BodyCorner,
+                new Paint(_theme.PartFill, _theme.Detail, Tokens.DetailLine)
+            )
+        );
+    }
+
+    private void PaintBattery()
+    {
+        foreach (var lug in part.Face.Lugs)
+        {
+            var snap = part.OnPage(WirePath.Along(lug.At, new Point(lug.At.X, 0), Math.Abs(lug.At.Y) / 3));
+            _items.Add(new CircleShape("detail", snap, 1.6, new Paint(_theme.Tin, _theme.PartLine, Tokens.DetailLine)));
+        }
+    }
+
+    private void PaintWinding()
+    {
+        var box = ScenePart.BoundsOf(MainOutline);
+        foreach (var x in new[] { box.X + 1.6, box.Right - 1.6 })
+        {
+            _items.Add(
+                PathShape.Through(
+                    "detail",
+                    Detail,
+                    part.OnPage(new Point(x, box.Y + 0.4)),
+                    part.OnPage(new Point(x, box.Bottom - 0.4))
+                )
+            );
+        }
+    }
+
+    private void PaintSleeve()
+    {
+        var box = part.OnPage(Boxes.Grown(ScenePart.BoundsOf(MainOutline), -0.7));
+        _items.Add(new RectangleShape("detail", box, Math.Min(box.Width, box.Height) / 2, Detail));
+    }
+
+    private void PaintPlus()
+    {
+        var box = ScenePart.BoundsOf(MainOutline);
+        var at = part.OnPage(new Point(box.X + 1.2, box.Y + 1.4));
+        _items.Add(TextItem.Centred("mark", "+", at, TextWeight.SemiBold, Tokens.LugLabelSize, _theme.Ink));
+    }
+
+    private void PaintWords()
+    {
+        if (part.Face.Layout.TextBox is { } box && !part.Face.Inside.IsEmpty)
+        {
+            var onPage = part.OnPage(box);
+            var size = FaceLine.SizeOf(part.Face.Inside);
+            var isVertical =
+                part.Placed.Turn % 180 != 0 && size.Width > onPage.Width + 0.01 && !FitsUpright(onPage, size);
+            _items.AddRange(PartText.Stack(part.Face.Inside, onPage.Centre, isVertical, _theme));
+        }
+
+        if (part.Placed.Label is { } label && !part.Face.Outside.IsEmpty)
+        {
+            _items.AddRange(PartText.Stack(part.Face.Outside, label.Centre, isVertical: false, _theme));
+        }
+    }
+
+    /// <summary>A turned part has its words upright when the body still holds them.</summary>
+    private bool FitsUpright(Box turned, Size size)
+    {
+        var body = part.OnPage(ScenePart.BoundsOf(MainOutline));
+        var upright = Box.Around(turned.Centre, size.Width, size.Height);
+        return part.Face.Lugs.All(lug => lug.Look == LugLook.Lead)
+            && upright.X > body.X
+            && upright.Right < body.Right
+            && upright.Y > body.Y
+            && upright.Bottom < body.Bottom;
+    }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Turns a circuit and where its parts and wires lie into a picture. A wrong wiring is drawn like a right one, and marked.</summary>
+public static class PictureBuilder
+{
+    /// <param name="layout">What <see cref="Faces.FaceBuilder.BuildProblem"/> of the same circuit was laid out to.</param>
+    public static Picture Build(Circuit circuit, LayoutResult layout, PictureOptions options)
+    {
+        // Lug labels and the numbers of findings reach a little beyond what layout counts.
+        var drawing = Boxes.Grown(layout.Extent, Tokens.LabelMargin);
+        var width = Math.Max(drawing.Width + (2 * Tokens.PageMargin), Tokens.NarrowestPage);
+        var left = (width - drawing.Width) / 2;
+        var moved = LayoutShift.By(layout, new Point(left - drawing.X, Tokens.PageMargin - drawing.Y));
+        var scene = new Scene(circuit, moved, options);
+
+        var area = new Box(
+            Tokens.PageMargin,
+            Tokens.PageMargin + drawing.Height + Tokens.BlockGap,
+            width - (2 * Tokens.PageMargin),
+            0
+        );
+        var (block, bottom) = TitleBlock.Build(scene, area);
+        var page = new Size(width, bottom + Tokens.PageMargin);
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        items.Add(
+            new RectangleShape("paper", new Box(0, 0, page.Width, page.Height), 0, Paint.Filled(options.Theme.Paper))
+        );
+        items.AddRange(Drawing(scene, new Box(1, 1, width - 2, area.Y - 2)));
+        items.Add(block);
+        return new Picture(
+            page,
+            DrawnText.Clean(circuit.Title ?? "Untitled wiring"),
+            Describe(circuit),
+            options.Theme,
+            items.ToImmutable()
+        );
+    }
+
+    private static IEnumerable<PictureItem> Drawing(Scene scene, Box page)
+    {
+        var space = new LabelSpace(scene, page);
+        return
+        [
+            .. scene.Parts.Select(part => new PartPainter(scene, part).Paint()),
+            .. new WirePainter(scene).Paint(),
+            .. new LugPainter(scene, space).Paint(),
+            .. new TagPainter(scene).Paint(),
+            .. new FindingPainter(scene, space).Paint(),
+        ];
+    }
+
+    private static string Describe(Circuit circuit)
+    {
+        var parts = string.Join(
+            ", ",
+            circuit.Parts.Select(part => part.Kind == part.Name ? part.Name : $"{part.Kind} {part.Name}")
+        );
+        return DrawnText.Clean(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Wiring seen from behind, {circuit.Wires.Length} wires between: {parts}."
+            )
+        );
+    }
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>What a picture shows besides the circuit.</summary>
+public sealed record PictureOptions
+{
+    public Theme Theme { get; init; } = Theme.Light;
+
+    /// <summary>The name of the source file, for the title block; null for none.</summary>
+    public string? FileName { get; init; }
+
+    /// <summary>Marked on the drawing and listed under it, in this order.</summary>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Everything that painters read: the circuit, its faces, and where layout put them, moved to their place on the page.</summary>
+internal sealed class Scene
+{
+    public Scene(Circuit circuit, LayoutResult layout, PictureOptions options)
+    {
+        Circuit = circuit;
+        Layout = layout;
+        Options = options;
+        Parts = PairParts(FaceBuilder.BuildFaces(circuit), layout);
+        Wires = PairWires(circuit, layout);
+    }
+
+    public Circuit Circuit { get; }
+
+    public LayoutResult Layout { get; }
+
+    public PictureOptions Options { get; }
+
+    public Theme Theme => Options.Theme;
+
+    /// <summary>In the order of the circuit; a part that layout left out is not here.</summary>
+    public ImmutableArray<ScenePart> Parts { get; }
+
+    /// <summary>In the order of the circuit.</summary>
+    public ImmutableArray<SceneWire> Wires { get; }
+
+    public ScenePart? FindPart(int part) => Parts.FirstOrDefault(p => p.Index == part);
+
+    /// <summary>What a shape of that lug shows.</summary>
+    public ImmutableArray<(string Name, string Value)> Shows(int lug) =>
+        [
+            ("lug", Circuit.NameOf(lug)),
+            ("part", Circuit.PartOf(Circuit.Lugs[lug]).Name),
+            ("net", Text(Circuit.Nets.OneNet[lug])),
+        ];
+
+    public static string Text(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    private static ImmutableArray<ScenePart> PairParts(ImmutableArray<Face> faces, LayoutResult layout)
+    {
+        var placed = layout.Parts.ToDictionary(part => part.Part.Id, StringComparer.Ordinal);
+        return
+        [
+            .. faces
+                .Where(face => placed.ContainsKey(face.Layout.Id))
+                .Select(face => new ScenePart(face, placed[face.Layout.Id])),
+        ];
+    }
+
+    private static ImmutableArray<SceneWire> PairWires(Circuit circuit, LayoutResult layout)
+    {
+        var routed = layout.Wires.ToDictionary(wire => wire.Wire.Id, StringComparer.Ordinal);
+        return
+        [
+            .. circuit
+                .Wires.Where(wire => routed.ContainsKey(wire.Id))
+                .Select(wire => new SceneWire(wire, routed[wire.Id])),
+        ];
+    }
+}
+
+/// <summary>A part's face in its place.</summary>
+internal sealed record ScenePart(Face Face, PlacedPart Placed)
+{
+    public int Index => Face.Part;
+
+    public Point OnPage(Point own) => Placed.OnPage(own);
+
+    public Box OnPage(Box own)
+    {
+        var (a, b) = (OnPage(new Point(own.X, own.Y)), OnPage(new Point(own.Right, own.Bottom)));
+        return Boxes.Around(a, b);
+    }
+
+    public Side OnPage(Side side) => (Side)(((int)side + (Placed.Turn / 90)) % 4);
+
+    public Outline OnPage(Outline outline) =>
+        outline switch
+        {
+            Outline.Circle circle => new Outline.Circle(OnPage(circle.Centre), circle.Radius),
+            Outline.Rectangle rectangle => new Outline.Rectangle(OnPage(rectangle.Box)),
+            _ => outline,
+        };
+
+    /// <summary>What the body takes up on the page.</summary>
+    public Box Bounds =>
+        Face
+            .Layout.Body.Select(outline => BoundsOf(OnPage(outline)))
+            .DefaultIfEmpty(new Box(Placed.At.X, Placed.At.Y, 0, 0))
+            .Aggregate(Boxes.Union);
+
+    public static Box BoundsOf(Outline outline) =>
+        outline switch
+        {
+            Outline.Circle circle => Box.Around(circle.Centre, 2 * circle.Radius, 2 * circle.Radius),
+            Outline.Rectangle rectangle => rectangle.Box,
+            _ => default,
+        };
+}
+
+/// <summary>A wire of the circuit with its route.</summary>
+internal sealed record SceneWire(Wire Wire, RoutedWire Route);

@@ -1,0 +1,376 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+using WireText.Text;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>What stands under the drawing: title, notes, scale, the colours in use, wires told in words, and the findings.</summary>
+internal sealed class TitleBlock
+{
+    private readonly Scene _scene;
+    private readonly Theme _theme;
+    private readonly Box _area;
+    private readonly List<PictureItem> _items = [];
+    private double _y;
+
+    /// <param name="area">Where it may stand: its left and top edge, and its width.</param>
+    private TitleBlock(Scene scene, Box area)
+    {
+        _scene = scene;
+        _theme = scene.Theme;
+        _area = area;
+        _y = area.Y;
+    }
+
+    /// <summary>The block, and how far down it reaches.</summary>
+    public static (PictureGroup Block, double Bottom) Build(Scene scene, Box area)
+    {
+        var block = new TitleBlock(scene, area);
+        block.Rule();
+        block.Heading();
+        block.Notes();
+        block.Legend();
+        block.WireTable();
+        block.Unrouted();
+        block.Findings();
+        return (new PictureGroup("title-block", [.. block._items]), block._y);
+    }
+
+    private void Rule()
+    {
+        _items.Add(
+            PathShape.Through(
+                "rule",
+                Paint.Stroked(_theme.PartLine, Tokens.BlockLine),
+                new Point(_area.X, _y),
+                new Point(_area.Right, _y)
+            )
+        );
+        _y += Tokens.BlockGap;
+    }
+
+    /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
+    private void Heading()
+    {
+        var right = _area.Right;
+        var file = FileLine();
+        var scaleWidth = Math.Max(Tokens.ScaleBar, DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize));
+        ScaleBar(new Point(right - Tokens.ScaleBar, _y));
+        var titleWidth = _area.Width - scaleWidth - Tokens.ColumnGap;
+        var top = _y;
+        var lines = DrawnText.Wrap(
+            _scene.Circuit.Title ?? "Untitled wiring",
+            TextWeight.SemiBold,
+            Tokens.TitleSize,
+            titleWidth
+        );
+        foreach (var line in lines)
+        {
+            Line("title", line, _area.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
+        }
+
+        var below = top + Tokens.ScaleBarHeight + (2 * Tokens.NoteSize * Tokens.LineHeight);
+        _items.Add(
+            new TextItem(
+                "file",
+                file,
+                new Point(right, below + Tokens.NoteSize),
+                TextAlign.End,
+                TextWeight.Regular,
+                Tokens.NoteSize,
+                _theme.QuietInk,
+                DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize),
+                IsVertical: false
+            )
+        );
+        _y = Math.Max(_y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2);
+    }
+
+    private string FileLine()
+    {
+        const string View = "seen from behind";
+        var room = _area.Width / 2;
+        return _scene.Options.FileName is { Length: > 0 } file
+            ? DrawnText.Fit($"{View} · {file}", TextWeight.Regular, Tokens.NoteSize, room)
+            : View;
+    }
+
+    private void ScaleBar(Point left)
+    {
+        const int Fields = 4;
+        var field = Tokens.ScaleBar / Fields;
+        for (var i = 0; i < Fields; i++)
+        {
+            var box = new Box(left.X + (i * field), left.Y, field, Tokens.ScaleBarHeight);
+            var fill = i % 2 == 0 ? _theme.Ink : _theme.Paper;
+            _items.Add(new RectangleShape("scale", box, 0, new Paint(fill, _theme.Ink, Tokens.BlockLine)));
+        }
+
+        var size = Tokens.LugLabelSize;
+        var baseline = left.Y + Tokens.ScaleBarHeight + (size * Tokens.LineHeight);
+        var text = string.Create(CultureInfo.InvariantCulture, $"{Tokens.ScaleBar:0} mm");
+        _items.Add(
+            TextItem.Start("scale-text", "0", left with { Y = baseline }, TextWeight.Regular, size, _theme.QuietInk)
+        );
+        var width = DrawnText.Width(text, TextWeight.Regular, size);
+        var at = new Point(left.X + Tokens.ScaleBar, baseline);
+        _items.Add(
+            new TextItem(
+                "scale-text",
+                text,
+                at,
+                TextAlign.End,
+                TextWeight.Regular,
+                size,
+                _theme.QuietInk,
+                width,
+                IsVertical: false
+            )
+        );
+    }
+
+    private void Notes()
+    {
+        foreach (var note in _scene.Circuit.Notes)
+        {
+            Paragraph("note", note, _area.X, _theme.Ink);
+        }
+
+        if (_scene.Circuit.Finish is { Length: > 0 } finish)
+        {
+            Paragraph("note", $"Finish: {finish}", _area.X, _theme.Ink);
+        }
+
+        if (!_scene.Circuit.Notes.IsEmpty || _scene.Circuit.Finish is { Length: > 0 })
+        {
+            _y += Tokens.BlockGap / 2;
+        }
+    }
+
+    /// <summary>A sample of every colour in use with its code and its name, and the signs that parts carry.</summary>
+    private void Legend()
+    {
+        var items = new List<PictureItem>();
+        var x = _area.X;
+        var row = Tokens.NoteSize * Tokens.LineHeight * 1.2;
+        var hasAny = false;
+        foreach (var (sample, words) in LegendEntries())
+        {
+            var width = Tokens.LegendSample + 1.5 + DrawnText.Width(words, TextWeight.Regular, Tokens.NoteSize);
+            if (hasAny && x + width > _area.Right)
+            {
+                x = _area.X;
+                _y += row;
+            }
+
+            var middle = _y + (row / 2);
+            items.AddRange(sample(new Point(x, middle), new Point(x + Tokens.LegendSample, middle)));
+            var baseline = middle + (Tokens.NoteSize * DrawnText.CapHeight / 2);
+            items.Add(
+                TextItem.Start(
+                    "legend-text",
+                    words,
+                    new Point(x + Tokens.LegendSample + 1.5, baseline),
+                    TextWeight.Regular,
+                    Tokens.NoteSize,
+                    _theme.Ink
+                )
+            );
+            x += width + Tokens.ColumnGap;
+            hasAny = true;
+        }
+
+        if (hasAny)
+        {
+            _items.Add(new PictureGroup("legend", [.. items]));
+            _y += row + (Tokens.BlockGap / 2);
+        }
+    }
+
+    private IEnumerable<(Func<Point, Point, IEnumerable<PictureItem>> Sample, string Words)> LegendEntries()
+    {
+        var wires = _scene.Wires.Select(wire => wire.Wire).ToImmutableArray();
+        var colours = wires
+            .Where(wire => wire.Kind is not (WireKind.PartLead or WireKind.Braid))
+            .Select(wire => wire.Colour)
+            .OfType<InsulationColour>()
+            .Distinct()
+            .OrderBy(colour => colour.Base)
+            .ThenBy(colour => colour.Stripe is null ? -1 : (int)colour.Stripe);
+        foreach (var colour in colours)
+        {
+            var words = colour.IsBare ? colour.Name : $"{colour.Tag} {colour.Name}";
+            yield return ((a, b) => Sample(WireStyle.Of(_theme, colour), a, b), words);
+        }
+
+        if (!_scene.Layout.Braids.IsEmpty)
+        {
+            yield return (SheathSample, "braid");
+        }
+
+        if (wires.Any(wire => wire.IsSleeved))
+        {
+            yield return (SleeveSample, "sleeved");
+        }
+
+        if (wires.Any(wire => wire.Kind == WireKind.SpliceLead && wire.Colour is null))
+        {
+            yield return (
+                (a, b) => Sample(WireStyle.Of(_theme, (InsulationColour?)null), a, b),
+                "lead, colour not stated"
+            );
+        }
+
+        if (_scene.Circuit.Elements.Any(element => element is Coil))
+        {
+            yield return (CoilSample, "start · finish of a coil");
+        }
+    }
+
+    private static IEnumerable<PictureItem> Sample(WireStyle style, Point from, Point to)
+    {
+        yield return PathShape.Through("sample", style.CasingPaint, from, to);
+        yield return PathShape.Through("sample", style.CorePaint, from, to);
+        if (style.Stripe is { } stripe)
+        {
+            var dashes = Paint.Stroked(stripe, Tokens.StripeWidth) with
+            {
+                Dashes = [Tokens.StripeOn, Tokens.StripeOff],
+            };
+            yield return PathShape.Through("sample", dashes, from, to);
+        }
+    }
+
+    private IEnumerable<PictureItem> SheathSample(Point from, Point to)
+    {
+        var inner = Tokens.SheathWidth - (2 * Tokens.SheathCasing);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.MetalLine, Tokens.SheathWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.Tin, inner), from, to);
+        var weave = Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        yield return PathShape.Through("sample", weave, from, to);
+    }
+
+    private IEnumerable<PictureItem> SleeveSample(Point from, Point to)
+    {
+        var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.Paper, inner), from, to);
+        foreach (var item in Sample(WireStyle.Of(_theme, (InsulationColour?)null), from, to))
+        {
+            yield return item;
+        }
+    }
+
+    private IEnumerable<PictureItem> CoilSample(Point left, Point right)
+    {
+        var line = new Paint(_theme.Ink, _theme.Ink, Tokens.DetailLine);
+        var (start, finish) = (WirePath.Along(left, right, 2), WirePath.Along(right, left, 2));
+        yield return new CircleShape("sample", start, Tokens.CoilEnd, line);
+        yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = _theme.Paper });
+    }
+
+    /// <summary>Wires that had no room for their tag, told in words.</summary>
+    private void WireTable()
+    {
+        var untagged = _scene.Wires.Where(IsInTable).ToImmutableArray();
+        if (untagged.IsEmpty)
+        {
+            return;
+        }
+
+        Caption("Wires without room for a tag");
+        foreach (var wire in untagged)
+        {
+            var colour = wire.Wire.Colour?.Name ?? "colour not stated";
+            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", _area.X, _theme.Ink);
+        }
+
+        _y += Tokens.BlockGap / 2;
+    }
+
+    private bool IsInTable(SceneWire wire) =>
+        wire.Route.Tag is null
+        && (
+            WireFaces.TagOf(wire.Wire).Length > 0
+            || (_theme.HasTagsOnAll && wire.Wire.Kind is WireKind.Wire or WireKind.Core && wire.Wire.Colour is not null)
+        );
+
+    private string Ends(Wire wire) =>
+        $"{(wire.From >= 0 ? _scene.Circuit.NameOf(wire.From) : "cut")} to {(wire.To >= 0 ? _scene.Circuit.NameOf(wire.To) : "cut")}";
+
+    private void Unrouted()
+    {
+        var missing = _scene.Layout.Unrouted;
+        if (missing.IsEmpty)
+        {
+            return;
+        }
+
+        Caption("Not drawn: no free way was found for these wires");
+        foreach (var id in missing)
+        {
+            var wire = _scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == id);
+            var words = wire is null ? id : $"{Ends(wire)}  {wire.Colour?.Name ?? "colour not stated"}";
+            Paragraph("unrouted-row", words, _area.X, _theme.Ink);
+        }
+
+        _y += Tokens.BlockGap / 2;
+    }
+
+    private void Findings()
+    {
+        for (var i = 0; i < _scene.Options.Findings.Length; i++)
+        {
+            var finding = _scene.Options.Findings[i];
+            var left = _area.X + Tokens.FindingBadge + 2;
+            var top = _y;
+            _y += Tokens.NoteSize * (Tokens.LineHeight - 1);
+            Paragraph("finding-text", $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]", left, _theme.Ink);
+            if (finding.Help is { Length: > 0 } help)
+            {
+                Paragraph("finding-help", help, left, _theme.QuietInk);
+            }
+
+            var centre = new Point(_area.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
+            _items.Add(
+                new PictureGroup("finding", [.. FindingPainter.Badge(_theme, finding.Severity, i + 1, centre)])
+                {
+                    Shows = [("finding", Scene.Text(i + 1)), ("check", finding.Id)],
+                }
+            );
+            _y += Tokens.NoteSize * 0.6;
+        }
+    }
+
+    private static string Word(Severity severity) =>
+        severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            Severity.Note => "note",
+            _ => "remark",
+        };
+
+    private void Caption(string text) =>
+        Line("caption", text, _area.X, TextWeight.SemiBold, Tokens.NoteSize, _theme.QuietInk);
+
+    private void Paragraph(string name, string text, double left, Colour colour)
+    {
+        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, _area.Right - left))
+        {
+            Line(name, line, left, TextWeight.Regular, Tokens.NoteSize, colour);
+        }
+    }
+
+    private void Line(string name, string text, double left, TextWeight weight, double size, Colour colour)
+    {
+        _items.Add(
+            TextItem.Start(name, text, new Point(left, _y + (size * DrawnText.CapHeight)), weight, size, colour)
+        );
+        _y += size * Tokens.LineHeight;
+    }
+}

@@ -1,0 +1,329 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Paints wires: ground first, then signal, and a wire that hops over another after it.</summary>
+internal sealed class WirePainter(Scene scene)
+{
+    private readonly Theme _theme = scene.Theme;
+    private readonly List<Strand> _strands = [];
+
+    public IEnumerable<PictureItem> Paint()
+    {
+        Collect();
+        var order = Ordered();
+        foreach (var strand in order)
+        {
+            yield return PaintStrand(strand);
+        }
+
+        // Where two wires each hop over the other, one of the hops is painted once more on top.
+        for (var i = 0; i < order.Count; i++)
+        {
+            foreach (var hop in order[i].Hops.Where(hop => order.IndexOf(hop.Under) > i))
+            {
+                yield return PaintHopAgain(order[i], hop);
+            }
+        }
+    }
+
+    private void Collect()
+    {
+        foreach (var wire in scene.Wires)
+        {
+            _strands.Add(new Strand(_strands.Count, wire.Wire, wire.Route, IsTail: false));
+        }
+
+        foreach (var braid in scene.Layout.Braids)
+        {
+            if (scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == braid.Cable.BraidId) is { } wire)
+            {
+                _strands.Add(new Strand(_strands.Count, wire, null, IsTail: false) { Braid = braid });
+                _strands.AddRange(braid.Tails.Select(tail => new Strand(_strands.Count, wire, tail, IsTail: true)));
+            }
+        }
+
+        foreach (var strand in _strands.Where(strand => strand.Route is not null))
+        {
+            foreach (var at in strand.Route!.Hops)
+            {
+                if (UnderAt(strand, at) is { } under)
+                {
+                    strand.Hops.Add(new StrandHop(new WireHop(at, BulgeAt(strand, under, at)), under));
+                }
+            }
+        }
+    }
+
+    private Strand? UnderAt(Strand over, Point at) =>
+        _strands.FirstOrDefault(other =>
+            other != over && other.Route is { } route && Stretches(route.Points).Any(s => IsOn(s.From, s.To, at))
+        );
+
+    /// <summary>Up or to the left if there is room, else the other way, else not at all.</summary>
+    private HopBulge BulgeAt(Strand over, Strand under, Point at)
+    {
+        var stretch = Stretches(over.Route!.Points).FirstOrDefault(s => IsOn(s.From, s.To, at));
+        var direction = WirePath.Along(default, stretch.To - stretch.From, 1);
+        // Left of a wire that runs to the right is up; left of one that runs up is the left of the page.
+        HopBulge[] tries =
+            direction.X > 0.5 || direction.Y < -0.5 ? [HopBulge.Left, HopBulge.Right] : [HopBulge.Right, HopBulge.Left];
+        foreach (var bulge in tries)
+        {
+            var sign = bulge == HopBulge.Left ? 1 : -1;
+            var aside = new Point(direction.Y * sign, -direction.X * sign);
+            if (HasRoom(over, under, at, direction, aside))
+            {
+                return bulge;
+            }
+        }
+
+        return HopBulge.None;
+    }
+
+    private bool HasRoom(Strand over, Strand under, Point at, Point direction, Point aside)
+    {
+        var half = Tokens.HopRadius + Tokens.WireCore;
+        var near = Tokens.WireCore;
+        var a = new Point(
+            at.X - (direction.X * half) + (aside.X * near),
+            at.Y - (direction.Y * half) + (aside.Y * near)
+        );
+        var far = Tokens.HopClearance - (Tokens.WireCore / 2);
+        var b = new Point(at.X + (direction.X * half) + (aside.X * far), at.Y + (direction.Y * half) + (aside.Y * far));
+        var room = Boxes.Around(a, b);
+        return !_strands.Any(other =>
+                other != under
+                && other.Route is { } route
+                && Stretches(route.Points).Any(s => Boxes.Meets(room, s.From, s.To))
+                && other != over
+            )
+            && !scene.Parts.Any(part =>
+                part.Face.Lugs.Any(lug =>
+                    Boxes.Touch(room, Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter))
+                )
+            )
+            && !scene.Wires.Any(wire => wire.Route.Tag is { } tag && Boxes.Touch(room, tag));
+    }
+
+    /// <summary>A braid after its cores, what hops after what it hops over; otherwise screens, grounds, signals, each in the order of the circuit.</summary>
+    private List<Strand> Ordered()
+    {
+        var left = _strands.OrderBy(strand => RankOf(strand)).ThenBy(strand => strand.Index).ToList();
+        var ordered = new List<Strand>(left.Count);
+        while (left.Count > 0)
+        {
+            var next =
+                left.Find(strand => !left.Exists(other => other != strand && MustFollow(strand, other))) ?? left[0];
+            left.Remove(next);
+            ordered.Add(next);
+        }
+
+        return ordered;
+    }
+
+    private static bool MustFollow(Strand strand, Strand other) =>
+        strand.Hops.Any(hop => hop.Under == other)
+        || (
+            strand.Braid is { } braid
+            && other.Route is { } route
+            && braid.Cable.Cores.Contains(route.Wire.Id, StringComparer.Ordinal)
+        );
+
+    private WireRank RankOf(Strand strand) =>
+        strand.Braid is null ? WireFaces.RankOf(scene.Circuit, strand.Wire) : WireRank.Signal;
+
+    private PictureGroup PaintStrand(Strand strand)
+    {
+        if (strand.Braid is { } braid)
+        {
+            return PaintSheath(strand.Wire, braid);
+        }
+
+        var drawn = WirePath.Draw(strand.Route!.Points, [.. strand.Hops.Select(hop => hop.Hop)]);
+        var style = strand.IsTail ? WireStyle.Of(_theme, InsulationColour.Bare) : WireStyle.Of(_theme, strand.Wire);
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        AddGaps(items, drawn, style);
+        if (strand.Wire.IsSleeved)
+        {
+            items.Add(
+                new PathShape("sleeve", drawn.Steps, Pictures.Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth))
+            );
+            var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
+            items.Add(new PathShape("sleeve", drawn.Steps, Pictures.Paint.Stroked(_theme.Paper, inner)));
+        }
+
+        AddLine(items, drawn.Steps, style);
+        return strand.IsTail
+            ? new PictureGroup("braid", items.ToImmutable()) { Shows = BraidShows(strand.Wire) }
+            : new PictureGroup("wire", items.ToImmutable())
+            {
+                Id = ShapeIds.Of("wire", strand.Wire.Id),
+                Shows = WireShows(strand.Wire),
+            };
+    }
+
+    private void AddGaps(ImmutableArray<PictureItem>.Builder items, WirePathResult drawn, WireStyle style)
+    {
+        var width = style.OuterWidth + (2 * Tokens.Gap);
+        items.AddRange(
+            drawn.Gaps.Select(gap => new PathShape("gap", gap, Pictures.Paint.Stroked(_theme.Paper, width)))
+        );
+    }
+
+    private static void AddLine(
+        ImmutableArray<PictureItem>.Builder items,
+        ImmutableArray<PathStep> steps,
+        WireStyle style
+    )
+    {
+        items.Add(new PathShape("casing", steps, style.CasingPaint with { HasRoundEnds = true }));
+        items.Add(new PathShape("core", steps, style.CorePaint with { HasRoundEnds = true }));
+        if (style.Stripe is { } stripe)
+        {
+            items.Add(
+                new PathShape(
+                    "stripe",
+                    steps,
+                    Pictures.Paint.Stroked(stripe, Tokens.StripeWidth) with
+                    {
+                        Dashes = [Tokens.StripeOn, Tokens.StripeOff],
+                    }
+                )
+            );
+        }
+    }
+
+    /// <summary>A woven tube over the cores; they show at both ends of it.</summary>
+    private PictureGroup PaintSheath(Wire wire, RoutedBraid braid)
+    {
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        for (var i = 0; i < braid.Sheath.Length; i++)
+        {
+            if (braid.Sheath[i].Length < 2)
+            {
+                continue;
+            }
+
+            var core =
+                i < braid.Cable.Cores.Length
+                    ? _strands.Find(s => s.Route is { } route && route.Wire.Id == braid.Cable.Cores[i])
+                    : null;
+            var drawn = WirePath.Draw(braid.Sheath[i], core is null ? [] : [.. core.Hops.Select(hop => hop.Hop)]);
+            var tube = new WireStyle(_theme.Tin, _theme.MetalLine, null, Tokens.SheathWidth - (2 * Tokens.Casing));
+            AddGaps(items, drawn, tube);
+            items.Add(
+                new PathShape("sheath", drawn.Steps, Pictures.Paint.Stroked(_theme.MetalLine, Tokens.SheathWidth))
+            );
+            var inner = Tokens.SheathWidth - (2 * Tokens.SheathCasing);
+            items.Add(new PathShape("weave", drawn.Steps, Pictures.Paint.Stroked(_theme.Tin, inner)));
+            items.Add(
+                new PathShape(
+                    "weave",
+                    drawn.Steps,
+                    Pictures.Paint.Stroked(_theme.MetalLine, inner) with
+                    {
+                        Dashes = [Tokens.WeaveOn, Tokens.WeaveOff],
+                    }
+                )
+            );
+            if (core is not null)
+            {
+                var style = WireStyle.Of(_theme, core.Wire);
+                items.Add(
+                    new PathShape(
+                        "inside",
+                        drawn.Steps,
+                        Pictures.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing))
+                    )
+                );
+                items.Add(new PathShape("inside", drawn.Steps, Pictures.Paint.Stroked(style.Core, Tokens.SheathHint)));
+            }
+        }
+
+        return new PictureGroup("braid", items.ToImmutable())
+        {
+            Id = ShapeIds.Of("braid", wire.Id),
+            Shows = BraidShows(wire),
+        };
+    }
+
+    private PictureGroup PaintHopAgain(Strand strand, StrandHop hop)
+    {
+        var style = WireStyle.Of(_theme, strand.Wire);
+        var drawn = WirePath.Draw(strand.Route!.Points, [.. strand.Hops.Select(h => h.Hop)]);
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        foreach (var gap in drawn.Gaps.Where(gap => IsAround(gap, hop.Hop.At)))
+        {
+            items.Add(
+                new PathShape("gap", gap, Pictures.Paint.Stroked(_theme.Paper, style.OuterWidth + (2 * Tokens.Gap)))
+            );
+            items.Add(new PathShape("hop-casing", gap, style.CasingPaint));
+            items.Add(new PathShape("hop-core", gap, style.CorePaint));
+        }
+
+        return new PictureGroup("hop", items.ToImmutable()) { Shows = [("wire", strand.Wire.Id)] };
+    }
+
+    private static bool IsAround(ImmutableArray<PathStep> gap, Point at) =>
+        WirePath.Distance(gap[0].To, at) <= Tokens.HopRadius + 0.01
+        && WirePath.Distance(gap[^1].To, at) <= Tokens.HopRadius + 0.01;
+
+    private ImmutableArray<(string Name, string Value)> BraidShows(Wire wire) =>
+        [("wire", wire.Id), .. Ends(wire), ("colour", wire.Colour?.Tag ?? ""), ("kind", "braid")];
+
+    private ImmutableArray<(string Name, string Value)> WireShows(Wire wire) =>
+        [
+            ("wire", wire.Id),
+            .. Ends(wire),
+            ("net", Scene.Text(scene.Circuit.Nets.OneNet[wire.From >= 0 ? wire.From : wire.To])),
+            (
+                "colour",
+                wire.Colour is null ? ""
+                : wire.Colour.IsBare ? "bare"
+                : wire.Colour.Tag
+            ),
+            ("kind", KindOf(wire.Kind)),
+        ];
+
+    private IEnumerable<(string Name, string Value)> Ends(Wire wire)
+    {
+        yield return ("from", wire.From >= 0 ? scene.Circuit.NameOf(wire.From) : "");
+        yield return ("to", wire.To >= 0 ? scene.Circuit.NameOf(wire.To) : "");
+    }
+
+    private static string KindOf(WireKind kind) =>
+        kind switch
+        {
+            WireKind.Core => "core",
+            WireKind.Braid => "braid",
+            WireKind.PartLead => "part-lead",
+            WireKind.SpliceLead => "splice-lead",
+            _ => "wire",
+        };
+
+    private static IEnumerable<(Point From, Point To)> Stretches(ImmutableArray<Point> points) =>
+        points.Skip(1).Select((to, i) => (points[i], to));
+
+    private static bool IsOn(Point from, Point to, Point at) =>
+        Math.Abs(WirePath.Distance(from, at) + WirePath.Distance(at, to) - WirePath.Distance(from, to)) < 1e-6;
+
+    /// <summary>One thing to paint: a wire, the sheath of a braid, or a braid's tail.</summary>
+    private sealed record Strand(int Index, Wire Wire, RoutedWire? Route, bool IsTail)
+    {
+        public RoutedBraid? Braid { get; init; }
+
+        public List<StrandHop> Hops { get; } = [];
+
+        // Each strand is itself: two with equal values are still two.
+        public bool Equals(Strand? other) => ReferenceEquals(this, other);
+
+        public override int GetHashCode() => Index;
+    }
+
+    private sealed record StrandHop(WireHop Hop, Strand Under);
+}

@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Turns the corners of a route into a drawn path: rounded corners, and half circles where it hops over another wire.</summary>
+internal static class WirePath
+{
+    private const double Near = 1e-6;
+
+    /// <param name="points">The corners of a route, at least one stretch.</param>
+    /// <param name="hops">Points on its straight stretches; one too near to an end is left out: there the wire passes over with a gap alone.</param>
+    public static WirePathResult Draw(ImmutableArray<Point> points, ImmutableArray<WireHop> hops)
+    {
+        var corners = WithoutRepeats(points);
+        var steps = ImmutableArray.CreateBuilder<PathStep>();
+        var gaps = ImmutableArray.CreateBuilder<ImmutableArray<PathStep>>();
+        steps.Add(new PathStep.Move(corners[0]));
+        var used = 0.0;
+        for (var i = 1; i < corners.Length; i++)
+        {
+            var (from, to) = (corners[i - 1], corners[i]);
+            var onStretch = HopsOn(from, to, hops);
+            var radius = i + 1 < corners.Length ? RadiusAt(corners, i, hops) : 0;
+            AddHops(steps, gaps, from, to, onStretch, used, radius);
+            used = radius;
+            if (radius > Near)
+            {
+                steps.Add(new PathStep.Line(Along(to, from, radius)));
+                steps.Add(new PathStep.Turn(to, Along(to, corners[i + 1], radius)));
+            }
+            else
+            {
+                steps.Add(new PathStep.Line(to));
+            }
+        }
+
+        return new WirePathResult(steps.ToImmutable(), gaps.ToImmutable());
+    }
+
+    public static double Distance(Point a, Point b) =>
+        Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
+
+    /// <summary>The point at a distance from <paramref name="from"/> towards <paramref name="to"/>.</summary>
+    public static Point Along(Point from, Point to, double distance)
+    {
+        var length = Distance(from, to);
+        var share = length < Near ? 0 : distance / length;
+        return new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
+    }
+
+    private static ImmutableArray<Point> WithoutRepeats(ImmutableArray<Point> points)
+    {
+        var kept = ImmutableArray.CreateBuilder<Point>(points.Length);
+        foreach (var point in points)
+        {
+            if (kept.Count == 0 || Distance(kept[^1], point) > Near)
+            {
+                kept.Add(point);
+            }
+        }
+
+        return kept.ToImmutable();
+    }
+
+    /// <summary>The radius of a corner: half of the shorter leg at most, and never up to a hop.</summary>
+    private static double RadiusAt(ImmutableArray<Point> corners, int i, ImmutableArray<WireHop> hops)
+    {
+        var (before, corner, after) = (corners[i - 1], corners[i], corners[i + 1]);
+        var radius = Math.Min(Tokens.CornerRadius, Math.Min(Distance(before, corner), Distance(corner, after)) / 2);
+        foreach (var hop in HopsOn(before, corner, hops).Concat(HopsOn(corner, after, hops)))
+        {
+            radius = Math.Min(radius, Math.Max(0, Distance(hop.At, corner) - Tokens.HopRadius));
+        }
+
+        return radius;
+    }
+
+    private static ImmutableArray<WireHop> HopsOn(Point from, Point to, ImmutableArray<WireHop> hops) =>
+        [
+            .. hops.Where(hop => Math.Abs(Distance(from, hop.At) + Distance(hop.At, to) - Distance(from, to)) < Near)
+                .OrderBy(hop => Distance(from, hop.At)),
+        ];
+
+    private static void AddHops(
+        ImmutableArray<PathStep>.Builder steps,
+        ImmutableArray<ImmutableArray<PathStep>>.Builder gaps,
+        Point from,
+        Point to,
+        ImmutableArray<WireHop> hops,
+        double usedAtStart,
+        double usedAtEnd
+    )
+    {
+        var length = Distance(from, to);
+        var free = usedAtStart;
+        foreach (var hop in hops)
+        {
+            var middle = Distance(from, hop.At);
+            var (start, end) = (middle - Tokens.HopRadius, middle + Tokens.HopRadius);
+            var (first, last) = (Along(from, to, start), Along(from, to, end));
+            if (hop.Bulge == HopBulge.None || start < free - Near || end > length - usedAtEnd + Near)
+            {
+                var (gapStart, gapEnd) = (Math.Max(free, start), Math.Min(length - usedAtEnd, end));
+                gaps.Add([
+                    new PathStep.Move(Along(from, to, gapStart)),
+                    new PathStep.Line(Along(from, to, Math.Max(gapStart, gapEnd))),
+                ]);
+                continue;
+            }
+
+            var arc = new PathStep.Hop(Tokens.HopRadius, hop.Bulge == HopBulge.Left, last);
+            if (Distance(steps[^1].To, first) > Near)
+            {
+                steps.Add(new PathStep.Line(first));
+            }
+
+            steps.Add(arc);
+            gaps.Add([new PathStep.Move(first), arc]);
+            free = end;
+        }
+    }
+}
+
+/// <summary>To which side of its direction a wire bulges where it hops.</summary>
+internal enum HopBulge
+{
+    Left,
+    Right,
+
+    /// <summary>There is no room: the wire goes straight over, with paper on both sides.</summary>
+    None,
+}
+
+internal readonly record struct WireHop(Point At, HopBulge Bulge);
+
+/// <param name="Steps">The whole path.</param>
+/// <param name="Gaps">The stretches where it goes over another wire.</param>
+internal sealed record WirePathResult(ImmutableArray<PathStep> Steps, ImmutableArray<ImmutableArray<PathStep>> Gaps);
