@@ -16,7 +16,7 @@ internal static class LugPlaces
     private static readonly ImmutableArray<Side> Sides = [Side.North, Side.East, Side.South, Side.West];
 
     /// <summary>The given places, and for lugs without one, places along the lower and then the upper edge.</summary>
-    public static ImmutableArray<Point> Places(FaceBody body, ImmutableArray<Terminal> terminals)
+    public static ImmutableArray<Point> Places(FaceBody body, ImmutableArray<Parts.Terminal> terminals)
     {
         var missing = terminals.Count(terminal => terminal.At is null);
         var perRow = Math.Max((int)(2 * body.Half.Width / FaceSizes.LugPitch), (missing + 1) / 2);

@@ -26,7 +26,7 @@ internal static class PartWords
         }
 
         ImmutableArray<FaceLine> all = [name, .. rest];
-        if (part.Kind is "metal" or "splice")
+        if (part.Kind is "metal" or "splice" or "jack")
         {
             return ([], null, all);
         }

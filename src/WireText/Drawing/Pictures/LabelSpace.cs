@@ -52,6 +52,13 @@ internal sealed class LabelSpace
             {
                 Take(label);
             }
+
+            foreach (var lug in part.Face.Lugs.Where(lug => lug.Look == LugLook.Lead))
+            {
+                // From the edge of the body, with the mark of a coil's end on it.
+                var root = WirePath.Along(part.RootOf(lug), lug.At, Tokens.EyeletDiameter - Tokens.CoilEnd);
+                _wires.Add((part.OnPage(root), part.OnPage(lug.At)));
+            }
         }
     }
 
@@ -114,7 +121,7 @@ internal sealed class LabelSpace
         var across = new Point(outward.Y, -outward.X);
         var radius = (Tokens.JointDiameter / 2) + Tokens.LabelGap;
         var (halfWidth, halfHeight) = (size.Width / 2, size.Height / 2);
-        foreach (var further in new[] { 0.0, 0.6, 1.2, 1.8 })
+        foreach (var further in new[] { 0.0, 0.6, 1.2, 1.8, 2.4, 3.0, 3.6 })
         {
             yield return At(inward, further);
         }

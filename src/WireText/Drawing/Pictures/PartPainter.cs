@@ -40,7 +40,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     {
         foreach (var lug in part.Face.Lugs)
         {
-            var root = RootOf(lug);
+            var root = part.RootOf(lug);
             if (lug.Look == LugLook.Tab)
             {
                 _items.Add(Tab(root, lug));
@@ -50,19 +50,6 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
                 _items.AddRange(LeadStub(part.OnPage(root), lug));
             }
         }
-    }
-
-    /// <summary>Where a lug outside the body comes out of it.</summary>
-    private Point RootOf(FaceLug lug)
-    {
-        var bounds = ScenePart.BoundsOf(MainOutline);
-        return lug.Outward switch
-        {
-            Side.North => new Point(lug.At.X, Math.Max(bounds.Y, lug.At.Y) + Tokens.EyeletDiameter),
-            Side.South => new Point(lug.At.X, Math.Min(bounds.Bottom, lug.At.Y) - Tokens.EyeletDiameter),
-            Side.East => new Point(Math.Min(bounds.Right, lug.At.X) - Tokens.EyeletDiameter, lug.At.Y),
-            _ => new Point(Math.Max(bounds.X, lug.At.X) + Tokens.EyeletDiameter, lug.At.Y),
-        };
     }
 
     private RectangleShape Tab(Point root, FaceLug lug)
@@ -158,8 +145,8 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             case "button":
                 PaintRing(0.6);
                 break;
-            case "switch":
-                PaintSwitch();
+            case "switch" when part.Face.Inside.IsEmpty && MainOutline is Outline.Circle:
+                PaintRing(0.25);
                 break;
             case "pot":
                 PaintSwitchBlock();
@@ -284,52 +271,6 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         var bounds = ScenePart.BoundsOf(MainOutline);
         var radius = Math.Min(bounds.Width, bounds.Height) / 2 * share;
         _items.Add(new CircleShape("detail", part.OnPage(bounds.Centre), radius, Detail));
-    }
-
-    private void PaintSwitch()
-    {
-        if (!part.Face.Surfaces.IsEmpty || MainOutline is Outline.Circle)
-        {
-            PaintRing(0.4);
-            return;
-        }
-
-        PaintPoles();
-    }
-
-    /// <summary>A quiet frame round the lugs of each pole that stand in one row.</summary>
-    private void PaintPoles()
-    {
-        foreach (var pole in PolesOf(part.Face.Lugs))
-        {
-            var box = pole.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Boxes.Union);
-            if (box.Height < 1 || box.Width < 1)
-            {
-                var frame = part.OnPage(Boxes.Grown(box, Tokens.PoleFrame / 2));
-                _items.Add(new RectangleShape("pole", frame, Tokens.PoleFrame / 2, Detail));
-            }
-        }
-    }
-
-    /// <summary>Lugs that some position joins, directly or through others.</summary>
-    private IEnumerable<ImmutableArray<FaceLug>> PolesOf(ImmutableArray<FaceLug> lugs)
-    {
-        var sets = lugs.ToDictionary(lug => lug.Lug, lug => lug.Lug);
-        foreach (var control in _part.Controls)
-        {
-            foreach (var group in scene.Circuit.Controls[control].Positions.SelectMany(position => position.Closed))
-            {
-                var joined = group.Where(sets.ContainsKey).Select(lug => sets[lug]).ToHashSet();
-                foreach (var lug in lugs.Where(lug => joined.Contains(sets[lug.Lug])))
-                {
-                    sets[lug.Lug] = joined.Min();
-                }
-            }
-        }
-
-        return lugs.GroupBy(lug => sets[lug.Lug])
-            .Where(pole => pole.Count() > 1)
-            .Select(pole => pole.ToImmutableArray());
     }
 
     /// <summary>The switch on the back of a push-pull pot.</summary>

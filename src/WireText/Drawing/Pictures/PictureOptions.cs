@@ -11,6 +11,10 @@ public sealed record PictureOptions
     /// <summary>The name of the source file, for the title block; null for none.</summary>
     public string? FileName { get; init; }
 
-    /// <summary>Marked on the drawing and listed under it, in this order.</summary>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
+    public ImmutableArray<Finding> Findings
+    {
+        get;
+        init => field = [.. value.Where(finding => finding.Severity != Severity.Info)];
+    } = [];
 }

@@ -90,6 +90,19 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
             _ => outline,
         };
 
+    /// <summary>Where a lug outside the body comes out of it, in the part's own frame: a little inside its edge.</summary>
+    public Point RootOf(FaceLug lug)
+    {
+        var bounds = BoundsOf(Face.Layout.Body[0]);
+        return lug.Outward switch
+        {
+            Side.North => new Point(lug.At.X, Math.Max(bounds.Y, lug.At.Y) + Tokens.EyeletDiameter),
+            Side.South => new Point(lug.At.X, Math.Min(bounds.Bottom, lug.At.Y) - Tokens.EyeletDiameter),
+            Side.East => new Point(Math.Min(bounds.Right, lug.At.X) - Tokens.EyeletDiameter, lug.At.Y),
+            _ => new Point(Math.Max(bounds.X, lug.At.X) + Tokens.EyeletDiameter, lug.At.Y),
+        };
+    }
+
     /// <summary>What the body takes up on the page.</summary>
     public Box Bounds =>
         Face

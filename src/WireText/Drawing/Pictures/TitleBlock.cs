@@ -73,7 +73,7 @@ internal sealed class TitleBlock
             Line("title", line, _area.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
         }
 
-        var below = top + Tokens.ScaleBarHeight + (2 * Tokens.NoteSize * Tokens.LineHeight);
+        var below = top + Tokens.ScaleBarHeight + (Tokens.NoteSize * Tokens.LineHeight);
         _items.Add(
             new TextItem(
                 "file",

@@ -49,7 +49,6 @@ public static class Tokens
     public const double LeadEnd = 0.9;
     public const double CoilEnd = 0.55;
     public const double SpringWidth = 1.1;
-    public const double PoleFrame = 3.4;
 
     // Parts.
     public const double PartLine = 0.3;
