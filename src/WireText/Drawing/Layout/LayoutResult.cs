@@ -49,7 +49,7 @@ public sealed record RoutedWire(
 
 /// <summary>The braid of one cable.</summary>
 /// <param name="Sheath">For each core, the stretch of its path that the braid covers.</param>
-/// <param name="Tails">From where it breaks out of the cores to its own lugs: none, one or two.</param>
+/// <param name="Tails">From where it breaks out of the first core to its own lugs: none, one or two. Each starts on that core, so its wire has no first end (an empty id), and carries the braid's id.</param>
 public sealed record RoutedBraid(
     LayoutCable Cable,
     ImmutableArray<ImmutableArray<Point>> Sheath,

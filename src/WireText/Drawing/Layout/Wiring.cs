@@ -77,6 +77,9 @@ internal sealed class Wiring
     /// <summary>The terminal of that full name, or -1.</summary>
     public int TerminalOf(string name) => _terminalByName.GetValueOrDefault(name, -1);
 
+    /// <summary>The connection of the wire with that id, or -1.</summary>
+    public int ConnectionOf(string wireId) => Array.FindIndex(Connections, c => c.Wire.Id == wireId);
+
     public int LugTerminal(int part, int lug) => _lugTerminals[part][lug];
 
     /// <summary>Where a terminal sits in its part's own frame: a lug's point, a surface's middle.</summary>

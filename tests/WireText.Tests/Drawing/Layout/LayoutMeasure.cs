@@ -148,7 +148,11 @@ internal sealed class LayoutMeasure
         {
             foreach (var b in two.Pieces)
             {
-                if (Crossing(a, b) is { } at && !crossings.Exists(known => Apart(known, at) < 1e-3))
+                if (
+                    Crossing(a, b) is { } at
+                    && !IsBreakout(one, two, at)
+                    && !crossings.Exists(known => Apart(known, at) < 1e-3)
+                )
                 {
                     crossings.Add(at);
                 }
@@ -199,6 +203,11 @@ internal sealed class LayoutMeasure
         }
     }
 
+    /// <summary>A braid's tail starts on its core: that is no crossing.</summary>
+    private static bool IsBreakout(Wire one, Wire two, Point at) =>
+        (one.Routed.Wire.From.Length == 0 && Apart(one.Start, at) < 1e-6)
+        || (two.Routed.Wire.From.Length == 0 && Apart(two.Start, at) < 1e-6);
+
     private static bool BoxesNear(Piece a, Piece b, double by) =>
         a.Left - by <= b.Right && b.Left - by <= a.Right && a.Top - by <= b.Bottom && b.Top - by <= a.Bottom;
 
@@ -219,6 +228,15 @@ internal sealed class LayoutMeasure
                 {
                     ends.Add(a.Item2);
                 }
+            }
+        }
+
+        // Where a braid's tail starts on its core the two are one conductor and its cover.
+        foreach (var (tail, other) in new[] { (one, two), (two, one) })
+        {
+            if (tail.Routed.Wire.From.Length == 0 && other.Pieces.Any(piece => Apart(tail.Start, piece) < 1e-6))
+            {
+                ends.Add(tail.Start);
             }
         }
 

@@ -9,23 +9,21 @@ internal static class LayoutFinisher
     public static LayoutResult Finish(RoutedLattice routed)
     {
         var labelled = routed.Lattice.Labelled;
-        var connections = labelled.Placement.Wiring.Connections;
+        LayoutWire[] all =
+        [
+            .. labelled.Placement.Wiring.Connections.Select(c => c.Wire),
+            .. routed.Tails.Select(tail => BraidSheaths.TailWire(labelled.Placement.Wiring.Cables[tail.Cable], tail)),
+        ];
         var paths = WirePaths.Of(routed);
-        var (hops, gaps) = HopPlacer.Place(paths, [.. connections.Select(c => c.Wire.Rank)]);
-        var tags = TagPlacer.Place(paths, [.. connections.Select(c => c.Wire.Tag)], hops, labelled);
-        var wires = ImmutableArray.CreateBuilder<RoutedWire>();
-        var unrouted = ImmutableArray.CreateBuilder<string>();
-        for (var i = 0; i < connections.Length; i++)
+        var (hops, gaps) = HopPlacer.Place(paths, [.. all.Select(wire => wire.Rank)]);
+        var tags = TagPlacer.Place(paths, [.. all.Select(wire => wire.Tag)], hops, labelled);
+        var wires = new RoutedWire?[all.Length];
+        for (var i = 0; i < all.Length; i++)
         {
-            if (paths[i].Length < 2)
+            if (paths[i].Length >= 2)
             {
-                unrouted.Add(connections[i].Wire.Id);
-                continue;
-            }
-
-            wires.Add(
-                new RoutedWire(
-                    connections[i].Wire,
+                wires[i] = new RoutedWire(
+                    all[i],
                     [.. paths[i]],
                     [.. hops[i]],
                     tags[i]?.Box,
@@ -33,20 +31,27 @@ internal static class LayoutFinisher
                 )
                 {
                     Gaps = [.. gaps[i]],
-                }
-            );
+                };
+            }
         }
 
-        return Result(labelled, wires.ToImmutable(), unrouted.ToImmutable());
+        var cores = labelled.Placement.Wiring.Connections.Length;
+        return Result(
+            labelled,
+            [.. wires.Take(cores).OfType<RoutedWire>()],
+            BraidSheaths.Of(routed, wires),
+            [.. all.Where((_, i) => wires[i] is null).Select(wire => wire.Id).Distinct(StringComparer.Ordinal)]
+        );
     }
 
     /// <summary>The parts alone, for parts put too far apart for any wire.</summary>
     public static LayoutResult WithoutWires(LabelledPlacement labelled) =>
-        Result(labelled, [], [.. labelled.Placement.Wiring.Connections.Select(c => c.Wire.Id)]);
+        Result(labelled, [], [], [.. labelled.Placement.Wiring.Connections.Select(c => c.Wire.Id)]);
 
     private static LayoutResult Result(
         LabelledPlacement labelled,
         ImmutableArray<RoutedWire> wires,
+        ImmutableArray<RoutedBraid> braids,
         ImmutableArray<string> unrouted
     )
     {
@@ -55,7 +60,7 @@ internal static class LayoutFinisher
             (part, i) => new PlacedPart(part, poses[i].At, poses[i].Turn, labelled.Labels[i])
         );
         var extent = LatticeBuilder.ExtentOf(labelled);
-        foreach (var wire in wires)
+        foreach (var wire in wires.Concat(braids.SelectMany(braid => braid.Tails)))
         {
             for (var i = 0; i + 1 < wire.Points.Length; i++)
             {
@@ -72,6 +77,6 @@ internal static class LayoutFinisher
             }
         }
 
-        return new LayoutResult([.. parts], wires, [], extent, unrouted, labelled.Placement.IsSearched);
+        return new LayoutResult([.. parts], wires, braids, extent, unrouted, labelled.Placement.IsSearched);
     }
 }

@@ -6,21 +6,31 @@ namespace WireText.Drawing.Layout.Finishing;
 /// <summary>Turns lattice routes into corner points in millimetres, from each wire's first end to its other, with the last stretch to the lug itself.</summary>
 internal static class WirePaths
 {
-    /// <summary>By connection: its corners; empty when it has no route.</summary>
+    /// <summary>By connection, then by braid tail: its corners; empty when it has no route.</summary>
     public static Point[][] Of(RoutedLattice routed)
     {
-        var paths = new Point[routed.Routes.Length][];
-        for (var i = 0; i < paths.Length; i++)
+        var connections = routed.Lattice.Wiring.Connections;
+        var paths = new List<Point[]>();
+        for (var i = 0; i < connections.Length; i++)
         {
-            paths[i] = routed.Routes[i] is { } route ? PathOf(routed, i, route) : [];
+            paths.Add(PathOf(routed.Lattice, routed.Routes[i], routed.Requests[i], connections[i].From));
         }
 
-        return paths;
+        foreach (var tail in routed.Tails)
+        {
+            paths.Add(PathOf(routed.Lattice, tail.Route, tail.Request, from: -1));
+        }
+
+        return [.. paths];
     }
 
-    private static Point[] PathOf(RoutedLattice routed, int connection, Route route)
+    private static Point[] PathOf(Lattice lattice, Route? route, RouteRequest? request, int from)
     {
-        var (lattice, request) = (routed.Lattice, routed.Requests[connection]!);
+        if (route is null || request is null)
+        {
+            return [];
+        }
+
         var points = new List<Point>();
         for (var i = 0; i < route.Nodes.Length; i++)
         {
@@ -37,7 +47,7 @@ internal static class WirePaths
             points[^1] = lattice.Placement.OnPage(request.To);
         }
 
-        if (request.From != lattice.Wiring.Connections[connection].From)
+        if (request.From != from)
         {
             points.Reverse();
         }

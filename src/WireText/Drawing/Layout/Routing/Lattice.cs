@@ -16,6 +16,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// <param name="LugNode">By terminal: its node; -1 for a surface.</param>
 /// <param name="Landings">By terminal: the nodes on which a wire may end; empty for a lug.</param>
 /// <param name="LandingBox">By terminal: the lattice box around its landings.</param>
+/// <param name="IsInner">By terminal: true for a lug inside its own part's outline, reached by a corridor.</param>
 /// <param name="Host">By terminal: the part inside whose outline the lug was put though it is not its own, or -1.</param>
 /// <param name="ExitMask">By terminal: bit d is set when a wire may naturally leave the lug in direction d.</param>
 internal sealed record Lattice(
@@ -33,7 +34,8 @@ internal sealed record Lattice(
     int[][] Landings,
     LatticeBox[] LandingBox,
     int[] ExitMask,
-    int[] Host
+    int[] Host,
+    bool[] IsInner
 )
 {
     public int NodeCount => Width * Height;

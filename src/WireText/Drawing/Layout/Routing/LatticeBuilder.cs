@@ -24,6 +24,7 @@ internal sealed class LatticeBuilder
     private readonly byte[] _access;
     private readonly bool[] _isText;
     private readonly int[] _host;
+    private readonly bool[] _isInner;
 
     private LatticeBuilder(LabelledPlacement labelled)
     {
@@ -36,6 +37,7 @@ internal sealed class LatticeBuilder
         _isText = new bool[_width * _height];
         _host = new int[_wiring.Terminals.Length];
         Array.Fill(_host, -1);
+        _isInner = new bool[_wiring.Terminals.Length];
     }
 
     /// <summary>True when parts were put so far apart that a lattice over them would fill the memory.</summary>
@@ -135,7 +137,8 @@ internal sealed class LatticeBuilder
             landings,
             boxes,
             ExitMasks(),
-            _host
+            _host,
+            _isInner
         );
     }
 
@@ -238,6 +241,7 @@ internal sealed class LatticeBuilder
             var node = NodeAt(lugNodes[_wiring.LugTerminal(part, lug)]);
             if (_zone[node] == part + 1)
             {
+                _isInner[_wiring.LugTerminal(part, lug)] = true;
                 foreach (var side in lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug)))
                 {
                     OpenCorridor(part, node, DirectionOf(_labelled.Placement.Poses[part].OnPage(side)));
@@ -305,11 +309,10 @@ internal sealed class LatticeBuilder
                 var (from, to) = (lugs[a].At, lugs[b].At);
                 var isRow = Math.Abs(from.Y - to.Y) < 1 && to.X > from.X && to.X - from.X <= LongestJumper;
                 var isColumn = Math.Abs(from.X - to.X) < 1 && to.Y > from.Y && to.Y - from.Y <= LongestJumper;
-                if (isRow || isColumn)
+                var (one, two) = (_wiring.LugTerminal(part, a), _wiring.LugTerminal(part, b));
+                if ((isRow || isColumn) && _isInner[one] && _isInner[two])
                 {
-                    var one = NodeAt(lugNodes[_wiring.LugTerminal(part, a)]);
-                    var two = NodeAt(lugNodes[_wiring.LugTerminal(part, b)]);
-                    var strip = BoxAround([one, two]);
+                    var strip = BoxAround([NodeAt(lugNodes[one]), NodeAt(lugNodes[two])]);
                     OpenBox(strip.Grown(1, _width, _height), part);
                 }
             }

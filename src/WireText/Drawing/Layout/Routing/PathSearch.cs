@@ -25,6 +25,17 @@ internal sealed class PathSearch
     private readonly int[] _nearLugCost;
     private readonly int[] _step = new int[4];
     private readonly int[] _edge = new int[4];
+    private readonly byte[] _access;
+    private readonly int[] _zone;
+    private readonly int[] _stepCost;
+    private readonly int[] _nearLug;
+    private readonly int[] _edgeLug;
+    private readonly int[] _edgeUse;
+    private readonly int[] _edgeHistory;
+    private readonly int[] _horizontal;
+    private readonly int[] _vertical;
+    private readonly int[] _bends;
+    private readonly int[] _nodeHistory;
     private readonly StateHeap _heap = new();
     private readonly List<int> _opened = [];
     private int _search;
@@ -40,6 +51,10 @@ internal sealed class PathSearch
     public PathSearch(Lattice lattice, Congestion congestion)
     {
         (_lattice, _congestion) = (lattice, congestion);
+        (_access, _zone, _stepCost) = (lattice.Access, lattice.Zone, lattice.StepCost);
+        (_nearLug, _edgeLug) = (lattice.NearLug, lattice.EdgeLug);
+        (_edgeUse, _edgeHistory, _nodeHistory) = (congestion.EdgeUse, congestion.EdgeHistory, congestion.NodeHistory);
+        (_horizontal, _vertical, _bends) = (congestion.Horizontal, congestion.Vertical, congestion.Bends);
         var states = 12 * lattice.NodeCount;
         (_cost, _mark, _before) = (new int[states], new int[states], new int[states]);
         _targetMark = new int[lattice.NodeCount];
@@ -58,6 +73,9 @@ internal sealed class PathSearch
 
     /// <summary>What a perpendicular crossing costs.</summary>
     public int CrossingCost { get; set; } = RouteCosts.Crossing;
+
+    /// <summary>Quarters by which the distance ahead counts: 4 finds the cheapest path, more finds a good one sooner.</summary>
+    public int Haste { get; set; } = 4;
 
     /// <summary>States taken up so far, by all searches: the measure of work done.</summary>
     public long Expanded { get; private set; }
@@ -135,7 +153,11 @@ internal sealed class PathSearch
             return;
         }
 
-        AdmitTo(1 + part, ZoneAccess.Corridor);
+        if (_lattice.IsInner[terminal])
+        {
+            AdmitTo(1 + part, ZoneAccess.Corridor);
+        }
+
         AdmitTo(1 + _lattice.Wiring.Parts.Length + terminal, ZoneAccess.Free);
         if (_lattice.Host[terminal] >= 0)
         {
@@ -217,7 +239,7 @@ internal sealed class PathSearch
 
         return (_congestion.JointsNear(node) * RouteCosts.CloseLanding)
             + (users * _present)
-            + (_present == Hard ? 0 : _congestion.NodeHistory[node]);
+            + (_present == Hard ? 0 : _nodeHistory[node]);
     }
 
     private int EndCost(int node, int direction) =>
@@ -259,21 +281,21 @@ internal sealed class PathSearch
     private int StepCost(int node, int direction)
     {
         var to = node + _step[direction];
-        if ((_lattice.Access[to] & _admitted[_lattice.Zone[to]]) == 0)
+        if ((_access[to] & _admitted[_zone[to]]) == 0)
         {
             return Impossible;
         }
 
         var edge = (2 * node) + _edge[direction];
         var isStub = node == _fromLug || to == _toLug;
-        var owner = _lattice.EdgeLug[edge];
+        var owner = _edgeLug[edge];
         if (owner != 0 && owner != _request.From + 1 && owner != _request.To + 1 && !isStub)
         {
             return Impossible;
         }
 
-        var cost = _lattice.StepCost[to] + _nearLugCost[_lattice.NearLug[to]];
-        var users = _congestion.EdgeUse[edge];
+        var cost = _stepCost[to] + _nearLugCost[_nearLug[to]];
+        var users = _edgeUse[edge];
         if (isStub)
         {
             return cost + (users * RouteCosts.SharedStub);
@@ -284,7 +306,7 @@ internal sealed class PathSearch
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + _congestion.EdgeHistory[edge];
+        return cost + (users * _present) + _edgeHistory[edge];
     }
 
     /// <summary>The price of going straight or bending at a node between two steps.</summary>
@@ -294,11 +316,12 @@ internal sealed class PathSearch
         int users;
         if (next == direction)
         {
-            var across = (direction & 1) == 0 ? _congestion.Vertical[node] : _congestion.Horizontal[node];
-            users = _congestion.Bends[node];
+            var across = (direction & 1) == 0 ? _vertical[node] : _horizontal[node];
+            users = _bends[node];
             did = across > 0 ? Crossed : Nothing;
             cost = across * CrossingCost;
-            if (across > 0 && before == Bent)
+            var isBesideCorner = before == Bent || node - _step[direction] == _fromLug || node + _step[next] == _toLug;
+            if (across > 0 && isBesideCorner)
             {
                 cost += RouteCosts.CrampedCrossing + CornerAcross(node, direction);
             }
@@ -328,7 +351,7 @@ internal sealed class PathSearch
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + _congestion.NodeHistory[node];
+        return cost + (users * _present) + _nodeHistory[node];
     }
 
     /// <summary>What it costs more when the crossed wire has a corner or an end beside the crossing too: then neither has room to hop.</summary>
@@ -337,8 +360,7 @@ internal sealed class PathSearch
         var across = _step[(direction + 1) & 3];
         var (left, right) = (node - across, node + across);
         var isCramped =
-            (_congestion.Bends[left] | _congestion.Bends[right]) > 0
-            || Math.Max(_lattice.Zone[left], _lattice.Zone[right]) > _lattice.Wiring.Parts.Length;
+            (_bends[left] | _bends[right]) > 0 || Math.Max(_zone[left], _zone[right]) > _lattice.Wiring.Parts.Length;
         return isCramped ? RouteCosts.NoRoomToHop : 0;
     }
 
@@ -348,12 +370,12 @@ internal sealed class PathSearch
         var mates = 0;
         if (_fromLug >= 0 && node - _step[direction] == _fromLug)
         {
-            mates += _congestion.EdgeUse[(2 * _fromLug) + _edge[direction]];
+            mates += _edgeUse[(2 * _fromLug) + _edge[direction]];
         }
 
         if (node + _step[next] == _toLug)
         {
-            mates += _congestion.EdgeUse[(2 * node) + _edge[next]];
+            mates += _edgeUse[(2 * node) + _edge[next]];
         }
 
         return Math.Min(mates, users);
@@ -375,6 +397,13 @@ internal sealed class PathSearch
 
         var state = (((node << 2) + direction) * 3) + before;
         if (_mark[state] == _search && _cost[state] <= cost)
+        {
+            return;
+        }
+
+        // Whoever comes here after nothing special can go on at least as cheaply from here.
+        var plain = state - before;
+        if (_mark[plain] == _search && _cost[plain] <= cost)
         {
             return;
         }
@@ -420,7 +449,7 @@ internal sealed class PathSearch
             _ => (-dy, dx),
         };
         var bends = ahead < 0 ? 2 : (aside == 0 ? 0 : 1);
-        return (RouteCosts.Step * (Math.Abs(dx) + Math.Abs(dy))) + (RouteCosts.Bend * bends);
+        return (((RouteCosts.Step * (Math.Abs(dx) + Math.Abs(dy))) + (RouteCosts.Bend * bends)) * Haste) >> 2;
     }
 
     private Route TraceBack()

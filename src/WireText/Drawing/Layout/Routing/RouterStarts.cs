@@ -9,7 +9,7 @@ internal static class RouterStarts
         {
             return WireRouter.Route(
                 lattice,
-                new RouterEffort(0, RouteCosts.Crossing, ImproveSweeps: 1, ImprovePairs: false)
+                new RouterEffort(0, RouteCosts.Crossing, Haste: 6, ImproveSweeps: 1, ImprovePairs: false)
             );
         }
 
@@ -20,7 +20,7 @@ internal static class RouterStarts
             {
                 var routed = WireRouter.Route(
                     lattice,
-                    new RouterEffort(order, crossing, ImproveSweeps: 3, ImprovePairs: true)
+                    new RouterEffort(order, crossing, Haste: 4, ImproveSweeps: 3, ImprovePairs: true)
                 );
                 best = best is null || routed.Score < best.Score ? routed : best;
             }

@@ -1,19 +1,43 @@
+using System.Collections.Immutable;
+
 namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>A path over the lattice for each connection that has one.</summary>
 /// <param name="Routes">By connection; null when no legal path was found.</param>
 /// <param name="Requests">By connection; null for one that cannot be routed at all.</param>
+/// <param name="Tails">The ends of braids, in the order of cables.</param>
 /// <param name="Score">Length + 60 × bends + 160 × crossings, in units of a tenth of a pitch; a wire without a path counts 100 000.</param>
 /// <remarks>No two routes share an edge or bend at one node, so any two only cross at right angles; wires of one lug may share its last edge.</remarks>
-internal sealed record RoutedLattice(Lattice Lattice, Route?[] Routes, RouteRequest?[] Requests, long Score)
+internal sealed record RoutedLattice(
+    Lattice Lattice,
+    Route?[] Routes,
+    RouteRequest?[] Requests,
+    ImmutableArray<BraidTail> Tails,
+    long Score
+)
 {
-    public bool IsComplete => !Routes.Where((route, i) => route is null && Requests[i] is not null).Any();
+    public bool IsComplete =>
+        !Routes.Where((route, i) => route is null && Requests[i] is not null).Any()
+        && Tails.All(tail => tail.Route is not null);
 }
 
+/// <summary>One end of a cable's braid, from a node of the first core to its own lug or surface.</summary>
+/// <param name="Cable">The cable's index.</param>
+/// <param name="IsAtStart">True at the first end of the cores.</param>
+/// <param name="Route">Null when no legal path was found.</param>
+internal sealed record BraidTail(int Cable, bool IsAtStart, Route? Route, RouteRequest? Request);
+
 /// <summary>How much work the router does.</summary>
+/// <param name="Haste">See <see cref="PathSearch.Haste"/>.</param>
 /// <param name="ImproveSweeps">Times that each wire is taken out and routed anew.</param>
 /// <param name="ImprovePairs">Whether pairs that cross are routed anew together.</param>
-internal readonly record struct RouterEffort(int Order, int CrossingCost, int ImproveSweeps, bool ImprovePairs);
+internal readonly record struct RouterEffort(
+    int Order,
+    int CrossingCost,
+    int Haste,
+    int ImproveSweeps,
+    bool ImprovePairs
+);
 
 /// <summary>
 /// Routes all wires of a placement: every wire for itself with a price on lanes that others have, then again those in conflict
@@ -22,6 +46,7 @@ internal readonly record struct RouterEffort(int Order, int CrossingCost, int Im
 internal sealed class WireRouter
 {
     private const int MostRounds = 60;
+    private const int MostRoundsWithoutGain = 12;
     private const long UnroutedScore = 100_000;
 
     private readonly Lattice _lattice;
@@ -36,7 +61,7 @@ internal sealed class WireRouter
     {
         (_lattice, _effort) = (lattice, effort);
         _congestion = new Congestion(lattice);
-        _search = new PathSearch(lattice, _congestion) { CrossingCost = effort.CrossingCost };
+        _search = new PathSearch(lattice, _congestion) { CrossingCost = effort.CrossingCost, Haste = effort.Haste };
         var connections = lattice.Wiring.Connections;
         _requests = new RouteRequest?[connections.Length];
         _routes = new Route?[connections.Length];
@@ -66,7 +91,10 @@ internal sealed class WireRouter
         }
 
         router.RetryUnrouted();
-        return new RoutedLattice(lattice, router._routes, router._requests, router.Score());
+        router.MakeRoomForHops();
+        var tails = router.RouteTails();
+        var score = router.Score() + (UnroutedScore * tails.Count(tail => tail.Route is null));
+        return new RoutedLattice(lattice, router._routes, router._requests, tails, score);
     }
 
     private int[] OrderOf(int kind)
@@ -129,11 +157,13 @@ internal sealed class WireRouter
         return box;
     }
 
-    private Route? FindInGrowingWindow(int wire, int present)
+    private Route? FindInGrowingWindow(int wire, int present) => FindInGrowingWindow(_requests[wire]!, present);
+
+    private Route? FindInGrowingWindow(RouteRequest request, int present)
     {
         for (var attempt = 0; attempt < 3; attempt++)
         {
-            if (_search.Find(_requests[wire]!, WindowOf(_requests[wire]!, attempt), present) is { } route)
+            if (_search.Find(request, WindowOf(request, attempt), present) is { } route)
             {
                 return route;
             }
@@ -145,10 +175,13 @@ internal sealed class WireRouter
     private void Negotiate()
     {
         var present = RouteCosts.FirstPresent;
+        var (fewest, sinceFewest) = (int.MaxValue, 0);
         for (var round = 0; round < MostRounds; round++)
         {
             var contested = ConflictsInOrder();
-            if (contested.Count == 0)
+            sinceFewest = contested.Count < fewest ? 0 : sinceFewest + 1;
+            fewest = Math.Min(fewest, contested.Count);
+            if (contested.Count == 0 || sinceFewest == MostRoundsWithoutGain)
             {
                 return;
             }
@@ -218,6 +251,68 @@ internal sealed class WireRouter
         }
 
         return hasGained;
+    }
+
+    /// <summary>Leads wires off crossings at which neither has room for a hop, where another legal way exists.</summary>
+    private void MakeRoomForHops()
+    {
+        foreach (var wire in _order)
+        {
+            if (_routes[wire] is { } old && HopRoom.FirstWithout(_lattice, _congestion, old) is >= 0 and var node)
+            {
+                TakeOut(wire);
+                var access = _lattice.Access[node];
+                _lattice.Access[node] = 0;
+                var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard);
+                _lattice.Access[node] = access;
+                var isBetter = found is not null && HopRoom.FirstWithout(_lattice, _congestion, found) < 0;
+                Place(wire, isBetter ? found : old);
+            }
+        }
+    }
+
+    /// <summary>Routes the ends of braids last: they start on a core, so the cores must lie still.</summary>
+    private ImmutableArray<BraidTail> RouteTails()
+    {
+        var tails = ImmutableArray.CreateBuilder<BraidTail>();
+        for (var cable = 0; cable < _lattice.Wiring.Cables.Length; cable++)
+        {
+            var (braid, from, to) = (
+                _lattice.Wiring.Cables[cable].BraidId,
+                _lattice.Wiring.Cables[cable].BraidFrom,
+                _lattice.Wiring.Cables[cable].BraidTo
+            );
+            if (braid is not null && from is not null)
+            {
+                tails.Add(RouteTail(cable, isAtStart: true, _lattice.Wiring.TerminalOf(from)));
+            }
+
+            if (braid is not null && to is not null)
+            {
+                tails.Add(RouteTail(cable, isAtStart: false, _lattice.Wiring.TerminalOf(to)));
+            }
+        }
+
+        return tails.ToImmutable();
+    }
+
+    private BraidTail RouteTail(int cable, bool isAtStart, int terminal)
+    {
+        var breakouts = BraidCores.BreakoutsOf(_lattice, _routes, _requests, cable, isAtStart);
+        var free = breakouts.Where(node => _congestion.UsersOf(node) == 1).ToArray();
+        if (terminal < 0 || free.Length == 0)
+        {
+            return new BraidTail(cable, isAtStart, Route: null, Request: null);
+        }
+
+        var request = new RouteRequest(_requests.Length + cable, -1, terminal, free, 0);
+        var route = FindInGrowingWindow(request, PathSearch.Hard);
+        if (route is not null)
+        {
+            _congestion.Add(route);
+        }
+
+        return new BraidTail(cable, isAtStart, route, request);
     }
 
     private int CurrentCost(int wire)

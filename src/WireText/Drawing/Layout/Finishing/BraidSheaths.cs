@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using WireText.Drawing.Layout.Routing;
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Finishing;
+
+/// <summary>Covers the cores of each braided cable from where its braid breaks out at one end to where it does at the other.</summary>
+internal static class BraidSheaths
+{
+    /// <summary>Bare core at an end at which the braid has no tail, in millimetres.</summary>
+    private const double BareEnd = 2 * LayoutScale.Pitch;
+
+    /// <summary>A braid's end as a wire: it starts on a core, which is no lug, so it comes from nowhere.</summary>
+    public static LayoutWire TailWire(LayoutCable cable, BraidTail tail) =>
+        new(
+            cable.BraidId ?? cable.Id,
+            From: "",
+            (tail.IsAtStart ? cable.BraidFrom : cable.BraidTo) ?? "",
+            "bare",
+            WireRank.Screen,
+            Tag: null
+        );
+
+    /// <param name="wires">By connection, then by tail; null for one without a path.</param>
+    public static ImmutableArray<RoutedBraid> Of(RoutedLattice routed, RoutedWire?[] wires)
+    {
+        var wiring = routed.Lattice.Wiring;
+        var braids = ImmutableArray.CreateBuilder<RoutedBraid>();
+        for (var cable = 0; cable < wiring.Cables.Length; cable++)
+        {
+            if (wiring.Cables[cable].BraidId is null)
+            {
+                continue;
+            }
+
+            var tails = TailsOf(routed, wires, cable);
+            var first = BraidCores.FirstRoutedCore(wiring, routed.Routes, cable);
+            var sheath = wiring
+                .Cables[cable]
+                .Cores.Select(wiring.ConnectionOf)
+                .Where(core => core >= 0 && wires[core] is not null)
+                .Select(core => SheathOf(wires[core]!.Points, core == first ? tails : []));
+            braids.Add(new RoutedBraid(wiring.Cables[cable], [.. sheath], [.. tails.Select(tail => tail.Wire)]));
+        }
+
+        return braids.ToImmutable();
+    }
+
+    private static (bool IsAtStart, RoutedWire Wire)[] TailsOf(RoutedLattice routed, RoutedWire?[] wires, int cable)
+    {
+        var connections = routed.Lattice.Wiring.Connections.Length;
+        return
+        [
+            .. routed
+                .Tails.Select((tail, i) => (tail.Cable, tail.IsAtStart, Wire: wires[connections + i]))
+                .Where(tail => tail.Cable == cable && tail.Wire is not null)
+                .Select(tail => (tail.IsAtStart, tail.Wire!)),
+        ];
+    }
+
+    private static ImmutableArray<Point> SheathOf(ImmutableArray<Point> core, (bool IsAtStart, RoutedWire Wire)[] tails)
+    {
+        var length = core.Zip(core.Skip(1), Geometry.Distance).Sum();
+        var bare = Math.Min(BareEnd, length / 4);
+        var (from, to) = (bare, length - bare);
+        foreach (var (isAtStart, wire) in tails)
+        {
+            var at = PositionOn(core, wire.Points[0]);
+            (from, to) = isAtStart ? (at, to) : (from, at);
+        }
+
+        return Between(core, from, to);
+    }
+
+    private static double PositionOn(ImmutableArray<Point> path, Point point)
+    {
+        var walked = 0.0;
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            if (Geometry.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
+            {
+                return walked + Geometry.Distance(path[i], point);
+            }
+
+            walked += Geometry.Distance(path[i], path[i + 1]);
+        }
+
+        return walked;
+    }
+
+    private static ImmutableArray<Point> Between(ImmutableArray<Point> path, double from, double to)
+    {
+        var points = ImmutableArray.CreateBuilder<Point>();
+        var walked = 0.0;
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            var length = Geometry.Distance(path[i], path[i + 1]);
+            var (start, end) = (Math.Max(from, walked), Math.Min(to, walked + length));
+            if (start < end)
+            {
+                if (points.Count == 0)
+                {
+                    points.Add(Along(path[i], path[i + 1], (start - walked) / length));
+                }
+
+                points.Add(Along(path[i], path[i + 1], (end - walked) / length));
+            }
+
+            walked += length;
+        }
+
+        return points.ToImmutable();
+    }
+
+    private static Point Along(Point from, Point to, double share) =>
+        new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
+}

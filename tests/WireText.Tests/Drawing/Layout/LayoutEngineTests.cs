@@ -1,0 +1,301 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using CsCheck;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+using Size = WireText.Drawing.Layout.Size;
+
+namespace WireText.Tests.Drawing.Layout;
+
+public class LayoutEngineTests
+{
+    public static TheoryData<LayoutEffort> Efforts() => new(LayoutEffort.Quick, LayoutEffort.Full);
+
+    [Theory, MemberData(nameof(Efforts))]
+    public void Lay_RandomProblem_DrawsOnlyLegalWires(LayoutEffort effort)
+    {
+        var iterations = effort == LayoutEffort.Quick ? 150 : 25;
+        RandomLayouts
+            .Problem(mostParts: 7, mostWires: 14)
+            .Sample(
+                problem =>
+                {
+                    var result = LayoutEngine.Lay(problem, effort);
+
+                    Assert.Equal(problem.Parts.Length, result.Parts.Length);
+                    Assert.Equal(problem.Wires.Length, result.Wires.Length + result.Unrouted.Length);
+                    // Parts that the author put on top of each other may hold lugs and labels that nothing can keep apart.
+                    string[] musts = ["overlap:", "wrong end:", "through a body:", "slanted:"];
+                    var faults = new LayoutMeasure(result).Faults.Where(fault =>
+                        musts.Any(must => fault.StartsWith(must, StringComparison.Ordinal))
+                    );
+                    Assert.Empty(faults);
+                },
+                iter: iterations,
+                threads: 1,
+                print: Describe
+            );
+    }
+
+    [Fact]
+    public void Lay_RandomProblemWithoutGivenPlaces_RoutesEveryWireThatJoinsTwoEnds() =>
+        RandomLayouts
+            .Problem(mostParts: 6, mostWires: 8)
+            .Select(problem =>
+                problem with
+                {
+                    Parts = [.. problem.Parts.Select(part => part with { GivenAt = null })],
+                    Wires = [.. problem.Wires.Where(wire => wire.From != wire.To)],
+                }
+            )
+            .Sample(
+                problem =>
+                {
+                    var result = LayoutEngine.Lay(problem, LayoutEffort.Quick);
+
+                    Assert.All(
+                        new LayoutMeasure(result).Faults,
+                        fault => Assert.StartsWith("cramped", fault, StringComparison.Ordinal)
+                    );
+                },
+                iter: 100,
+                threads: 1,
+                print: Describe
+            );
+
+    [Fact]
+    public void Lay_ShuffledProblemInAnotherCulture_GivesTheSameResult() =>
+        Gen.Select(RandomLayouts.Problem(6, 10), Gen.Int)
+            .Sample(
+                (problem, seed) =>
+                {
+                    var expected = Describe(LayoutEngine.Lay(problem, LayoutEffort.Quick));
+                    var shuffled = problem with
+                    {
+                        Parts = Shuffled(problem.Parts, seed),
+                        Wires = Shuffled(problem.Wires, seed + 1),
+                    };
+
+                    Assert.Equal(
+                        expected,
+                        InCulture(WithDecimalComma(), () => Describe(LayoutEngine.Lay(shuffled, LayoutEffort.Quick)))
+                    );
+                },
+                iter: 30,
+                threads: 1
+            );
+
+    [Theory]
+    [InlineData("c2-duo-lever-mute")]
+    [InlineData("c4-twin-hb-pushpull")]
+    public void Lay_ShuffledCase_GivesTheSameResultAtFullEffort(string name)
+    {
+        var problem = LayoutCase.Read(name, isGiven: true);
+        var shuffled = problem with { Parts = Shuffled(problem.Parts, 3), Wires = Shuffled(problem.Wires, 4) };
+
+        Assert.Equal(
+            Describe(LayoutEngine.Lay(problem, LayoutEffort.Full)),
+            Describe(LayoutEngine.Lay(shuffled, LayoutEffort.Full))
+        );
+    }
+
+    [Fact]
+    public void Lay_NothingAtAll_GivesNothing()
+    {
+        var result = LayoutEngine.Lay(new LayoutProblem([], [], [], []), LayoutEffort.Full);
+
+        Assert.Empty(result.Parts);
+        Assert.Empty(result.Wires);
+        Assert.Empty(result.Unrouted);
+    }
+
+    [Fact]
+    public void Lay_WireFromALugToItselfOrToNoLug_IsUnrouted()
+    {
+        var problem = Problem([TestParts.Pot("vol")], Wire("loop", "vol.0", "vol.0"), Wire("lost", "vol.0", "out.tip"));
+
+        Assert.Equal(
+            ["loop", "lost"],
+            LayoutEngine.Lay(problem, LayoutEffort.Quick).Unrouted.Order(StringComparer.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Lay_SixWiresOnOneLug_AreAllDrawnApart()
+    {
+        var wires = Enumerable
+            .Range(0, 6)
+            .Select(i => Wire($"w{i}", "vol.1", i < 3 ? $"tone.{i}" : $"out.{i - 3}"))
+            .ToArray();
+        var problem = Problem([TestParts.Pot("vol"), TestParts.Pot("tone"), TestParts.Pickup("out")], wires);
+
+        Assert.Empty(new LayoutMeasure(LayoutEngine.Lay(problem, LayoutEffort.Full)).Faults);
+    }
+
+    [Fact]
+    public void Lay_TwoWiresBetweenTheSameLugs_AreBothDrawn()
+    {
+        var problem = Problem(
+            [TestParts.Pot("vol"), TestParts.Pot("tone")],
+            Wire("a", "vol.1", "tone.1"),
+            Wire("b", "vol.1", "tone.1")
+        );
+
+        Assert.Empty(new LayoutMeasure(LayoutEngine.Lay(problem, LayoutEffort.Quick)).Faults);
+    }
+
+    [Fact]
+    public void Lay_GivenPlaceOffTheLattice_IsObeyedExactly()
+    {
+        var given = TestParts.Pot("vol") with { GivenAt = new Point(31.37, 18.91), GivenTurn = 270 };
+        var problem = Problem([given, TestParts.Jack("out")], Wire("w", "vol.1", "out.0"));
+
+        var result = LayoutEngine.Lay(problem, LayoutEffort.Quick);
+
+        var placed = result.Parts.Single(part => part.Part.Id == "vol");
+        Assert.Equal(new Point(31.37, 18.91), placed.At);
+        Assert.Equal(270, placed.Turn);
+        Assert.Empty(new LayoutMeasure(result).Faults);
+    }
+
+    [Fact]
+    public void Lay_Arrangement_PutsPartsInItsRowsAndColumns()
+    {
+        var problem = Problem(
+            [TestParts.Pot("a"), TestParts.Pot("b"), TestParts.Pot("c"), TestParts.Jack("out")],
+            Wire("w", "a.1", "c.1")
+        ) with
+        {
+            Arrangement =
+            [
+                ["c", null, "a"],
+                ["b", "out"],
+            ],
+        };
+
+        var at = LayoutEngine
+            .Lay(problem, LayoutEffort.Quick)
+            .Parts.ToDictionary(part => part.Part.Id, part => part.At);
+
+        Assert.True(at["c"].X < at["out"].X && at["out"].X < at["a"].X);
+        Assert.Equal(at["c"].Y, at["a"].Y, tolerance: 1.01);
+        Assert.True(at["b"].Y > at["c"].Y + 24);
+    }
+
+    [Fact]
+    public void Lay_PartsTooFarApart_AreShownWithoutWires()
+    {
+        var far = TestParts.Pot("far") with { GivenAt = new Point(1e9, 1e9) };
+        var problem = Problem(
+            [TestParts.Pot("near") with { GivenAt = default(Point) }, far],
+            Wire("w", "near.1", "far.1")
+        );
+
+        var result = LayoutEngine.Lay(problem, LayoutEffort.Full);
+
+        Assert.Equal("w", Assert.Single(result.Unrouted));
+        Assert.Equal(2, result.Parts.Length);
+    }
+
+    [Fact]
+    public void Lay_BraidedCable_CoversItsCoreAndBreaksOutToItsOwnLugs()
+    {
+        var problem = Problem([TestParts.Pickup("neck"), TestParts.Pot("vol")], Wire("core", "neck.0", "vol.0")) with
+        {
+            Cables = [new LayoutCable("cable", ["core"], "braid", "neck.1", "vol.case")],
+        };
+
+        var result = LayoutEngine.Lay(problem, LayoutEffort.Full);
+
+        var braid = Assert.Single(result.Braids);
+        Assert.Equal(["neck.1", "vol.case"], braid.Tails.Select(tail => tail.Wire.To));
+        Assert.True(Assert.Single(braid.Sheath).Length >= 2);
+        Assert.Equal(braid.Sheath[0][0], braid.Tails[0].Points[0]);
+        Assert.Equal(braid.Sheath[0][^1], braid.Tails[1].Points[0]);
+        Assert.Empty(new LayoutMeasure(result).Faults);
+    }
+
+    private static LayoutProblem Problem(ImmutableArray<LayoutPart> parts, params LayoutWire[] wires) =>
+        new(parts, [.. wires], [], []);
+
+    private static LayoutWire Wire(string id, string from, string to) =>
+        new(id, from, to, "red", WireRank.Signal, new Size(4, 2.2));
+
+    private static ImmutableArray<T> Shuffled<T>(ImmutableArray<T> items, int seed) =>
+        [
+            .. items
+                .Select((item, i) => (item, Key: unchecked(((i + 1) * 40503) ^ (seed * 7919)) % 1009))
+                .OrderBy(p => p.Key)
+                .Select(p => p.item),
+        ];
+
+    private static CultureInfo WithDecimalComma()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NegativeSign = "~";
+        return culture;
+    }
+
+    private static T InCulture<T>(CultureInfo culture, Func<T> act)
+    {
+        var before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            Thread.CurrentThread.CurrentCulture = culture;
+            return act();
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+    }
+
+    private static string Describe(LayoutProblem problem)
+    {
+        var text = new StringBuilder("\n");
+        foreach (var part in problem.Parts)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{part.Id} {part.Zone} lugs {part.Lugs.Length} at {part.GivenAt} turn {part.GivenTurn}\n"
+            );
+        }
+
+        foreach (var wire in problem.Wires)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{wire.Id} {wire.From} {wire.To}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Describe(LayoutResult result)
+    {
+        var text = new StringBuilder();
+        foreach (var part in result.Parts)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{part.Part.Id} {part.At.X},{part.At.Y} {part.Turn} {part.Label?.X},{part.Label?.Y}\n"
+            );
+        }
+
+        foreach (var wire in result.Wires)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{wire.Wire.Id} {wire.Tag?.X},{wire.Tag?.Y} hops {wire.Hops.Length}:"
+            );
+            foreach (var point in wire.Points)
+            {
+                text.Append(CultureInfo.InvariantCulture, $" {point.X},{point.Y}");
+            }
+
+            text.Append('\n');
+        }
+
+        return text.Append(string.Join(' ', result.Unrouted)).ToString();
+    }
+}
