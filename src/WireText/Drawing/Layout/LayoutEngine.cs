@@ -15,28 +15,61 @@ public static class LayoutEngine
     {
         ArgumentNullException.ThrowIfNull(problem);
         var wiring = Wiring.Of(problem);
+        var start = BestStart(wiring, problem, effort);
         RoutedLattice? best = null;
         for (var widening = 0; widening <= MostWidenings; widening++)
         {
-            var placement = PartPlacer.Place(wiring, problem, effort, widening);
-            var labelled = LabelPlacer.Place(placement);
+            var labelled = LabelPlacer.Place(PartPlacer.Place(wiring, problem, start, widening));
             if (LatticeBuilder.IsTooLarge(labelled))
             {
                 return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
             }
 
-            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled), effort);
+            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled, opensAllSides: widening > 0), effort);
             if (best is null || routed.Score < best.Score)
             {
                 best = routed;
             }
 
-            if (best.IsComplete || wiring.Parts.All(part => part.GivenAt is not null))
+            // Where every part was given nothing can be widened; opening the parts is all there is to try.
+            var isFixed = wiring.Parts.All(part => part.GivenAt is not null);
+            if (best.IsComplete || (isFixed && widening == 1))
             {
                 break;
             }
         }
 
         return LayoutFinisher.Finish(best!);
+    }
+
+    /// <summary>The start whose places give the best score when all wires are routed quickly; of equals the first.</summary>
+    private static SlotStart BestStart(Wiring wiring, LayoutProblem problem, LayoutEffort effort)
+    {
+        var starts = SlotStarts.For(effort);
+        var (best, bestScore) = (starts[0], long.MaxValue);
+        var tried = new List<PartPlacement>();
+        foreach (var start in starts.Length == 1 ? [] : starts)
+        {
+            var placement = PartPlacer.Place(wiring, problem, start, widening: 0);
+            if (tried.Exists(other => other.Poses.AsSpan().SequenceEqual(placement.Poses)))
+            {
+                continue;
+            }
+
+            tried.Add(placement);
+            var labelled = LabelPlacer.Place(placement);
+            if (LatticeBuilder.IsTooLarge(labelled))
+            {
+                return start;
+            }
+
+            var score = RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick).Score;
+            if (score < bestScore)
+            {
+                (best, bestScore) = (start, score);
+            }
+        }
+
+        return best;
     }
 }

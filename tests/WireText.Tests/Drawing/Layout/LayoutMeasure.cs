@@ -294,14 +294,14 @@ internal sealed class LayoutMeasure
         }
     }
 
-    /// <summary>Only the last stretch to a lug, 1.5 pitches at most, may be slanted.</summary>
+    /// <summary>Only the last stretch to a lug, 2.2 pitches at most, may be slanted.</summary>
     private void CheckAxes(Wire wire)
     {
         for (var i = 0; i < wire.Pieces.Length; i++)
         {
             var piece = wire.Pieces[i];
             var isLast = i == 0 || i == wire.Pieces.Length - 1;
-            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > 1.8 * Pitch))
+            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > 2.2 * Pitch))
             {
                 Faults.Add($"slanted: {wire.Routed.Wire.Id} for {piece.Length:0.0} mm");
             }

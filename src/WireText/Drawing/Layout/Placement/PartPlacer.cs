@@ -7,8 +7,9 @@ internal static class PartPlacer
     private const double SmallAir = 5;
     private const double BigAir = 16;
 
+    /// <param name="start">Where the search begins when nobody placed anything.</param>
     /// <param name="widening">How often the channels between slots were widened because routing left conflicts.</param>
-    public static PartPlacement Place(Wiring wiring, LayoutProblem problem, LayoutEffort effort, int widening)
+    public static PartPlacement Place(Wiring wiring, LayoutProblem problem, SlotStart start, int widening)
     {
         var poses = new Pose?[wiring.Parts.Length];
         var turns = wiring.Parts.Select(part => part.GivenTurn ?? 0).ToArray();
@@ -17,7 +18,7 @@ internal static class PartPlacer
         var isSearched = poses.Any(pose => pose is null);
         if (!poses.Any(pose => pose is not null))
         {
-            PlaceTemplate(wiring, turns, effort, widening, poses);
+            PlaceTemplate(wiring, turns, start, widening, poses);
         }
 
         PlaceRest(wiring, widening, poses);
@@ -64,9 +65,9 @@ internal static class PartPlacer
         }
     }
 
-    private static void PlaceTemplate(Wiring wiring, int[] turns, LayoutEffort effort, int widening, Pose?[] poses)
+    private static void PlaceTemplate(Wiring wiring, int[] turns, SlotStart start, int widening, Pose?[] poses)
     {
-        var cells = SlotSearch.Arrange(wiring, turns, effort);
+        var cells = SlotSearch.Arrange(wiring, turns, start);
         Fill(wiring, cells, turns, widening, poses);
     }
 

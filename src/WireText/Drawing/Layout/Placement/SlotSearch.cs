@@ -1,16 +1,61 @@
 namespace WireText.Drawing.Layout.Placement;
 
-/// <summary>Arranges the big parts in rows when the author said nothing: pickups on top in their order, then switches, pots and jack, grounds outside.</summary>
-internal static class SlotSearch
+/// <summary>Where a search for an arrangement begins, and how much it looks at.</summary>
+/// <param name="ExtraColumns">Columns more than the template's.</param>
+/// <param name="CrossingCost">What two straight lines that cross cost.</param>
+/// <param name="MostTrials">Arrangements tried at most.</param>
+internal readonly record struct SlotStart(int ExtraColumns, int CrossingCost, int MostTrials);
+
+/// <summary>
+/// Arranges the big parts in rows when the author said nothing. Starts from a template (pickups on top in their order, then
+/// switches, pots and jack), then takes the best single move, swap or turn again and again while one lowers the cost.
+/// </summary>
+internal sealed class SlotSearch
 {
-    /// <returns>Part indices by row and column; -1 for an empty cell. Small parts are in none.</returns>
-    public static int[][] Arrange(Wiring wiring, int[] turns, LayoutEffort effort)
+    /// <summary>With more big parts than this the template stands: the search would grow with the cube of their number.</summary>
+    private const int MostSearched = 24;
+
+    private readonly SlotCost _cost;
+    private readonly int[][] _turnsOf;
+    private readonly int[] _parts;
+    private readonly int[] _cells;
+    private readonly int[] _turns;
+    private readonly int _columns;
+    private int _trialsLeft;
+
+    private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start)
     {
-        _ = (turns, effort);
-        return Template(wiring);
+        _columns = template.Length == 0 ? 0 : template.Max(row => row.Length);
+        _parts = [.. template.SelectMany(row => row)];
+        _cells = new int[template.Length * _columns];
+        Array.Fill(_cells, -1);
+        for (var row = 0; row < template.Length; row++)
+        {
+            template[row].CopyTo(_cells, row * _columns);
+        }
+
+        _turns = turns;
+        _trialsLeft = start.MostTrials;
+        _cost = new SlotCost(wiring, _columns, start.CrossingCost);
+        _turnsOf = [.. wiring.Parts.Select(TurnsOf)];
     }
 
-    private static int[][] Template(Wiring wiring)
+    /// <param name="turns">By part: its turn; the search changes those that the author left open.</param>
+    /// <returns>Part indices by row and column; -1 for an empty cell. Small parts are in none.</returns>
+    public static int[][] Arrange(Wiring wiring, int[] turns, SlotStart start)
+    {
+        var template = Template(wiring, start.ExtraColumns);
+        if (template.Sum(row => row.Length) > MostSearched)
+        {
+            return template;
+        }
+
+        var search = new SlotSearch(wiring, template, turns, start);
+        search.Descend();
+        return search.Rows();
+    }
+
+    private static int[][] Template(Wiring wiring, int extraColumns)
     {
         var pickups = Zone(wiring, LayoutZone.Pickup);
         var rest = Zone(wiring, LayoutZone.Ground)
@@ -19,7 +64,7 @@ internal static class SlotSearch
             .Concat(Zone(wiring, LayoutZone.Jack))
             .ToArray();
         var all = pickups.Length + rest.Length;
-        var columns = Math.Max(3, (int)Math.Ceiling(Math.Sqrt(1.5 * all)));
+        var columns = Math.Max(1, Math.Max(3, (int)Math.Ceiling(Math.Sqrt(1.5 * all))) + extraColumns);
         return [.. pickups.Chunk(columns), .. rest.Chunk(columns)];
     }
 
@@ -31,4 +76,105 @@ internal static class SlotSearch
                 .OrderBy(part => wiring.Parts[part].Order)
                 .ThenBy(part => part),
         ];
+
+    /// <summary>A part with text inside stays so that its text box lies as it does on its face; a pickup is never turned.</summary>
+    private static int[] TurnsOf(LayoutPart part)
+    {
+        if (part.GivenTurn is { } given)
+        {
+            return [given];
+        }
+
+        if (part.Zone == LayoutZone.Pickup)
+        {
+            return [0];
+        }
+
+        return part.TextBox is null ? [0, 90, 180, 270] : [0, 180];
+    }
+
+    private void Descend()
+    {
+        var current = Cost();
+        while (_trialsLeft > 0)
+        {
+            var best = (Cost: current, A: -1, B: -1, Turn: -1);
+            TryMovesAndSwaps(ref best);
+            TryTurns(ref best);
+            if (best.A < 0)
+            {
+                return;
+            }
+
+            current = best.Cost;
+            if (best.Turn >= 0)
+            {
+                _turns[best.A] = best.Turn;
+            }
+            else
+            {
+                Swap(best.A, best.B);
+            }
+        }
+    }
+
+    private long Cost() => _cost.Of(_cells, _turns);
+
+    private void TryMovesAndSwaps(ref (long Cost, int A, int B, int Turn) best)
+    {
+        for (var a = 0; a < _cells.Length; a++)
+        {
+            for (var b = a + 1; b < _cells.Length && _trialsLeft > 0; b++)
+            {
+                if (_cells[a] != _cells[b])
+                {
+                    Swap(a, b);
+                    _trialsLeft--;
+                    var cost = Cost();
+                    Swap(a, b);
+                    if (cost < best.Cost)
+                    {
+                        best = (cost, a, b, -1);
+                    }
+                }
+            }
+        }
+    }
+
+    private void TryTurns(ref (long Cost, int A, int B, int Turn) best)
+    {
+        foreach (var part in _parts)
+        {
+            var kept = _turns[part];
+            foreach (var turn in _turnsOf[part].Where(turn => turn != kept))
+            {
+                _turns[part] = turn;
+                _trialsLeft--;
+                var cost = Cost();
+                if (cost < best.Cost)
+                {
+                    best = (cost, part, -1, turn);
+                }
+            }
+
+            _turns[part] = kept;
+        }
+    }
+
+    private void Swap(int a, int b) => (_cells[a], _cells[b]) = (_cells[b], _cells[a]);
+
+    private int[][] Rows()
+    {
+        var usedColumns = Enumerable
+            .Range(0, _columns)
+            .Where(column => _cells.Where((part, i) => part >= 0 && i % _columns == column).Any())
+            .ToArray();
+        return
+        [
+            .. _cells
+                .Chunk(Math.Max(1, _columns))
+                .Where(row => row.Any(part => part >= 0))
+                .Select(row => usedColumns.Select(column => row[column]).ToArray()),
+        ];
+    }
 }

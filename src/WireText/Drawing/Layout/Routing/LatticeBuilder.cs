@@ -25,9 +25,11 @@ internal sealed class LatticeBuilder
     private readonly bool[] _isText;
     private readonly int[] _host;
     private readonly bool[] _isInner;
+    private readonly bool _opensAllSides;
 
-    private LatticeBuilder(LabelledPlacement labelled)
+    private LatticeBuilder(LabelledPlacement labelled, bool opensAllSides)
     {
+        _opensAllSides = opensAllSides;
         _labelled = labelled;
         _wiring = labelled.Placement.Wiring;
         _extent = ExtentOf(labelled);
@@ -49,7 +51,9 @@ internal sealed class LatticeBuilder
             || ((extent.Width / Pitch) + 40) * ((extent.Height / Pitch) + 40) > MostNodes;
     }
 
-    public static Lattice Build(LabelledPlacement labelled) => new LatticeBuilder(labelled).Build();
+    /// <param name="opensAllSides">True to let wires of inner lugs out on every side, not only by the lugs' own exits.</param>
+    public static Lattice Build(LabelledPlacement labelled, bool opensAllSides = false) =>
+        new LatticeBuilder(labelled, opensAllSides).Build();
 
     /// <summary>The box around all bodies, lugs and part labels, in millimetres.</summary>
     public static Box ExtentOf(LabelledPlacement labelled)
@@ -242,7 +246,7 @@ internal sealed class LatticeBuilder
             if (_zone[node] == part + 1)
             {
                 _isInner[_wiring.LugTerminal(part, lug)] = true;
-                foreach (var side in lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug)))
+                foreach (var side in WaysOut(part, lug))
                 {
                     OpenCorridor(part, node, DirectionOf(_labelled.Placement.Poses[part].OnPage(side)));
                 }
@@ -256,6 +260,11 @@ internal sealed class LatticeBuilder
 
         OpenBetweenNeighbours(part, lugNodes);
     }
+
+    private IEnumerable<Side> WaysOut(int part, int lug) =>
+        _opensAllSides
+            ? [Side.North, Side.East, Side.South, Side.West]
+            : _wiring.Parts[part].Lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug));
 
     private void OpenToGuest(int host)
     {

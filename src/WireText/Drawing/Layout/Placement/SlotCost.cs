@@ -1,0 +1,243 @@
+using WireText.Parts;
+
+namespace WireText.Drawing.Layout.Placement;
+
+/// <summary>
+/// How much wire an arrangement would take: straight distances between the ways out of lugs, a price for each lug that points
+/// away from what it joins and for each pair of straight lines that cross, and for leaving the usual rows and orders.
+/// </summary>
+internal sealed class SlotCost
+{
+    private const int PerMillimetre = 5;
+    private const int PointsAway = 90;
+    private const int PickupBelowTop = 500;
+    private const int OutOfOrder = 350;
+    private const double ColumnChannel = 9 * LayoutScale.Pitch;
+    private const double RowChannel = 11 * LayoutScale.Pitch;
+
+    private readonly record struct Link(int PartA, int EndA, int PartB, int EndB);
+
+    private readonly Wiring _wiring;
+    private readonly int _columns;
+    private readonly int _crossingCost;
+    private readonly Link[] _links;
+
+    /// <summary>By part and quarter turn.</summary>
+    private readonly Box[][] _bounds;
+
+    /// <summary>By terminal and quarter turn: the lug, and where a wire is once it has left it.</summary>
+    private readonly (Point Lug, Point Out)[][] _ends;
+    private readonly Point[] _at;
+    private readonly (double X1, double Y1, double X2, double Y2)[] _lines;
+
+    public SlotCost(Wiring wiring, int columns, int crossingCost)
+    {
+        (_wiring, _columns, _crossingCost) = (wiring, columns, crossingCost);
+        _links = LinksOf(wiring);
+        _lines = new (double, double, double, double)[_links.Length];
+        _at = new Point[wiring.Parts.Length];
+        _bounds = [.. wiring.Parts.Select(part => Turns().Select(turn => PartBounds.Of(part, turn)).ToArray())];
+        _ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
+    }
+
+    public long Of(int[] cells, int[] turns)
+    {
+        PlaceCells(cells, turns);
+        var cost = OrderCost(cells);
+        for (var i = 0; i < _links.Length; i++)
+        {
+            cost += LinkCost(i, turns);
+        }
+
+        return cost + (_crossingCost * (long)Crossings());
+    }
+
+    private static IEnumerable<int> Turns() => [0, 90, 180, 270];
+
+    private static (Point Lug, Point Out) EndOf(Wiring wiring, int terminal, int turn)
+    {
+        const double Away = 2 * LayoutScale.Pitch;
+        var lug = Geometry.Turned(wiring.Own(terminal), turn);
+        var (part, index, isSurface) = wiring.Terminals[terminal];
+        if (isSurface || wiring.Parts[part].Lugs[index].Exits.IsDefaultOrEmpty)
+        {
+            return (lug, lug);
+        }
+
+        var step = Geometry.Turned(wiring.Parts[part].Lugs[index].Exits[0], turn) switch
+        {
+            Side.North => new Point(0, -Away),
+            Side.East => new Point(Away, 0),
+            Side.South => new Point(0, Away),
+            _ => new Point(-Away, 0),
+        };
+        return (lug, lug + step);
+    }
+
+    /// <summary>What joins two big parts, directly or through a small part between them.</summary>
+    private static Link[] LinksOf(Wiring wiring)
+    {
+        var links = new List<Link>();
+        var throughSmall = new List<int>[wiring.Parts.Length];
+        foreach (var connection in wiring.Connections.Where(c => c.CanRoute))
+        {
+            var (a, b) = (wiring.Terminals[connection.From].Part, wiring.Terminals[connection.To].Part);
+            var (isSmallA, isSmallB) = (IsSmall(wiring, a), IsSmall(wiring, b));
+            if (!isSmallA && !isSmallB)
+            {
+                links.Add(new Link(a, connection.From, b, connection.To));
+            }
+            else if (isSmallA != isSmallB)
+            {
+                var (small, end) = isSmallA ? (a, connection.To) : (b, connection.From);
+                (throughSmall[small] ??= []).Add(end);
+            }
+        }
+
+        foreach (var ends in throughSmall.Where(ends => ends is not null))
+        {
+            for (var i = 1; i < ends.Count; i++)
+            {
+                links.Add(new Link(wiring.Terminals[ends[0]].Part, ends[0], wiring.Terminals[ends[i]].Part, ends[i]));
+            }
+        }
+
+        return [.. links.Where(link => link.PartA != link.PartB)];
+    }
+
+    private static bool IsSmall(Wiring wiring, int part) => wiring.Parts[part].Zone == LayoutZone.Small;
+
+    private void PlaceCells(int[] cells, int[] turns)
+    {
+        var rows = cells.Length / Math.Max(1, _columns);
+        var x = 0.0;
+        for (var column = 0; column < _columns; column++)
+        {
+            var (before, after) = (0.0, 0.0);
+            for (var row = 0; row < rows; row++)
+            {
+                if (cells[(row * _columns) + column] is >= 0 and var part)
+                {
+                    var box = _bounds[part][turns[part] / 90];
+                    (before, after) = (Math.Max(before, -box.X), Math.Max(after, box.Right));
+                }
+            }
+
+            for (var row = 0; row < rows; row++)
+            {
+                if (cells[(row * _columns) + column] is >= 0 and var part)
+                {
+                    _at[part] = new Point(x + before, 0);
+                }
+            }
+
+            x += before + after + ColumnChannel;
+        }
+
+        PlaceRows(cells, turns, rows);
+    }
+
+    private void PlaceRows(int[] cells, int[] turns, int rows)
+    {
+        var y = 0.0;
+        for (var row = 0; row < rows; row++)
+        {
+            var (before, after) = (0.0, 0.0);
+            for (var i = row * _columns; i < (row + 1) * _columns; i++)
+            {
+                if (cells[i] is >= 0 and var part)
+                {
+                    var box = _bounds[part][turns[part] / 90];
+                    (before, after) = (Math.Max(before, -box.Y), Math.Max(after, box.Bottom));
+                }
+            }
+
+            for (var i = row * _columns; i < (row + 1) * _columns; i++)
+            {
+                if (cells[i] is >= 0 and var part)
+                {
+                    _at[part] = _at[part] with { Y = y + before };
+                }
+            }
+
+            y += before + after + RowChannel;
+        }
+    }
+
+    private long OrderCost(int[] cells)
+    {
+        long cost = 0;
+        for (var i = 0; i < cells.Length; i++)
+        {
+            if (cells[i] < 0)
+            {
+                continue;
+            }
+
+            var part = _wiring.Parts[cells[i]];
+            if (part.Zone == LayoutZone.Pickup && i >= _columns)
+            {
+                cost += PickupBelowTop * (i / _columns);
+            }
+
+            for (var j = 0; j < i; j++)
+            {
+                if (cells[j] >= 0 && IsOutOfOrder(_wiring.Parts[cells[j]], part))
+                {
+                    cost += OutOfOrder;
+                }
+            }
+        }
+
+        return cost;
+    }
+
+    private static bool IsOutOfOrder(LayoutPart earlier, LayoutPart later) =>
+        earlier.Zone == later.Zone
+        && earlier.Zone is LayoutZone.Pickup or LayoutZone.Pot
+        && earlier.Order > later.Order;
+
+    private long LinkCost(int i, int[] turns)
+    {
+        var link = _links[i];
+        var a = _ends[link.EndA][turns[link.PartA] / 90];
+        var b = _ends[link.EndB][turns[link.PartB] / 90];
+        var (fromOut, toOut) = (_at[link.PartA] + a.Out, _at[link.PartB] + b.Out);
+        _lines[i] = (fromOut.X, fromOut.Y, toOut.X, toOut.Y);
+        var cost = (long)(PerMillimetre * (Math.Abs(fromOut.X - toOut.X) + Math.Abs(fromOut.Y - toOut.Y)));
+        cost += IsAway(a, toOut - _at[link.PartA]) ? PointsAway : 0;
+        cost += IsAway(b, fromOut - _at[link.PartB]) ? PointsAway : 0;
+        return cost;
+    }
+
+    private static bool IsAway((Point Lug, Point Out) end, Point target)
+    {
+        var (way, wish) = (end.Out - end.Lug, target - end.Lug);
+        return (way.X * wish.X) + (way.Y * wish.Y) < 0;
+    }
+
+    private int Crossings()
+    {
+        var count = 0;
+        for (var i = 0; i < _lines.Length; i++)
+        {
+            var a = _lines[i];
+            for (var j = i + 1; j < _lines.Length; j++)
+            {
+                var b = _lines[j];
+                if (
+                    Turn(a.X1, a.Y1, a.X2, a.Y2, b.X1, b.Y1) * Turn(a.X1, a.Y1, a.X2, a.Y2, b.X2, b.Y2) < 0
+                    && Turn(b.X1, b.Y1, b.X2, b.Y2, a.X1, a.Y1) * Turn(b.X1, b.Y1, b.X2, b.Y2, a.X2, a.Y2) < 0
+                )
+                {
+                    count++;
+                }
+            }
+        }
+
+        return count;
+    }
+
+    private static double Turn(double x1, double y1, double x2, double y2, double x, double y) =>
+        ((x2 - x1) * (y - y1)) - ((y2 - y1) * (x - x1));
+}
