@@ -26,6 +26,7 @@ public static class PngRenderer
         var (widthMillimetres, heightMillimetres) = PaperSize(document);
         var dpi = options.WidthPixels is { } width ? width * MillimetresPerInch / widthMillimetres : options.Dpi;
         var size = PixelSize(widthMillimetres, heightMillimetres, options.WidthPixels, dpi);
+        var ground = options.IsTransparent ? SKColors.Transparent : PaperColour(document);
         if (options.IsTransparent)
         {
             RemovePaper(document);
@@ -36,7 +37,7 @@ public static class PngRenderer
         var picture =
             drawing.FromSvg(document.ToString(SaveOptions.DisableFormatting))
             ?? throw new ArgumentException("The SVG has nothing to draw.", nameof(svg));
-        return PngResolution.Record(Encode(picture, size, options.IsTransparent), dpi);
+        return PngResolution.Record(Encode(picture, size, ground), dpi);
     }
 
     private static XDocument Read(string svg)
@@ -94,20 +95,25 @@ public static class PngRenderer
     /// <summary>Rounds up, but not for the noise of a floating-point division.</summary>
     private static double Whole(double pixels) => Math.Max(1, Math.Ceiling(pixels - 1e-6));
 
-    private static void RemovePaper(XDocument document) =>
-        document
-            .Descendants()
-            .Where(element => (string?)element.Attribute("class") == "paper")
-            .ToList()
-            .ForEach(element => element.Remove());
+    /// <summary>The last pixel may be only partly paper: what lies under the paper has its colour too.</summary>
+    private static SKColor PaperColour(XDocument document) =>
+        SKColor.TryParse((string?)Papers(document).FirstOrDefault()?.Attribute("fill"), out var colour)
+            ? colour
+            : SKColors.White;
 
-    private static byte[] Encode(SKPicture picture, SKSizeI size, bool isTransparent)
+    private static void RemovePaper(XDocument document) =>
+        Papers(document).ToList().ForEach(element => element.Remove());
+
+    private static IEnumerable<XElement> Papers(XDocument document) =>
+        document.Descendants().Where(element => (string?)element.Attribute("class") == "paper");
+
+    private static byte[] Encode(SKPicture picture, SKSizeI size, SKColor ground)
     {
         using var bitmap = new SKBitmap(
             new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul)
         );
         using var canvas = new SKCanvas(bitmap);
-        canvas.Clear(isTransparent ? SKColors.Transparent : SKColors.White);
+        canvas.Clear(ground);
         var bounds = picture.CullRect;
         canvas.Scale(size.Width / bounds.Width, size.Height / bounds.Height);
         canvas.Translate(-bounds.Left, -bounds.Top);

@@ -72,5 +72,5 @@ public sealed record FaceLine(FaceLineKind Kind, string Text)
 
     /// <summary>What lines take up one under the other.</summary>
     public static Size SizeOf(ImmutableArray<FaceLine> lines) =>
-        new(lines.Max(line => line.Width) + (2 * Tokens.LabelGap), lines.Sum(line => line.Height));
+        new(lines.Max(line => line.Width) + (4 * Tokens.LabelGap), lines.Sum(line => line.Height));
 }

@@ -36,9 +36,11 @@ internal static class PartWords
 
     private static Box? SpotFor(FaceBody body, ImmutableArray<FaceLug> lugs, ImmutableArray<FaceLine> lines)
     {
-        var inset = body.Half.Height < 4 ? Tokens.TextInset - Tokens.LabelGap : 0;
         var size = FaceLine.SizeOf(lines);
-        return TextSpot.Find(body, lugs, new Size(size.Width, size.Height - inset));
+        // A slim body holds one line when its capitals fit: there is nothing above or below them.
+        var height = lines.Length == 1 ? lines[0].Size * DrawnText.CapHeight : size.Height;
+        var inset = lines.Length == 1 ? Tokens.LabelGap : Tokens.TextInset;
+        return TextSpot.Find(body, lugs, new Size(size.Width, height), inset);
     }
 
     private static IEnumerable<FaceLine> Rest(Circuit circuit, Part part)

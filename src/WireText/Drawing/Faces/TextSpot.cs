@@ -11,7 +11,7 @@ internal static class TextSpot
     private const double Step = 0.5;
 
     /// <summary>The free place nearest to the middle, or null.</summary>
-    public static Box? Find(FaceBody body, ImmutableArray<FaceLug> lugs, Size text)
+    public static Box? Find(FaceBody body, ImmutableArray<FaceLug> lugs, Size text, double inset)
     {
         var taken = lugs.SelectMany(lug => Around(body, lug)).ToImmutableArray();
         Box? best = null;
@@ -24,7 +24,7 @@ internal static class TextSpot
                 var centre = new Point(column * Step, row * Step);
                 var distance = (centre.X * centre.X) + (centre.Y * centre.Y);
                 var box = Box.Around(centre, text.Width, text.Height);
-                if (distance < nearest && body.Contains(box, Tokens.TextInset) && !taken.Any(t => Touch(t, box)))
+                if (distance < nearest && body.Contains(box, inset) && !taken.Any(t => Touch(t, box)))
                 {
                     (best, nearest) = (box, distance);
                 }

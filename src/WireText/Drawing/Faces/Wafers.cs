@@ -8,8 +8,8 @@ internal static class Wafers
 {
     private const double Overhang = 1.6;
 
-    /// <summary>From the board's edge to the middle of its lugs: the lugs' labels stand on the board.</summary>
-    private const double LugReach = 1.1;
+    /// <summary>From the board's edge to the middle of its lugs: far enough for a wire to reach a lug from the side.</summary>
+    private const double LugReach = 2.4;
 
     public static IEnumerable<Box> Under(FaceBody body, ImmutableArray<FaceLug> lugs)
     {

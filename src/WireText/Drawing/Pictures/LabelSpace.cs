@@ -53,6 +53,16 @@ internal sealed class LabelSpace
                 Take(label);
             }
 
+            if (FaceSizes.IsTwoLead(scene.Circuit.Parts[part.Index]))
+            {
+                Take(part.Bounds);
+            }
+
+            if (scene.Circuit.Parts[part.Index].Kind == "jack")
+            {
+                _wires.AddRange(part.Springs());
+            }
+
             foreach (var lug in part.Face.Lugs.Where(lug => lug.Look == LugLook.Lead))
             {
                 // From the edge of the body, with the mark of a coil's end on it.

@@ -41,6 +41,20 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
         var wires = scene.Wires.Where(wire => wire.Wire.Touches(lug.Lug)).ToImmutableArray();
         if (lug.Look == LugLook.Lead)
         {
+            if (!wires.IsEmpty && !FaceSizes.IsTwoLead(scene.Circuit.Parts[part.Index]))
+            {
+                // The lead and the wire are one piece: no edge between them.
+                var style = WireStyle.Of(_theme, wires[0].Wire);
+                items.Add(
+                    PathShape.Through(
+                        "lead",
+                        style.CorePaint,
+                        part.OnPage(WirePath.Along(lug.At, part.RootOf(lug), Tokens.EyeletDiameter)),
+                        at
+                    )
+                );
+            }
+
             items.Add(LeadEnd(at, wires));
         }
         else

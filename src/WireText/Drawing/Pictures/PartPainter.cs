@@ -151,9 +151,6 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             case "pot":
                 PaintSwitchBlock();
                 break;
-            case "battery":
-                PaintBattery();
-                break;
             case "inductor":
                 PaintWinding();
                 break;
@@ -176,7 +173,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         var count = Math.Clamp(coils.Length, 1, 4);
         var names = part.Face.Inside;
         var strip = count > 1 && !names.IsEmpty ? FaceLine.SizeOf(names).Height + 1 : 1.5;
-        var inset = new Size(Math.Min(5, body.Width / 8), Math.Min(3, body.Height / 6));
+        var inset = new Size(Math.Min(5, body.Width / 8), Math.Min(4.2, body.Height / 5));
         var height = (body.Height - (2 * inset.Height) - ((count - 1) * strip)) / count;
         for (var i = 0; i < count && height > 2; i++)
         {
@@ -229,24 +226,17 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     private void PaintJack()
     {
         var body = ScenePart.BoundsOf(MainOutline);
-        var barrel = Math.Min(body.Width, body.Height) / 2 * 0.4;
+        var barrel = part.BarrelRadius;
         var centre = part.OnPage(body.Centre);
         var spring = new Paint(null, _theme.PartLine, Tokens.SpringWidth + (2 * Tokens.DetailLine))
         {
             HasRoundEnds = true,
         };
         var metal = new Paint(null, _theme.Tin, Tokens.SpringWidth) { HasRoundEnds = true };
-        foreach (var lug in part.Face.Lugs)
+        foreach (var (from, to) in part.Springs())
         {
-            var own = lug.At;
-            var isTip = string.Equals(lug.Label, "tip", StringComparison.OrdinalIgnoreCase);
-            var reach = WirePath.Distance(own, body.Centre) + (isTip ? barrel * 1.9 : -barrel);
-            if (reach > 0)
-            {
-                var end = part.OnPage(WirePath.Along(own, body.Centre, reach));
-                _items.Add(PathShape.Through("spring", spring, part.OnPage(own), end));
-                _items.Add(PathShape.Through("spring", metal, part.OnPage(own), end));
-            }
+            _items.Add(PathShape.Through("spring", spring, from, to));
+            _items.Add(PathShape.Through("spring", metal, from, to));
         }
 
         _items.Add(
@@ -292,15 +282,6 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
                 new Paint(_theme.PartFill, _theme.Detail, Tokens.DetailLine)
             )
         );
-    }
-
-    private void PaintBattery()
-    {
-        foreach (var lug in part.Face.Lugs)
-        {
-            var snap = part.OnPage(WirePath.Along(lug.At, new Point(lug.At.X, 0), Math.Abs(lug.At.Y) / 3));
-            _items.Add(new CircleShape("detail", snap, 1.6, new Paint(_theme.Tin, _theme.PartLine, Tokens.DetailLine)));
-        }
     }
 
     private void PaintWinding()

@@ -103,6 +103,31 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
         };
     }
 
+    /// <summary>The radius of the barrel that a jack's plug goes into.</summary>
+    public double BarrelRadius
+    {
+        get
+        {
+            var body = BoundsOf(Face.Layout.Body[0]);
+            return Math.Min(body.Width, body.Height) * 0.2;
+        }
+    }
+
+    /// <summary>The springs of a jack, each from its lug: the tip's is the long one, right across the barrel.</summary>
+    public IEnumerable<(Point From, Point To)> Springs()
+    {
+        var centre = BoundsOf(Face.Layout.Body[0]).Centre;
+        foreach (var lug in Face.Lugs)
+        {
+            var isTip = string.Equals(lug.Label, "tip", StringComparison.OrdinalIgnoreCase);
+            var reach = WirePath.Distance(lug.At, centre) + (BarrelRadius * (isTip ? 1.9 : -1));
+            if (reach > 0)
+            {
+                yield return (OnPage(lug.At), OnPage(WirePath.Along(lug.At, centre, reach)));
+            }
+        }
+    }
+
     /// <summary>What the body takes up on the page.</summary>
     public Box Bounds =>
         Face

@@ -54,8 +54,6 @@ public sealed record Theme
         PartFill = Colour.Hex(0xFFFFFF),
         Shell = Colour.Hex(0xFFFFFF),
         Wafer = Colour.Hex(0xFFFFFF),
-        Tin = Colour.Hex(0xFFFFFF),
-        Solder = Colour.Hex(0xFFFFFF),
         PartLine = Colour.Hex(0x5C636B),
         HasFills = false,
         HasTagsOnAll = true,

@@ -42,7 +42,7 @@ public static class Tokens
     public const double JointDiameter = 1.9;
 
     /// <summary>A joint on a case is larger: the iron had to heat more metal.</summary>
-    public const double SurfaceJointDiameter = 2.2;
+    public const double SurfaceJointDiameter = 2.1;
 
     public const double JointLine = 0.2;
     public const double TabWidth = 1.7;
