@@ -3,7 +3,7 @@ using System.Globalization;
 namespace WireText.Drawing.Faces;
 
 /// <summary>The three figures printed on small capacitors: two digits of the value in picofarads, then how many zeros follow (IEC 60062).</summary>
-internal static class CapacitorMark
+public static class CapacitorMark
 {
     private const double PicofaradsPerFarad = 1e12;
 

@@ -34,9 +34,10 @@ public enum LugLook
 }
 
 /// <param name="Lug">Index into <see cref="Circuits.Circuit.Lugs"/>.</param>
-/// <param name="Label">Its name inside the part.</param>
+/// <param name="Label">Its name inside the part, or inside the section where it has one.</param>
+/// <param name="Section">The name of its section, <c>top</c> for <c>top.1</c>; empty for none.</param>
 /// <param name="Exits">The first is the side it points to.</param>
-public sealed record FaceLug(int Lug, string Label, Point At, LugLook Look, ImmutableArray<Side> Exits)
+public sealed record FaceLug(int Lug, string Label, string Section, Point At, LugLook Look, ImmutableArray<Side> Exits)
 {
     public Side Outward => Exits[0];
 }

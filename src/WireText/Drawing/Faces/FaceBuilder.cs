@@ -85,7 +85,8 @@ public static class FaceBuilder
                 (lug, index) =>
                     new FaceLug(
                         lug.Index,
-                        DrawnText.Clean(lug.Terminal.Name),
+                        DrawnText.Clean(lug.Terminal.Name[(lug.Terminal.Name.LastIndexOf('.') + 1)..]),
+                        DrawnText.Clean(lug.Terminal.Name[..Math.Max(0, lug.Terminal.Name.LastIndexOf('.'))]),
                         places[index],
                         LookOf(lug, body, places[index]),
                         isTwoLead ? TwoLeadExits(places[index]) : LugPlaces.Exits(body, places, index)

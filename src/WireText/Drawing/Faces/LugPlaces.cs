@@ -76,6 +76,7 @@ internal static class LugPlaces
         var at = places[index];
         var byEase = Sides
             .OrderBy(side => HasLugTowards(places, index, side) ? 1 : 0)
+            .ThenBy(side => HasTabsOn(body, places, side) ? 1 : 0)
             .ThenBy(side => Math.Round(body.DepthTowards(side, at), 3))
             .ThenBy(side => at.Y > 0 == (side == Side.South) ? 0 : 1)
             .ThenBy(side => (int)side)
@@ -88,6 +89,10 @@ internal static class LugPlaces
                 .Where(side => body.DepthTowards(side, at) <= NearEdge && !HasLugTowards(places, index, side)),
         ];
     }
+
+    /// <summary>True when lugs outside the body stand on a side: their wires need the way.</summary>
+    private static bool HasTabsOn(FaceBody body, ImmutableArray<Point> places, Side side) =>
+        places.Any(place => !body.Contains(place, 0) && Outward(body, place) == side);
 
     /// <summary>True when another lug lies straight out of this one on a side.</summary>
     private static bool HasLugTowards(ImmutableArray<Point> places, int index, Side side)

@@ -39,7 +39,7 @@ internal static class PartWords
         var size = FaceLine.SizeOf(lines);
         // A slim body holds one line when its capitals fit: there is nothing above or below them.
         var height = lines.Length == 1 ? lines[0].Size * DrawnText.CapHeight : size.Height;
-        var inset = lines.Length == 1 ? Tokens.LabelGap : Tokens.TextInset;
+        var inset = lugs.IsEmpty ? Tokens.LabelGap : Tokens.TextInset;
         return TextSpot.Find(body, lugs, new Size(size.Width, height), inset);
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Parts;
@@ -63,7 +64,13 @@ internal sealed class LabelSpace
                 _wires.AddRange(part.Springs());
             }
 
-            foreach (var lug in part.Face.Lugs.Where(lug => lug.Look == LugLook.Lead))
+            // On a board there is room for a number beside its tab; elsewhere it goes on the body.
+            var hasBoard = part.Face.Layout.Body.Length > 1;
+            foreach (
+                var lug in part.Face.Lugs.Where(lug =>
+                    lug.Look == LugLook.Lead || (lug.Look == LugLook.Tab && !hasBoard)
+                )
+            )
             {
                 // From the edge of the body, with the mark of a coil's end on it.
                 var root = WirePath.Along(part.RootOf(lug), lug.At, Tokens.EyeletDiameter - Tokens.CoilEnd);
@@ -87,6 +94,27 @@ internal sealed class LabelSpace
             Tokens.LugLabelSize * DrawnText.CapHeight
         );
         var best = Best(Candidates(part, lug, size));
+        Take(best);
+        return best;
+    }
+
+    /// <summary>A place for the word that a row of lugs has in common, taken from now on.</summary>
+    public Box PlaceSection(ScenePart part, ImmutableArray<FaceLug> lugs, Size size)
+    {
+        var row = lugs.Select(lug => Box.Around(part.OnPage(lug.At), 0, 0)).Aggregate(Boxes.Union);
+        var outward = TextSpot.Unit(part.OnPage(lugs[0].Outward));
+        var candidates =
+            from away in new[] { 4.2, 5.0, 5.8, 6.6, 3.4, 7.4 }
+            from aside in new[] { 0.0, 2, -2, 4, -4, 6, -6, 8, -8 }
+            select Box.Around(
+                new Point(
+                    row.Centre.X - (outward.X * away) + (outward.Y * aside),
+                    row.Centre.Y - (outward.Y * away) + (outward.X * aside)
+                ),
+                size.Width,
+                size.Height
+            );
+        var best = Best(candidates);
         Take(best);
         return best;
     }

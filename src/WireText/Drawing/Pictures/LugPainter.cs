@@ -31,6 +31,11 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             {
                 yield return PaintSurfaceJoints(surface);
             }
+
+            foreach (var section in part.Face.Lugs.Where(lug => lug.Section.Length > 0).GroupBy(lug => lug.Section))
+            {
+                yield return PaintSection(part, section.Key, [.. section]);
+            }
         }
     }
 
@@ -96,6 +101,24 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
         {
             Id = ShapeIds.Of("lug", scene.Circuit.NameOf(lug.Lug)),
             Shows = scene.Shows(lug.Lug),
+        };
+    }
+
+    private TextItem PaintSection(ScenePart part, string name, ImmutableArray<FaceLug> lugs)
+    {
+        var text = DrawnText.Fit(name, TextWeight.Medium, Tokens.LugLabelSize, Tokens.WidestLabel / 2);
+        var width = DrawnText.Width(text, TextWeight.Medium, Tokens.LugLabelSize);
+        var box = space.PlaceSection(part, lugs, new Size(width, Tokens.LugLabelSize * DrawnText.CapHeight));
+        return TextItem.Centred(
+            "section-label",
+            text,
+            box.Centre,
+            TextWeight.Medium,
+            Tokens.LugLabelSize,
+            _theme.QuietInk
+        ) with
+        {
+            Shows = [("part", scene.Circuit.Parts[part.Index].Name)],
         };
     }
 

@@ -75,16 +75,30 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     private void PaintBodies()
     {
         // The board of a pot lies under its case.
-        foreach (var outline in part.Face.Layout.Body.Reverse())
+        foreach (var board in part.Face.Layout.Body.Skip(1).OfType<Outline.Rectangle>())
         {
-            var isMain = ReferenceEquals(outline, MainOutline);
-            _items.Add(Body(part.OnPage(outline), Outlined(isMain ? Fill : _theme.Wafer)));
+            _items.Add(new RectangleShape("body", part.OnPage(board.Box), 0, new Paint(null, null, 0)));
+            _items.Add(Wafer(board.Box));
         }
 
+        _items.Add(Body(part.OnPage(MainOutline), Outlined(Fill)));
         foreach (var surface in part.Face.Surfaces)
         {
             _items.Add(Surface(surface));
         }
+    }
+
+    /// <summary>The board reaches under the eyelets; a wire may still come to them from the side.</summary>
+    private RectangleShape Wafer(Box board)
+    {
+        var reach = Tokens.WaferReach;
+        var box = board with { Y = board.Y < 0 ? board.Y - reach : board.Y, Height = board.Height + reach };
+        return new RectangleShape(
+            "wafer",
+            part.OnPage(box),
+            Tokens.BodyCorner,
+            new Paint(_theme.Wafer, _theme.PartLine, Tokens.DetailLine)
+        );
     }
 
     private Colour Fill =>

@@ -46,6 +46,9 @@ public static class Tokens
 
     public const double JointLine = 0.2;
     public const double TabWidth = 1.7;
+
+    /// <summary>How far a board is drawn beyond what keeps wires away.</summary>
+    public const double WaferReach = 1.4;
     public const double LeadEnd = 0.9;
     public const double CoilEnd = 0.55;
     public const double SpringWidth = 1.1;

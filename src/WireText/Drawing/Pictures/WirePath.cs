@@ -4,7 +4,7 @@ using WireText.Parts;
 namespace WireText.Drawing.Pictures;
 
 /// <summary>Turns the corners of a route into a drawn path: rounded corners, and half circles where it hops over another wire.</summary>
-internal static class WirePath
+public static class WirePath
 {
     private const double Near = 1e-6;
 
@@ -123,7 +123,7 @@ internal static class WirePath
 }
 
 /// <summary>To which side of its direction a wire bulges where it hops.</summary>
-internal enum HopBulge
+public enum HopBulge
 {
     Left,
     Right,
@@ -132,8 +132,8 @@ internal enum HopBulge
     None,
 }
 
-internal readonly record struct WireHop(Point At, HopBulge Bulge);
+public readonly record struct WireHop(Point At, HopBulge Bulge);
 
 /// <param name="Steps">The whole path.</param>
 /// <param name="Gaps">The stretches where it goes over another wire.</param>
-internal sealed record WirePathResult(ImmutableArray<PathStep> Steps, ImmutableArray<ImmutableArray<PathStep>> Gaps);
+public sealed record WirePathResult(ImmutableArray<PathStep> Steps, ImmutableArray<ImmutableArray<PathStep>> Gaps);

@@ -1,0 +1,208 @@
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Tests.Drawing.Faces;
+
+public class FaceTests
+{
+    // Marks as printed on capacitors, by IEC 60062: two figures in picofarads, then the number of zeros.
+    [Theory]
+    [InlineData(47e-9, "473")]
+    [InlineData(22e-9, "223")]
+    [InlineData(100e-9, "104")]
+    [InlineData(1e-9, "102")]
+    [InlineData(680e-12, "681")]
+    [InlineData(22e-12, "220")]
+    [InlineData(10e-6, "106")]
+    [InlineData(4.7e-12, null)]
+    [InlineData(123e-9, null)]
+    [InlineData(0.0, null)]
+    public void CapacitorMark_OfAValue_IsThreeFiguresOrNone(double farads, string? expected) =>
+        Assert.Equal(expected, CapacitorMark.Of(farads));
+
+    [Fact]
+    public void Face_OfAPot_HasItsLugsPointingDownAndItsCaseAsASurface()
+    {
+        var face = FaceOf("pot vol 250k audio", "vol");
+
+        Assert.Equal(["1", "2", "3"], face.Lugs.Select(lug => lug.Label));
+        Assert.All(face.Lugs, lug => Assert.Equal(Side.South, lug.Outward));
+        Assert.Contains(Side.East, face.Lugs[0].Exits);
+        Assert.Equal(Side.South, Assert.Single(face.Lugs[1].Exits));
+        Assert.Equal("vol.case", Assert.Single(face.Layout.Surfaces).Id);
+        Assert.Equal(["vol", "250k audio"], face.Inside.Select(line => line.Text));
+    }
+
+    [Fact]
+    public void Face_OfALever_HasEachRowLeavingByItsOwnEdge()
+    {
+        var face = FaceOf("switch sel lever-3way", "sel");
+
+        Assert.All(face.Lugs, lug => Assert.Equal(lug.Label[0] == 'A' ? Side.North : Side.South, lug.Outward));
+    }
+
+    [Fact]
+    public void Face_OfAPushPull_LetsNoInnerLugOutPastTheLugsOfThePot()
+    {
+        var face = FaceOf("pot vol push-pull 250k audio", "vol");
+
+        var sides = face
+            .Lugs.Where(lug => lug.Look == LugLook.Riveted)
+            .ToDictionary(lug => lug.Label, lug => lug.Outward);
+        Assert.Equal(Side.West, sides["A0"]);
+        Assert.Equal(Side.West, sides["A2"]);
+        Assert.Equal(Side.East, sides["B0"]);
+        Assert.Equal(Side.East, sides["B2"]);
+        Assert.DoesNotContain(Side.South, sides.Values);
+    }
+
+    [Fact]
+    public void Face_OfACapacitor_HasItsValueAndItsMarkOnIt()
+    {
+        var face = FaceOf("cap dark 47n", "dark");
+
+        Assert.Equal(["47n", "473"], face.Inside.Select(line => line.Text));
+        Assert.Equal(["dark"], face.Outside.Select(line => line.Text));
+        Assert.Equal([Side.West, Side.East], face.Lugs.Select(lug => lug.Outward));
+    }
+
+    [Fact]
+    public void Face_OfAUsersPartWithoutPlaces_HasRoomForEachJoint()
+    {
+        var face = FaceOf(
+            """
+            define gizmo mystery
+                lugs a b c d e f g
+                resistor a b 10k
+                spare a b c d e f g
+            gizmo box mystery
+            """,
+            "box"
+        );
+
+        var places = face.Lugs.Select(lug => lug.At).ToList();
+        Assert.Equal(7, places.Count);
+        for (var i = 0; i < places.Count; i++)
+        {
+            for (var j = i + 1; j < places.Count; j++)
+            {
+                Assert.True(Math.Abs(places[i].X - places[j].X) >= 4 || Math.Abs(places[i].Y - places[j].Y) >= 4);
+            }
+        }
+    }
+
+    [Fact]
+    public void Faces_OfAllStandardParts_KeepTheirWordsInsideAndOffTheirLugs()
+    {
+        foreach (var face in FaceBuilder.BuildFaces(EveryStandardPart()))
+        {
+            Assert.All(face.Lugs, lug => Assert.NotEmpty(lug.Exits));
+            if (face.Layout.TextBox is { } text)
+            {
+                Assert.True(Holds(face.Layout.Body[0], text), face.Layout.Id);
+                Assert.All(face.Lugs, lug => Assert.False(IsIn(text, lug.At), face.Layout.Id));
+            }
+
+            Assert.Equal(face.Layout.OutsideLabel is null, face.Outside.IsEmpty);
+            Assert.Equal(face.Layout.TextBox is null, face.Inside.IsEmpty);
+        }
+    }
+
+    [Fact]
+    public void Problem_OfACircuit_RanksWiresByTheirNet()
+    {
+        var problem = FaceBuilder.BuildProblem(
+            Drawings.CircuitOf(
+                """
+                pickup neck single-coil-cover dcr=6k l=2H c=100p
+                pot vol 250k audio
+                jack out mono
+                wire neck.hot to vol.3 white
+                wire neck.ground to vol.case black
+                wire neck.cover to vol.case bare
+                wire vol.2 to out.tip red
+                wire vol.1 to vol.case bare
+                wire vol.case to out.sleeve black
+                """
+            )
+        );
+
+        string[] expected =
+        [
+            "neck.hot Signal",
+            "neck.ground Ground",
+            "neck.cover Screen",
+            "vol.2 Signal",
+            "vol.1 Ground",
+            "vol.case Ground",
+        ];
+        Assert.Equal(expected, problem.Wires.Select(wire => $"{wire.From} {wire.Rank}"));
+        Assert.Equal([false, false, true, false, true, false], problem.Wires.Select(wire => wire.Tag is null));
+    }
+
+    private static Face FaceOf(string text, string part)
+    {
+        var circuit = Drawings.CircuitOf(text);
+        return FaceBuilder.BuildFaces(circuit)[circuit.FindPart(part)!.Index];
+    }
+
+    private static Circuit EveryStandardPart() =>
+        Drawings.CircuitOf(
+            """
+            pickup p1 single-coil
+            pickup p2 single-coil-cover
+            pickup p3 humbucker
+            pickup p4 humbucker-4
+            pot v1 250k audio
+            pot v2 mini 250k audio
+            pot v3 push-pull 250k audio
+            pot v4 concentric 250k audio
+            pot v5 blend 250k
+            switch s1 lever-3way
+            switch s2 lever-4way
+            switch s3 lever-5way
+            switch s4 lever-5way-4pole
+            switch s5 toggle-3way
+            switch s6 spdt
+            switch s7 dpdt
+            switch s8 slide-dpdt
+            switch s9 rotary-1x6
+            switch s10 rotary-2x6
+            switch s11 rotary-1x12
+            button b1 momentary
+            jack j1 mono
+            jack j2 stereo
+            jack j3 mono-switched
+            cap c1 47n
+            resistor r1 150k
+            inductor l1 1H
+            battery cell 9V
+            preamp pre buffer
+            metal plate
+            """
+        );
+
+    private static bool IsIn(Box box, Point at) =>
+        at.X > box.X && at.X < box.Right && at.Y > box.Y && at.Y < box.Bottom;
+
+    private static bool Holds(Outline outline, Box box)
+    {
+        Point[] corners =
+        [
+            new(box.X, box.Y),
+            new(box.Right, box.Y),
+            new(box.X, box.Bottom),
+            new(box.Right, box.Bottom),
+        ];
+        return outline switch
+        {
+            Outline.Circle circle => corners.All(c =>
+                Math.Sqrt(Math.Pow(c.X - circle.Centre.X, 2) + Math.Pow(c.Y - circle.Centre.Y, 2)) < circle.Radius
+            ),
+            Outline.Rectangle rectangle => corners.All(c => IsIn(rectangle.Box, c)),
+            _ => false,
+        };
+    }
+}
