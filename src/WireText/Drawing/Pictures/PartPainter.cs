@@ -231,7 +231,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
                 isStart ? "coil-start" : "coil-finish",
                 part.OnPage(edge),
                 Tokens.CoilEnd,
-                new Paint(fill, _theme.Ink, Tokens.DetailLine)
+                new Paint(fill, isStart ? _theme.Paper : _theme.Ink, Tokens.DetailLine)
             )
         );
     }

@@ -35,7 +35,13 @@ public class PictureTests
     public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
 
     [Fact]
-    public void Picture_OfASmallCircuit_LooksAsItWasJudged() => Snap.Match(Drawings.SvgOf(Small), "one-pickup.svg");
+    public void Picture_OfASmallCircuit_LooksAsItWasJudged() =>
+        Snap.Match(
+            SvgWriter.Write(
+                PictureBuilder.Build(Drawings.CircuitOf(Small), HandLaid.OnePickup(Small), new PictureOptions())
+            ),
+            "one-pickup.svg"
+        );
 
     [Theory, MemberData(nameof(Examples))]
     public void Picture_OfAnExample_ShowsEveryPartLugAndWire(string example)
