@@ -3,14 +3,14 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>Routes a lattice from one start or from several, and keeps the result with the best score; of equals the first.</summary>
 internal static class RouterStarts
 {
+    /// <summary>With more wires than this the quick search hurries more.</summary>
+    private const int Many = 60;
+
     public static RoutedLattice Best(Lattice lattice, LayoutEffort effort)
     {
         if (effort == LayoutEffort.Quick)
         {
-            return WireRouter.Route(
-                lattice,
-                new RouterEffort(0, RouteCosts.Crossing, Haste: 6, ImproveSweeps: 1, ImprovePairs: false)
-            );
+            return WireRouter.Route(lattice, QuickEffort(lattice.Wiring.Connections.Length));
         }
 
         RoutedLattice? best = null;
@@ -28,4 +28,13 @@ internal static class RouterStarts
 
         return best!;
     }
+
+    private static RouterEffort QuickEffort(int wires) =>
+        new(
+            0,
+            RouteCosts.Crossing,
+            Haste: wires > Many ? 12 : 6,
+            ImproveSweeps: wires > Many ? 0 : 1,
+            ImprovePairs: false
+        );
 }

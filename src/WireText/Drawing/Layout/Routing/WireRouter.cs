@@ -46,7 +46,7 @@ internal readonly record struct RouterEffort(
 internal sealed class WireRouter
 {
     private const int MostRounds = 60;
-    private const int MostRoundsWithoutGain = 12;
+    private const int MostRoundsWithoutGain = 6;
     private const long UnroutedScore = 100_000;
 
     private readonly Lattice _lattice;
@@ -141,7 +141,7 @@ internal sealed class WireRouter
     {
         var to = _lattice.BoxOf(request.To);
         var box = request.From >= 0 ? to.Union(_lattice.BoxOf(request.From)) : to.Union(BoxOf(request.Breakouts));
-        var reach = 12 + ((box.X2 - box.X1 + box.Y2 - box.Y1) / 4);
+        var reach = 12 + ((box.X2 - box.X1 + box.Y2 - box.Y1) / _effort.Haste);
         return box.Grown(attempt > 1 ? 1_000_000 : reach * (1 + (3 * attempt)), _lattice.Width, _lattice.Height);
     }
 
