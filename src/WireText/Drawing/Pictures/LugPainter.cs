@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Parts;
@@ -43,13 +44,13 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
     {
         var at = part.OnPage(lug.At);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
-        var wires = scene.Wires.Where(wire => wire.Wire.Touches(lug.Lug)).ToImmutableArray();
+        var wires = scene.WiresAt(lug.Lug);
         if (lug.Look == LugLook.Lead)
         {
             if (!wires.IsEmpty && !FaceSizes.IsTwoLead(scene.Circuit.Parts[part.Index]))
             {
                 // The lead and the wire are one piece: no edge between them.
-                var style = WireStyle.Of(_theme, wires[0].Wire);
+                var style = WireStyle.Of(_theme, wires[0]);
                 items.Add(
                     PathShape.Through(
                         "lead",
@@ -77,7 +78,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
 
         if (IsSoldered(lug, wires))
         {
-            items.Add(Joint(at, Tokens.JointDiameter, lug.Lug, wires.Select(wire => wire.Wire.Id)));
+            items.Add(Joint(at, Tokens.JointDiameter, lug.Lug, wires.Select(wire => wire.Id)));
         }
 
         if (space.Place(part, lug) is { } label)
@@ -123,9 +124,9 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
     }
 
     /// <summary>The lead goes on as the wire; a lead that nothing is done with ends here, cut.</summary>
-    private CircleShape LeadEnd(Point at, ImmutableArray<SceneWire> wires)
+    private CircleShape LeadEnd(Point at, ImmutableArray<Wire> wires)
     {
-        var style = wires.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, wires[0].Wire);
+        var style = wires.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, wires[0]);
         var paint = wires.IsEmpty
             ? new Paint(_theme.Paper, _theme.MetalLine, Tokens.EyeletLine)
             : Pictures.Paint.Filled(style.Core);
@@ -133,7 +134,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
     }
 
     /// <summary>A pickup's or battery's lead is its first wire itself; a second one is soldered on.</summary>
-    private static bool IsSoldered(FaceLug lug, ImmutableArray<SceneWire> wires) =>
+    private static bool IsSoldered(FaceLug lug, ImmutableArray<Wire> wires) =>
         wires.Length >= (lug.Look == LugLook.Lead ? 2 : 1);
 
     private PictureGroup PaintSurfaceJoints(FaceSurface surface)

@@ -65,8 +65,8 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private IEnumerable<PictureItem> LeadStub(Point root, FaceLug lug)
     {
-        var own = scene.Wires.FirstOrDefault(wire => wire.Wire.Touches(lug.Lug));
-        var style = IsTwoLead || own is null ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, own.Wire);
+        var own = scene.WiresAt(lug.Lug);
+        var style = IsTwoLead || own.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, own[0]);
         var end = part.OnPage(lug.At);
         yield return PathShape.Through("lead", style.CasingPaint, root, end);
         yield return PathShape.Through("lead", style.CorePaint, root, end);

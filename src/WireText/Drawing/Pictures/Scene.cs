@@ -34,6 +34,18 @@ internal sealed class Scene
 
     public ScenePart? FindPart(int part) => Parts.FirstOrDefault(p => p.Index == part);
 
+    /// <summary>The wires that are drawn to a lug, and the braids whose tails are, in the order of the circuit.</summary>
+    public ImmutableArray<Wire> WiresAt(int lug) =>
+        [.. Circuit.Wires.Where(wire => wire.Touches(lug) && (IsDrawn(wire) || HasTailAt(wire, Circuit.NameOf(lug))))];
+
+    private bool IsDrawn(Wire wire) => Wires.Any(drawn => drawn.Wire.Index == wire.Index);
+
+    private bool HasTailAt(Wire wire, string lug) =>
+        Layout
+            .Braids.Where(braid => braid.Cable.BraidId == wire.Id)
+            .SelectMany(braid => braid.Tails)
+            .Any(tail => tail.Wire.From == lug || tail.Wire.To == lug);
+
     /// <summary>What a shape of that lug shows.</summary>
     public ImmutableArray<(string Name, string Value)> Shows(int lug) =>
         [

@@ -16,7 +16,7 @@ internal sealed record WireStyle(Colour Core, Colour Casing, Colour? Stripe, dou
         wire.Kind switch
         {
             WireKind.PartLead => Neutral(theme),
-            WireKind.Braid => Neutral(theme),
+            WireKind.Braid => Of(theme, InsulationColour.Bare),
             _ => Of(theme, wire.Colour),
         };
 

@@ -131,6 +131,28 @@ public class PictureTests
     }
 
     [Fact]
+    public void Picture_OfABraid_CoversTheCoreAndEndsInTails()
+    {
+        var svg = XDocument.Parse(
+            Drawings.SvgOf(
+                """
+                pot vol 250k audio
+                jack out mono
+                cable vol.2 to out.tip white braid vol.case to out.sleeve
+                """
+            )
+        );
+
+        var braids = Groups(svg, "braid").ToList();
+        Assert.Single(braids, g => g.Elements().Any(e => (string?)e.Attribute("class") == "sheath"));
+        Assert.Equal(2, braids.Count(g => g.Elements().Any(e => (string?)e.Attribute("class") == "core")));
+        Assert.Contains(
+            svg.Descendants(),
+            e => (string?)e.Attribute("class") == "joint" && Data(e, "lug") == "out.sleeve"
+        );
+    }
+
+    [Fact]
     public void Picture_OfAMistake_IsDrawnAndMarked()
     {
         var text = File.ReadAllText(Repository.PathOf("examples", "mistakes", "tip-and-sleeve-swapped.wiring"));
