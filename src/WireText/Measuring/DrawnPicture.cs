@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+
+namespace WireText.Measuring;
+
+/// <summary>What a reader of the drawing sees, as the SVG says it.</summary>
+internal sealed record DrawnPicture(
+    Frame Page,
+    ImmutableArray<DrawnBody> Bodies,
+    ImmutableArray<DrawnLug> Lugs,
+    ImmutableArray<DrawnSurface> Surfaces,
+    ImmutableArray<DrawnJoint> Joints,
+    ImmutableArray<DrawnWire> Wires,
+    ImmutableArray<DrawnBraid> Braids,
+    ImmutableArray<DrawnLabel> Labels
+);
+
+/// <summary>A disc or an upright box.</summary>
+internal abstract record Shape
+{
+    public abstract Frame Bounds { get; }
+
+    public abstract bool Holds(Spot spot, double slack);
+
+    public abstract Interval Inside(Segment segment);
+
+    public sealed record Disc(Spot Centre, double Radius) : Shape
+    {
+        public override Frame Bounds => Frame.Around(Centre, Centre).Grown(Radius);
+
+        public override bool Holds(Spot spot, double slack) => Centre.DistanceTo(spot) <= Radius + slack;
+
+        public override Interval Inside(Segment segment) => Clipping.InsideDisc(segment, Centre, Radius);
+    }
+
+    public sealed record Rectangle(Frame Frame) : Shape
+    {
+        public override Frame Bounds => Frame;
+
+        public override bool Holds(Spot spot, double slack) => Frame.DistanceTo(spot) <= slack;
+
+        public override Interval Inside(Segment segment) => Clipping.InsideFrame(segment, Frame);
+    }
+}
+
+internal sealed record DrawnBody(string Part, Shape Shape);
+
+internal sealed record DrawnLug(string Name, string Part, Shape.Disc Eyelet);
+
+/// <summary>Metal that takes many joints.</summary>
+internal sealed record DrawnSurface(string Name, string Part, Shape Shape);
+
+/// <summary>A blob of solder; on a surface it is an obstacle to labels, as an eyelet is.</summary>
+internal sealed record DrawnJoint(string Lug, string Wire, Shape.Disc Blob);
+
+/// <summary>One line of conductor: a wire from end to end, or the tail of a braid.</summary>
+/// <param name="Points">Corners as sharp ones, hops as straight; no two neighbours coincide and none lies on a straight run.</param>
+internal sealed record DrawnPath(ImmutableArray<Spot> Points, ImmutableArray<DrawnHop> Hops)
+{
+    public Spot First => Points[0];
+
+    public Spot Last => Points[^1];
+}
+
+/// <param name="Bounds">Around the centre line of the half circle.</param>
+internal readonly record struct DrawnHop(Spot Centre, Frame Bounds);
+
+/// <param name="Path">Null when the wire's group holds no path.</param>
+internal sealed record DrawnWire(string Id, string From, string To, string Kind, double CoreWidth, DrawnPath? Path);
+
+/// <param name="From">Empty when it is cut back there.</param>
+/// <param name="To">Empty when it is cut back there.</param>
+internal sealed record DrawnBraid(
+    string Id,
+    string From,
+    string To,
+    ImmutableArray<DrawnPath> Sheaths,
+    ImmutableArray<DrawnPath> Tails
+);
+
+/// <param name="Name">For reports: <c>tag:a--b</c>, <c>name:sel</c>, <c>label:sel.A1</c>.</param>
+/// <param name="Part">The part that it belongs to, or null.</param>
+/// <param name="Wire">The wire that it is the tag of, or null.</param>
+/// <param name="IsFinding">True for the number of a finding, which may lie on the body that it marks.</param>
+internal sealed record DrawnLabel(string Name, string? Part, string? Wire, bool IsFinding, Frame Bounds);
+
+/// <summary>The text is no drawing that can be measured.</summary>
+internal sealed class UnreadablePictureException : Exception
+{
+    public UnreadablePictureException(string message)
+        : base(message) { }
+
+    public UnreadablePictureException(string message, Exception inner)
+        : base(message, inner) { }
+
+    public UnreadablePictureException() { }
+}

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+
+namespace WireText.Measuring;
+
+/// <summary>Measures a finished drawing from its SVG alone; it shares no code with what places parts and routes wires.</summary>
+public static class PictureMeasurer
+{
+    /// <summary>Measures the drawing. Text that is no such drawing gives a measure with an <see cref="PictureMeasure.Error"/>; nothing is thrown.</summary>
+    /// <param name="source">The circuit's wires, to count the picture's against; null to leave that out.</param>
+    public static PictureMeasure Measure(string svg, IReadOnlyList<ExpectedWire>? source)
+    {
+        try
+        {
+            return Measure(SvgPictureReader.Read(svg), source);
+        }
+        catch (UnreadablePictureException problem)
+        {
+            return new PictureMeasure { Error = problem.Message };
+        }
+    }
+
+    private static PictureMeasure Measure(DrawnPicture picture, IReadOnlyList<ExpectedWire>? source)
+    {
+        var roll = WireRoll.Call(picture, source);
+        var work = new WorkLimit();
+        var ends = WireEnds.Measure(picture, work);
+        var map = new StrandMap(ends.Strands, work);
+        var pairs = WirePairs.Measure(map, new Excuses(picture, map));
+        var crossingsOf = CountByWire(pairs);
+        var extent = ExtentOf(picture);
+        return new PictureMeasure
+        {
+            WiresInSource = source?.Count,
+            WiresInPicture = roll.Drawn.Length,
+            MissingWires = roll.Missing,
+            ExtraWires = roll.Extra,
+            WrongEnds = InOrder(ends.Wrong.Union(roll.Rerouted, StringComparer.Ordinal)),
+            Overlaps = InOrder(pairs.Overlaps),
+            Crowding = InOrder(pairs.Crowding),
+            ThroughBodies = InOrder(WiresAndParts.ThroughBodies(picture, map)),
+            FalseJoints = InOrder(WiresAndParts.FalseJoints(picture, map).Distinct()),
+            LabelOverlaps = InOrder(Obstacles.Overlaps(picture, map)),
+            StrayTags = InOrder(StrayTags(picture, map)),
+            OutsidePage = InOrder(OutsidePage(picture, map)),
+            CrampedHops = InOrder(map.Strands.SelectMany(HopsAndCorners.Cramped)),
+            Crossings = pairs.Crossings.Count(),
+            MostCrossingsOnOneWire = crossingsOf.Values.DefaultIfEmpty(0).Max(),
+            ShareWithoutCrossing =
+                roll.Drawn.Length == 0
+                    ? 1
+                    : roll.Drawn.Count(wire => !crossingsOf.ContainsKey(wire)) / (double)roll.Drawn.Length,
+            Bends = map.Strands.Sum(strand => strand.Turns.Sum()) / (Math.PI / 2),
+            Length = map.Strands.Sum(strand => strand.Length),
+            LowerBound = map.Strands.Sum(strand => strand.LowerBound),
+            Width = extent.Right - extent.Left,
+            Height = extent.Bottom - extent.Top,
+        };
+    }
+
+    private static Dictionary<string, int> CountByWire(WirePairs pairs)
+    {
+        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (first, second) in pairs.Crossings)
+        {
+            counts[first] = counts.GetValueOrDefault(first) + 1;
+            counts[second] = counts.GetValueOrDefault(second) + 1;
+        }
+
+        return counts;
+    }
+
+    private static IEnumerable<string> StrayTags(DrawnPicture picture, StrandMap map)
+    {
+        foreach (var label in picture.Labels.Where(label => label.Wire is not null))
+        {
+            var isOnWire = map.Near(label.Bounds)
+                .Any(segment =>
+                    map.Strands[segment.Strand].Wire == label.Wire
+                    && !Clipping.InsideFrame(segment.Line, label.Bounds).IsEmpty
+                );
+            if (!isOnWire)
+            {
+                yield return label.Name;
+            }
+        }
+    }
+
+    private static IEnumerable<string> OutsidePage(DrawnPicture picture, StrandMap map)
+    {
+        var labels = picture.Labels.Select(label => (label.Name, label.Bounds));
+        var parts = picture.Bodies.Select(body => (Name: Pairs.Part(body.Part), body.Shape.Bounds));
+        var lugs = picture.Lugs.Select(lug => (Name: Pairs.Lug(lug.Name), lug.Eyelet.Bounds));
+        var wires = map.Segments.Select(segment =>
+            (Name: Pairs.Wire(map.Strands[segment.Strand].Wire), segment.Line.Bounds)
+        );
+        return labels
+            .Concat(parts)
+            .Concat(lugs)
+            .Concat(wires)
+            .Where(thing => !picture.Page.Contains(thing.Bounds, Tolerance.Touch))
+            .Select(thing => thing.Name)
+            .Distinct(StringComparer.Ordinal);
+    }
+
+    private static Frame ExtentOf(DrawnPicture picture)
+    {
+        var wires = picture.Wires.Select(wire => wire.Path).Concat(picture.Braids.SelectMany(braid => braid.Tails));
+        var corners = wires
+            .OfType<DrawnPath>()
+            .SelectMany(path => path.Points)
+            .Select(spot => Frame.Around(spot, spot));
+        var all = picture
+            .Bodies.Select(body => body.Shape.Bounds)
+            .Concat(picture.Lugs.Select(lug => lug.Eyelet.Bounds))
+            .Concat(corners)
+            .ToList();
+        return all.Count == 0 ? default : all.Aggregate((a, b) => a.With(b));
+    }
+
+    private static ImmutableArray<string> InOrder(IEnumerable<string> names) =>
+        [.. names.Order(StringComparer.Ordinal)];
+
+    private static ImmutableArray<OffendingPair> InOrder(IEnumerable<OffendingPair> pairs) =>
+        [
+            .. pairs
+                .OrderBy(pair => pair.First, StringComparer.Ordinal)
+                .ThenBy(pair => pair.Second, StringComparer.Ordinal),
+        ];
+}

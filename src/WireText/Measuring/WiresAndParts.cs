@@ -1,0 +1,86 @@
+namespace WireText.Measuring;
+
+/// <summary>What wires do to the parts: run through a body, pass a lug so near that they seem soldered to it.</summary>
+internal static class WiresAndParts
+{
+    public static IEnumerable<OffendingPair> ThroughBodies(DrawnPicture picture, StrandMap map)
+    {
+        var bodies = picture.Bodies.GroupBy(body => body.Part, StringComparer.Ordinal).ToList();
+        return bodies
+            .SelectMany(body => ThroughBody(picture, map, body.Key, [.. body.Select(shape => shape.Shape)]))
+            .Distinct();
+    }
+
+    public static IEnumerable<OffendingPair> FalseJoints(DrawnPicture picture, StrandMap map)
+    {
+        foreach (var lug in picture.Lugs)
+        {
+            foreach (var segment in map.Near(lug.Eyelet.Bounds.Grown(Pitch.FalseJoint)))
+            {
+                var strand = map.Strands[segment.Strand];
+                if (
+                    !strand.EndsOn(lug.Name)
+                    && segment.Line.DistanceTo(lug.Eyelet.Centre) < Pitch.FalseJoint - Tolerance.SamePoint
+                )
+                {
+                    yield return new OffendingPair(Pairs.Wire(strand.Wire), Pairs.Lug(lug.Name));
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<OffendingPair> ThroughBody(
+        DrawnPicture picture,
+        StrandMap map,
+        string part,
+        List<Shape> shapes
+    )
+    {
+        var ownEnds = InnerEnds(picture, map, part, shapes);
+        var near = shapes.SelectMany(shape => map.Near(shape.Bounds)).Select(segment => segment.Strand).Distinct();
+        foreach (var strand in near.Select(number => map.Strands[number]))
+        {
+            map.Work.Spend((long)strand.Segments.Length * shapes.Count);
+            if (LengthInside(strand, shapes, ownEnds) > Pitch.InsideBody)
+            {
+                yield return new OffendingPair(Pairs.Wire(strand.Wire), Pairs.Part(part));
+            }
+        }
+    }
+
+    /// <summary>The part's surfaces, and those of its lugs that lie inside its own outline.</summary>
+    private static HashSet<string> InnerEnds(DrawnPicture picture, StrandMap map, string part, List<Shape> shapes)
+    {
+        map.Work.Spend(picture.Lugs.Length + picture.Surfaces.Length);
+        var inner = picture
+            .Lugs.Where(lug => lug.Part == part && shapes.Exists(shape => shape.Holds(lug.Eyelet.Centre, 0)))
+            .Select(lug => lug.Name);
+        var surfaces = picture.Surfaces.Where(surface => surface.Part == part).Select(surface => surface.Name);
+        return inner.Concat(surfaces).ToHashSet(StringComparer.Ordinal);
+    }
+
+    /// <summary>The way from the outline to a wire's own inner lug or surface is not counted; coming in once more is.</summary>
+    private static double LengthInside(Strand strand, List<Shape> shapes, HashSet<string> ownEnds)
+    {
+        var inside = new IntervalSet();
+        var start = 0.0;
+        foreach (var segment in strand.Segments)
+        {
+            foreach (var shape in shapes)
+            {
+                inside.Add(shape.Inside(segment).Shifted(start));
+            }
+
+            start += segment.Length;
+        }
+
+        var mayEndInside = strand.Lugs.Any(ownEnds.Contains);
+        return inside
+            .Merged()
+            .Where(interval => !(mayEndInside && ReachesAnEnd(interval, start)))
+            .Sum(interval => interval.Length);
+    }
+
+    private static bool ReachesAnEnd(Interval interval, double length) =>
+        interval.From < Tolerance.Touch || interval.To > length - Tolerance.Touch;
+}
