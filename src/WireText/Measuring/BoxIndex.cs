@@ -7,7 +7,7 @@ internal sealed class BoxIndex(WorkLimit work)
     /// <summary>Four lane pitches: a few things a cell in an ordinary drawing.</summary>
     private const double Cell = 8;
 
-    private const int MostEntries = 4_000_000;
+    private const int MostEntries = 400_000;
 
     private readonly Dictionary<(int X, int Y), List<int>> cells = [];
     private readonly List<int> seen = [];
@@ -60,6 +60,7 @@ internal sealed class BoxIndex(WorkLimit work)
         var found = new List<int>();
         foreach (var cell in CellsOf(bounds))
         {
+            work.Spend(1);
             if (!cells.TryGetValue(cell, out var things))
             {
                 continue;
@@ -84,6 +85,11 @@ internal sealed class BoxIndex(WorkLimit work)
     public List<int> Near(Segment segment, double distance)
     {
         var pieces = Math.Max(1, (int)Math.Ceiling(segment.Length / (4 * Cell)));
+        if (pieces == 1)
+        {
+            return Near(segment.Bounds.Grown(distance));
+        }
+
         var found = new SortedSet<int>();
         for (var i = 0; i < pieces; i++)
         {

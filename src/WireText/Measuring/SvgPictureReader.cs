@@ -289,10 +289,26 @@ internal sealed class SvgPictureReader
             [.. surfaces],
             [.. joints],
             [.. wires.Select(wire => wire.ToWire())],
-            [.. braids.Select(braid => braid.ToBraid())],
+            [
+                .. braids
+                    .Select(braid => braid.ToBraid())
+                    .GroupBy(braid => braid.Id, StringComparer.Ordinal)
+                    .Select(Joined),
+            ],
             [.. labels.Select(WithPart)]
         );
     }
+
+    /// <summary>A braid's sheath and its tails may stand in groups of their own.</summary>
+    private static DrawnBraid Joined(IEnumerable<DrawnBraid> pieces) =>
+        pieces.Aggregate(
+            (one, two) =>
+                one with
+                {
+                    Sheaths = one.Sheaths.AddRange(two.Sheaths),
+                    Tails = one.Tails.AddRange(two.Tails),
+                }
+        );
 
     /// <summary>A lug's label belongs to the lug's part, wherever in the file it stands.</summary>
     private DrawnLabel WithPart(DrawnLabel label) =>

@@ -9,8 +9,8 @@ internal sealed class WirePairs
     private readonly StrandMap map;
     private readonly Excuses excuses;
     private readonly Dictionary<(int, int), List<Spot>> crossings = [];
-    private readonly HashSet<OffendingPair> overlaps = [];
-    private readonly HashSet<OffendingPair> crowding = [];
+    private readonly Dictionary<(int, int), double> lengthNear = [];
+    private readonly Dictionary<(int, int), double> lengthOn = [];
 
     private WirePairs(StrandMap map, Excuses excuses)
     {
@@ -18,9 +18,9 @@ internal sealed class WirePairs
         this.excuses = excuses;
     }
 
-    public IEnumerable<OffendingPair> Overlaps => overlaps;
+    public IEnumerable<OffendingPair> Overlaps => Together(lengthOn);
 
-    public IEnumerable<OffendingPair> Crowding => crowding.Except(overlaps);
+    public IEnumerable<OffendingPair> Crowding => Together(lengthNear).Except(Together(lengthOn));
 
     /// <summary>The two wires of each crossing point.</summary>
     public IEnumerable<(string First, string Second)> Crossings =>
@@ -82,31 +82,20 @@ internal sealed class WirePairs
         }
     }
 
-    /// <summary>Measures how far one strand runs beside each other strand.</summary>
+    /// <summary>Measures, along one strand, how far it runs beside each other strand.</summary>
     private void FindCompany(int strand)
     {
-        var (near, on) = (new SortedDictionary<int, double>(), new SortedDictionary<int, double>());
         foreach (var segment in map.Strands[strand].Segments)
         {
             var others = map.Near(segment, Pitch.Crowding).Where(other => AreDifferent(strand, other.Strand));
             foreach (var company in others.GroupBy(other => other.Strand))
             {
-                AddCompany(strand, segment, company.Key, [.. company.Select(other => other.Line)], near, on);
+                AddCompany(strand, segment, company.Key, [.. company.Select(other => other.Line)]);
             }
         }
-
-        Report(strand, on, overlaps);
-        Report(strand, near, crowding);
     }
 
-    private void AddCompany(
-        int strand,
-        Segment segment,
-        int other,
-        List<Segment> lines,
-        SortedDictionary<int, double> near,
-        SortedDictionary<int, double> on
-    )
+    private void AddCompany(int strand, Segment segment, int other, List<Segment> lines)
     {
         var (nearby, upon, excused) = (new IntervalSet(), new IntervalSet(), new IntervalSet());
         foreach (var line in lines)
@@ -123,7 +112,7 @@ internal sealed class WirePairs
             excused.Add(Clipping.InsideDisc(segment, shared, Pitch.SharedEnd));
         }
 
-        on[other] = on.GetValueOrDefault(other) + upon.LengthWithout(excused);
+        Grow(lengthOn, strand, other, upon.LengthWithout(excused));
 
         var key = strand < other ? (strand, other) : (other, strand);
         var crossed = crossings.GetValueOrDefault(key, []);
@@ -133,17 +122,16 @@ internal sealed class WirePairs
             excused.Add(Clipping.InsideDisc(segment, crossing, Pitch.Crossing));
         }
 
-        near[other] = near.GetValueOrDefault(other) + nearby.LengthWithout(excused);
+        Grow(lengthNear, strand, other, nearby.LengthWithout(excused));
     }
 
-    private void Report(int strand, SortedDictionary<int, double> lengths, HashSet<OffendingPair> reported)
-    {
-        foreach (var (other, length) in lengths)
-        {
-            if (length > Pitch.Together)
-            {
-                reported.Add(Pairs.Of(Pairs.Wire(map.Strands[strand].Wire), Pairs.Wire(map.Strands[other].Wire)));
-            }
-        }
-    }
+    private static void Grow(Dictionary<(int, int), double> lengths, int along, int other, double length) =>
+        lengths[(along, other)] = lengths.GetValueOrDefault((along, other)) + length;
+
+    /// <summary>The pairs that run together for too long, whichever of the two one measures along.</summary>
+    private IEnumerable<OffendingPair> Together(Dictionary<(int, int), double> lengths) =>
+        from entry in lengths
+        let back = lengths.GetValueOrDefault((entry.Key.Item2, entry.Key.Item1))
+        where entry.Key.Item1 < entry.Key.Item2 && Math.Min(entry.Value, back) > Pitch.Together
+        select Pairs.Of(Pairs.Wire(map.Strands[entry.Key.Item1].Wire), Pairs.Wire(map.Strands[entry.Key.Item2].Wire));
 }
