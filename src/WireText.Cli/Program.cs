@@ -1,1 +1,3 @@
-return 0;
+using WireText.Cli;
+
+return CliProgram.Run(args, new ConsoleHost());

@@ -2,6 +2,10 @@ using System.Collections.Immutable;
 using WireText.Checks;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Output;
 using WireText.Parts;
 using WireText.Syntax;
 using WireText.Text;
@@ -21,9 +25,20 @@ public sealed record CompileResult(
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 }
 
+/// <param name="Theme">The colours of the picture.</param>
+/// <param name="FileName">For the title block; null for none.</param>
+public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileName);
+
+/// <summary>What came of drawing one file.</summary>
+/// <param name="Svg">Null when there is no circuit to draw, or one too large.</param>
+public sealed record DrawResult(CompileResult Compiled, string? Svg);
+
 /// <summary>Text in, findings and a picture out, in one direction.</summary>
 public static class WiringCompiler
 {
+    /// <summary>How many stretches of wire one drawing may have.</summary>
+    public const int MaxDrawnWires = 2_000;
+
     /// <summary>Reads the text, builds the circuit and checks it.</summary>
     public static CompileResult Check(SourceText source, ISourceProvider sources)
     {
@@ -38,6 +53,41 @@ public static class WiringCompiler
         }
 
         return new CompileResult(tree, bound.Circuit, bound.Catalogue, InOrder(found, source));
+    }
+
+    /// <summary>Reads, checks and draws. A mistake is drawn and marked, not refused.</summary>
+    public static DrawResult Draw(SourceText source, ISourceProvider sources, DrawOptions options)
+    {
+        var compiled = Check(source, sources);
+        if (compiled.Circuit is not { } circuit)
+        {
+            return new DrawResult(compiled, null);
+        }
+
+        if (circuit.Wires.Length > MaxDrawnWires)
+        {
+            var tooLarge = new Finding(
+                "too-large-to-draw",
+                Severity.Error,
+                circuit.Wires[MaxDrawnWires].DeclaredAt,
+                $"a drawing has {MaxDrawnWires} wires at most; this circuit has {circuit.Wires.Length}",
+                "divide the circuit into several files"
+            );
+            return new DrawResult(compiled with { Findings = compiled.Findings.Add(tooLarge) }, null);
+        }
+
+        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), options.Effort);
+        var picture = PictureBuilder.Build(
+            circuit,
+            layout,
+            new PictureOptions
+            {
+                Theme = options.Theme,
+                FileName = options.FileName,
+                Findings = compiled.Findings,
+            }
+        );
+        return new DrawResult(compiled, SvgWriter.Write(picture));
     }
 
     private static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings, SourceText main) =>

@@ -1,0 +1,152 @@
+using System.CommandLine;
+using System.Text;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Output;
+using WireText.Raster;
+
+namespace WireText.Cli;
+
+/// <summary><c>wiretext draw</c></summary>
+internal static class DrawCommand
+{
+    public static Command Create(CliContext context)
+    {
+        var file = new Argument<string>("FILE") { Description = "A wiring file; - is standard input" };
+        var output = new Option<string>("--output", "-o")
+        {
+            Description = "Where the picture goes; - is standard output. Without it: beside FILE",
+            HelpName = "OUT",
+        };
+        var format = new Option<string>("--format")
+        {
+            Description = "Without it: by the ending of OUT, else svg",
+            HelpName = "svg|png",
+        }.AcceptOnlyFromAmong("svg", "png");
+        var width = new Option<int?>("--width") { Description = "Width of a PNG in pixels", HelpName = "PX" };
+        var dpi = new Option<int?>("--dpi") { Description = "Pixels to the inch of a PNG (200)", HelpName = "N" };
+        var transparent = new Option<bool>("--transparent") { Description = "No background in a PNG" };
+        var measure = new Option<bool>("--measure")
+        {
+            Description = "Write as JSON what a measuring tool reads from the finished picture",
+        };
+        var effort = CommonOptions.Choice(
+            "--effort",
+            "How long the layout looks for a plainer picture",
+            "full",
+            "quick"
+        );
+        var theme = CommonOptions.Choice("--theme", "The colours of the picture", "light", "dark", "print");
+        var parts = CommonOptions.PartsFolders();
+        var command = new Command(
+            "draw",
+            """
+            Draws the wiring as it looks from behind. A mistake is drawn and marked.
+
+            Example: wiretext draw guitar.wiring -o guitar.png --width 1920
+            """
+        )
+        {
+            file,
+            output,
+            format,
+            width,
+            dpi,
+            transparent,
+            measure,
+            effort,
+            theme,
+            parts,
+        };
+        command.SetAction(parsed =>
+        {
+            var source = parsed.GetValue(file)!;
+            var target = parsed.GetValue(output);
+            var isPng = IsPng(parsed.GetValue(format), target);
+            var request = new Request(
+                source,
+                target ?? DefaultTarget(source, isPng, parsed.GetValue(measure)),
+                isPng,
+                new PngOptions
+                {
+                    WidthPixels = InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width"),
+                    Dpi = InRange(parsed.GetValue(dpi), MostDpi, "--dpi") ?? new PngOptions().Dpi,
+                    IsTransparent = parsed.GetValue(transparent),
+                },
+                parsed.GetValue(measure),
+                parsed.GetValue(effort) == "quick" ? LayoutEffort.Quick : LayoutEffort.Full,
+                ThemeNamed(parsed.GetValue(theme)!)
+            );
+            return Run(context, request, new FolderSources(parsed.GetValue(parts) ?? [], context.Host));
+        });
+        return command;
+    }
+
+    private const int MostDpi = 2400;
+
+    private static int Run(CliContext context, Request request, FolderSources sources)
+    {
+        var source = Files.Read(request.Source, context.Host);
+        var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
+        var drawn = WiringCompiler.Draw(source, sources, new DrawOptions(request.Effort, request.Theme, fileName));
+        FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
+        if (drawn.Svg is not { } svg)
+        {
+            context.Error.WriteLine("wiretext: there is no circuit to draw");
+            return ExitCode.CouldNot;
+        }
+
+        if (request.Target is { } target)
+        {
+            Files.Write(target, request.IsPng ? Raster(svg, request.Png) : Encoding.UTF8.GetBytes(svg), context.Host);
+        }
+
+        return CheckCommand.CodeFor(drawn.Compiled.Findings, isStrict: false);
+    }
+
+    private static byte[] Raster(string svg, PngOptions options)
+    {
+        try
+        {
+            return PngRenderer.Render(svg, options);
+        }
+        catch (PictureSizeException e)
+        {
+            throw new CannotException(e.Message);
+        }
+    }
+
+    private static bool IsPng(string? format, string? target) =>
+        format is not null
+            ? format == "png"
+            : target is not null && target.EndsWith(".png", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Beside the source; to standard output when the source is standard input; nowhere when only measured.</summary>
+    private static string? DefaultTarget(string source, bool isPng, bool isMeasured) =>
+        isMeasured ? null
+        : source == Files.Standard ? Files.Standard
+        : Path.ChangeExtension(source, isPng ? ".png" : ".svg");
+
+    private static int? InRange(int? value, int most, string option) =>
+        value is < 1 || value > most
+            ? throw new CannotException($"{option} takes a whole number from 1 to {most}")
+            : value;
+
+    private static Theme ThemeNamed(string name) =>
+        name switch
+        {
+            "dark" => Theme.Dark,
+            "print" => Theme.Print,
+            _ => Theme.Light,
+        };
+
+    private sealed record Request(
+        string Source,
+        string? Target,
+        bool IsPng,
+        PngOptions Png,
+        bool IsMeasured,
+        LayoutEffort Effort,
+        Theme Theme
+    );
+}

@@ -1,0 +1,16 @@
+namespace WireText.Cli;
+
+/// <summary>What the program says when it ends; the same for all commands.</summary>
+internal static class ExitCode
+{
+    public const int Right = 0;
+
+    /// <summary>Findings that are errors; warnings too when strict.</summary>
+    public const int Findings = 1;
+
+    /// <summary>It could not be done: usage, a file that is missing or cannot be read or written.</summary>
+    public const int CouldNot = 2;
+}
+
+/// <summary>Why something could not be done, ready to be shown.</summary>
+internal sealed class CannotException(string message) : Exception(message);

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using WireText.Checks;
+using WireText.Text;
+
+namespace WireText.Cli;
+
+/// <summary><c>wiretext explain</c></summary>
+internal static class ExplainCommand
+{
+    public static Command Create(CliContext context)
+    {
+        var check = new Argument<string>("CHECK") { Description = "The name in brackets behind a finding" };
+        var command = new Command(
+            "explain",
+            """
+            Says why a finding matters at the bench and how to mend it.
+
+            Example: wiretext explain floating-ground
+            """
+        )
+        {
+            check,
+        };
+        command.SetAction(parsed => Run(context, parsed.GetValue(check)!));
+        return command;
+    }
+
+    private static int Run(CliContext context, string id)
+    {
+        var all = CheckList.All.Select(c => c.Description).ToList();
+        if (all.Find(d => string.Equals(d.Id, id, StringComparison.OrdinalIgnoreCase)) is { } description)
+        {
+            context.Output.Write(CheckPage.Write(description));
+            return ExitCode.Right;
+        }
+
+        var near = DidYouMean.Nearest(id, all.Select(d => d.Id));
+        throw new CannotException($"no finding is called '{id}'" + (near is null ? "" : $"; did you mean '{near}'?"));
+    }
+}

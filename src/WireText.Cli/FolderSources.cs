@@ -1,0 +1,69 @@
+using WireText.Text;
+
+namespace WireText.Cli;
+
+/// <summary>Hands in included files from below the including file's folder, or from the folders named on the command line.</summary>
+internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost host) : ISourceProvider
+{
+    public SourceLoad Load(string path, SourceText from)
+    {
+        if (Path.IsPathRooted(path))
+        {
+            return SourceLoad.Missing("the path must be relative");
+        }
+
+        var own = from.Path == Files.Standard ? "." : Path.GetDirectoryName(from.Path);
+        foreach (var folder in partsFolders.Prepend(string.IsNullOrEmpty(own) ? "." : own))
+        {
+            if (Find(folder, path) is { } found)
+            {
+                return Read(found);
+            }
+        }
+
+        return SourceLoad.Missing("it is not below this file's folder nor in a parts folder");
+    }
+
+    /// <summary>The file's path when it lies in or below the folder, links followed, and exists.</summary>
+    private static string? Find(string folder, string path)
+    {
+        try
+        {
+            var root = RealPath(Path.GetFullPath(folder));
+            var file = Path.GetFullPath(Path.Combine(root, path));
+            if (!File.Exists(file))
+            {
+                return null;
+            }
+
+            var real = RealPath(file);
+            var isBelow = real.StartsWith(
+                root.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar,
+                StringComparison.Ordinal
+            );
+            return isBelow ? Path.Combine(folder, Path.GetRelativePath(root, real)) : null;
+        }
+        catch (Exception e) when (Files.IsFileTrouble(e))
+        {
+            return null;
+        }
+    }
+
+    private static string RealPath(string path)
+    {
+        FileSystemInfo info = Directory.Exists(path) ? new DirectoryInfo(path) : new FileInfo(path);
+        return info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
+    }
+
+    private SourceLoad Read(string path)
+    {
+        try
+        {
+            return SourceLoad.Found(Files.Read(path, host));
+        }
+        catch (CannotException e)
+        {
+            return SourceLoad.Missing(e.Message);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using System.CommandLine;
+using System.Text;
+using WireText.Output;
+using WireText.Syntax;
+
+namespace WireText.Cli;
+
+/// <summary><c>wiretext format</c></summary>
+internal static class FormatCommand
+{
+    public static Command Create(CliContext context)
+    {
+        var files = CommonOptions.ManyFiles();
+        var check = new Option<bool>("--check") { Description = "Write nothing; name the files that would change" };
+        var command = new Command(
+            "format",
+            """
+            Sets the lines in even columns. Words, comments and order stay; a line that cannot be read stays as it is.
+
+            Example: wiretext format --check *.wiring
+            """
+        )
+        {
+            files,
+            check,
+        };
+        command.SetAction(parsed => Run(context, parsed.GetValue(files)!, parsed.GetValue(check)));
+        return command;
+    }
+
+    private static int Run(CliContext context, string[] files, bool isCheck)
+    {
+        var code = ExitCode.Right;
+        foreach (var file in files)
+        {
+            try
+            {
+                code = Math.Max(code, FormatOne(context, file, isCheck));
+            }
+            catch (CannotException e)
+            {
+                context.Error.WriteLine($"wiretext: {e.Message}");
+                code = ExitCode.CouldNot;
+            }
+        }
+
+        return code;
+    }
+
+    private static int FormatOne(CliContext context, string file, bool isCheck)
+    {
+        var source = Files.Read(file, context.Host);
+        var tree = Parser.Parse(source);
+        var formatted = Formatter.Format(tree);
+        var isChanged = !string.Equals(formatted, source.Content, StringComparison.Ordinal);
+        FindingText.Write(tree.Findings, context.Error, inColour: false);
+        if (isCheck && isChanged)
+        {
+            context.Output.WriteLine($"{source.Path} would change");
+            return ExitCode.Findings;
+        }
+
+        if (file == Files.Standard && !isCheck)
+        {
+            context.Output.Write(formatted);
+        }
+        else if (isChanged)
+        {
+            Files.Write(file, Encoding.UTF8.GetBytes(formatted), context.Host);
+        }
+
+        return CheckCommand.CodeFor(tree.Findings, isStrict: false);
+    }
+}

@@ -1,0 +1,31 @@
+namespace WireText.Cli;
+
+/// <summary>What the program meets of the world besides files: its streams, and what it is told of the terminal.</summary>
+public interface ICliHost
+{
+    Stream Input { get; }
+
+    Stream Output { get; }
+
+    Stream Error { get; }
+
+    /// <summary>True when what is written to <see cref="Output"/> is read on a terminal.</summary>
+    bool IsTerminal { get; }
+
+    /// <summary>The value of an environment variable, or null.</summary>
+    string? Variable(string name);
+}
+
+/// <summary>The real console.</summary>
+internal sealed class ConsoleHost : ICliHost
+{
+    public Stream Input => Console.OpenStandardInput();
+
+    public Stream Output => Console.OpenStandardOutput();
+
+    public Stream Error => Console.OpenStandardError();
+
+    public bool IsTerminal => !Console.IsOutputRedirected;
+
+    public string? Variable(string name) => Environment.GetEnvironmentVariable(name);
+}
