@@ -21,11 +21,73 @@ public static class CliProgram
           wiretext format guitar.wiring
         """;
 
+    /// <summary>What is told to the parser of arguments: <c>@</c> starts a name like any other.</summary>
+    private static readonly ParserConfiguration Parsing = new() { ResponseFileTokenReplacer = null };
+
     public static int Run(string[] args, ICliHost host)
     {
-        using var output = new StreamWriter(host.Output, new UTF8Encoding(false)) { NewLine = "\n" };
-        using var error = new StreamWriter(host.Error, new UTF8Encoding(false)) { NewLine = "\n" };
-        var context = new CliContext(host, output, error);
+        // Not disposed: that would try once more to write what a full disk refused.
+        var output = WriterTo(host.Output);
+        var error = WriterTo(host.Error);
+        try
+        {
+            var code = RunToItsEnd(args, new CliContext(host, output, error));
+            output.Flush();
+            error.Flush();
+            return code;
+        }
+        catch (IOException e)
+        {
+            return TellTrouble(error, $"cannot write the output: {e.Message}");
+        }
+    }
+
+    private static int RunToItsEnd(string[] args, CliContext context)
+    {
+        try
+        {
+            return Run(args, context);
+        }
+        catch (CannotException e)
+        {
+            return TellTrouble(context.Error, e.Message);
+        }
+    }
+
+    private static int Run(string[] args, CliContext context)
+    {
+        if (args is ["--version"])
+        {
+            context.Output.WriteLine(Version);
+            return ExitCode.Right;
+        }
+
+        var parsed = Commands(context).Parse(args, Parsing);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var problem in parsed.Errors.Select(e => OneLine(e.Message)).Distinct(StringComparer.Ordinal))
+            {
+                context.Error.WriteLine($"wiretext: {problem}");
+            }
+
+            context.Error.WriteLine("wiretext --help shows how it is used");
+            return ExitCode.CouldNot;
+        }
+
+        return parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = context.Output,
+                Error = context.Error,
+                EnableDefaultExceptionHandler = false,
+            }
+        );
+    }
+
+    private static StreamWriter WriterTo(Stream stream) => new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
+
+    private static RootCommand Commands(CliContext context)
+    {
         var root = new RootCommand(About)
         {
             CheckCommand.Create(context),
@@ -34,46 +96,27 @@ public static class CliProgram
             ExplainCommand.Create(context),
             FormatCommand.Create(context),
         };
+        root.Directives.Clear();
+        return root;
+    }
+
+    /// <summary>The library writes a choice of words as lines of their own.</summary>
+    private static string OneLine(string message) =>
+        string.Join(' ', message.Split(['\n', '\r', '\t', ' '], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
+
+    private static int TellTrouble(TextWriter error, string message)
+    {
         try
         {
-            if (args is ["--version"])
-            {
-                output.WriteLine(Version);
-                return ExitCode.Right;
-            }
-
-            var parsed = root.Parse(args);
-            if (parsed.Errors.Count > 0)
-            {
-                foreach (var problem in parsed.Errors.Select(e => e.Message).Distinct(StringComparer.Ordinal))
-                {
-                    error.WriteLine($"wiretext: {problem.TrimEnd('.')}");
-                }
-
-                error.WriteLine("wiretext --help shows how it is used");
-                return ExitCode.CouldNot;
-            }
-
-            return parsed.Invoke(
-                new InvocationConfiguration
-                {
-                    Output = output,
-                    Error = error,
-                    EnableDefaultExceptionHandler = false,
-                }
-            );
+            error.WriteLine($"wiretext: {message}");
+            error.Flush();
         }
-        catch (CannotException e)
+        catch (IOException)
         {
-            error.WriteLine($"wiretext: {e.Message}");
-            return ExitCode.CouldNot;
+            // There is nobody to tell; the exit code says it.
         }
-        catch (IOException e)
-        {
-            // The reader of a pipe went away, or a disk is full: there may be nobody to tell.
-            error.WriteLine($"wiretext: {e.Message}");
-            return ExitCode.CouldNot;
-        }
+
+        return ExitCode.CouldNot;
     }
 
     private static string Version =>

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.Text;
+using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Measuring;
 using WireText.Output;
 using WireText.Raster;
 
@@ -63,6 +65,11 @@ internal static class DrawCommand
             var source = parsed.GetValue(file)!;
             var target = parsed.GetValue(output);
             var isPng = IsPng(parsed.GetValue(format), target);
+            if (!isPng && FirstGiven(parsed, width, dpi, transparent) is { } option)
+            {
+                throw new CannotException($"{option} is for a PNG; add --format png or name a .png with -o");
+            }
+
             var request = new Request(
                 source,
                 target ?? DefaultTarget(source, isPng, parsed.GetValue(measure)),
@@ -86,6 +93,7 @@ internal static class DrawCommand
 
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
+        RefuseConfusion(request);
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
         var drawn = WiringCompiler.Draw(source, sources, new DrawOptions(request.Effort, request.Theme, fileName));
@@ -99,6 +107,11 @@ internal static class DrawCommand
         if (request.Target is { } target)
         {
             Files.Write(target, request.IsPng ? Raster(svg, request.Png) : Encoding.UTF8.GetBytes(svg), context.Host);
+        }
+
+        if (request.IsMeasured)
+        {
+            context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(drawn.Compiled.Circuit!)).ToJson());
         }
 
         return CheckCommand.CodeFor(drawn.Compiled.Findings, isStrict: false);
@@ -116,10 +129,50 @@ internal static class DrawCommand
         }
     }
 
-    private static bool IsPng(string? format, string? target) =>
-        format is not null
-            ? format == "png"
-            : target is not null && target.EndsWith(".png", StringComparison.OrdinalIgnoreCase);
+    private static string? FirstGiven(ParseResult parsed, params Option[] options) =>
+        options.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false })?.Name;
+
+    /// <summary>One place cannot take two things.</summary>
+    private static void RefuseConfusion(Request request)
+    {
+        if (request is { IsMeasured: true, Target: Files.Standard })
+        {
+            throw new CannotException(
+                "the picture and its measure cannot both go to standard output; name a file with -o"
+            );
+        }
+
+        if (request.Target is { } target && Files.IsSame(request.Source, target))
+        {
+            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
+        }
+    }
+
+    private static ExpectedWire[] WiresOf(Circuit circuit) =>
+        [
+            .. circuit.Wires.Select(wire => new ExpectedWire(
+                wire.Id,
+                wire.From < 0 ? null : circuit.NameOf(wire.From),
+                wire.To < 0 ? null : circuit.NameOf(wire.To)
+            )),
+        ];
+
+    /// <summary>By the option, else by the ending of the target; no other ending is taken for one of ours.</summary>
+    private static bool IsPng(string? format, string? target)
+    {
+        if (format is not null)
+        {
+            return format == "png";
+        }
+
+        var ending = target is null or Files.Standard ? ".svg" : Path.GetExtension(target);
+        return ending.ToUpperInvariant() switch
+        {
+            ".PNG" => true,
+            ".SVG" => false,
+            _ => throw new CannotException($"'{target}' ends neither in .svg nor in .png; say which with --format"),
+        };
+    }
 
     /// <summary>Beside the source; to standard output when the source is standard input; nowhere when only measured.</summary>
     private static string? DefaultTarget(string source, bool isPng, bool isMeasured) =>

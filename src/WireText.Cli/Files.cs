@@ -14,14 +14,14 @@ internal static class Files
         throwOnInvalidBytes: true
     );
 
-    /// <summary>Four bytes a character at most, so that a file past the parser's limit is not read whole first.</summary>
-    private const long MostBytes = 4L * Syntax.Parser.MaxLength;
+    /// <summary>A file past the parser's limit is not read whole first.</summary>
+    private const long MostBytes = Syntax.Parser.MaxLength;
 
     public static SourceText Read(string path, ICliHost host)
     {
         try
         {
-            return new SourceText(path.Replace('\\', '/'), Strict.GetString(ReadBytes(path, host)));
+            return new SourceText(path.Replace('\\', '/'), WithoutMark(Strict.GetString(ReadBytes(path, host))));
         }
         catch (DecoderFallbackException)
         {
@@ -37,12 +37,12 @@ internal static class Files
     {
         if (path == Standard)
         {
-            using var output = host.Output;
-            output.Write(content);
+            host.Output.Write(content);
+            host.Output.Flush();
             return;
         }
 
-        var beside = $"{path}.{Environment.ProcessId}.tmp";
+        var beside = "";
         try
         {
             if (Directory.Exists(path))
@@ -50,13 +50,43 @@ internal static class Files
                 throw new IOException("it is a folder");
             }
 
+            if (IsDevice(path))
+            {
+                using var device = new FileStream(path, FileMode.Open, FileAccess.Write);
+                device.Write(content);
+                return;
+            }
+
+            var target = BehindLinks(path);
+            RefuseReadOnly(target);
+            beside = $"{target}.{Environment.ProcessId}.tmp";
             File.WriteAllBytes(beside, content);
-            File.Move(beside, path, overwrite: true);
+            KeepRights(target, beside);
+            File.Move(beside, target, overwrite: true);
         }
         catch (Exception e) when (IsFileTrouble(e))
         {
             TryDelete(beside);
             throw new CannotException($"cannot write '{path}': {Reason(e, path)}");
+        }
+    }
+
+    /// <summary>True when both names lead to one file.</summary>
+    public static bool IsSame(string one, string other)
+    {
+        try
+        {
+            return one != Standard
+                && other != Standard
+                && string.Equals(
+                    BehindLinks(Path.GetFullPath(one)),
+                    BehindLinks(Path.GetFullPath(other)),
+                    StringComparison.Ordinal
+                );
+        }
+        catch (Exception e) when (IsFileTrouble(e))
+        {
+            return false;
         }
     }
 
@@ -90,6 +120,38 @@ internal static class Files
         }
 
         return content.ToArray();
+    }
+
+    /// <summary>Some editors start a file with a byte order mark; it is no character of the text.</summary>
+    private static string WithoutMark(string text) => text.StartsWith('\uFEFF') ? text[1..] : text;
+
+    /// <summary>A device or the end of a pipe is written to; to rename a file over it would take it away from everyone.</summary>
+    private static bool IsDevice(string path) =>
+        !OperatingSystem.IsWindows()
+        && File.Exists(path)
+        && Path.GetFullPath(path).StartsWith("/dev/", StringComparison.Ordinal);
+
+    /// <summary>The folder would let the file be replaced, but its owner has said that it stays.</summary>
+    private static void RefuseReadOnly(string target)
+    {
+        if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
+        {
+            throw new UnauthorizedAccessException();
+        }
+    }
+
+    private static string BehindLinks(string path) =>
+        new FileInfo(path) is { LinkTarget: not null } link
+            ? link.ResolveLinkTarget(returnFinalTarget: true)!.FullName
+            : path;
+
+    /// <summary>The new file may be read by those who might read the old one.</summary>
+    private static void KeepRights(string old, string fresh)
+    {
+        if (!OperatingSystem.IsWindows() && File.Exists(old))
+        {
+            File.SetUnixFileMode(fresh, File.GetUnixFileMode(old));
+        }
     }
 
     private static void TryDelete(string path)

@@ -1,0 +1,182 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace WireText.Cli.Tests;
+
+public sealed class CheckCommandTests : IDisposable
+{
+    private readonly Bench bench = new();
+
+    public void Dispose() => bench.Dispose();
+
+    [Theory]
+    [InlineData(Bench.Right, 0, 0)]
+    [InlineData(Bench.Doubtful, 0, 1)]
+    [InlineData(Bench.Wrong, 1, 1)]
+    public void Check_ByWhatIsFound_ExitsWith(string wiring, int code, int strictCode)
+    {
+        var file = bench.Put("a.wiring", wiring);
+
+        Assert.Equal(code, Bench.Run("check", file).Code);
+        Assert.Equal(strictCode, Bench.Run("check", file, "--strict").Code);
+    }
+
+    [Fact]
+    public void Check_Error_ShowsPlaceLineCaretAndSummary()
+    {
+        var file = bench.Put("a.wiring", Bench.Wrong);
+
+        var ran = Bench.Run("check", file);
+
+        var lines = ran.Output.Split('\n');
+        Assert.StartsWith($"{file}:4:37: error: ", lines[0], StringComparison.Ordinal);
+        Assert.Equal("  4 | wire    neck.ground  to out.sleeve  blakc", lines[1]);
+        Assert.Equal("    | " + new string(' ', 36) + "^^^^^", lines[2]);
+        Assert.Equal("1 error", lines[^2]);
+        Assert.Empty(ran.Error);
+    }
+
+    [Fact]
+    public void Check_SeveralFiles_ComeInTheOrderGivenWithOneSummary()
+    {
+        var b = bench.Put("b.wiring", Bench.Wrong);
+        var a = bench.Put("a.wiring", Bench.Doubtful);
+
+        var ran = Bench.Run("check", b, a);
+
+        Assert.True(ran.Output.IndexOf(b, StringComparison.Ordinal) < ran.Output.IndexOf(a, StringComparison.Ordinal));
+        Assert.EndsWith("1 error and 1 warning in 2 files\n", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(1, ran.Code);
+    }
+
+    [Fact]
+    public void Check_StandardInput_IsCalledMinus()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Wrong), "check", "-");
+
+        Assert.Equal(1, ran.Code);
+        Assert.StartsWith("-:4:37: error: ", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_Json_HoldsFilesInOrderWithTheirFindings()
+    {
+        var right = bench.Put("right.wiring", Bench.Right);
+        var wrong = bench.Put("wrong.wiring", Bench.Wrong);
+
+        var ran = Bench.Run("check", "--format", "json", wrong, right);
+
+        using var document = JsonDocument.Parse(ran.Output);
+        var files = document.RootElement.GetProperty("files");
+        Assert.Equal(2, files.GetArrayLength());
+        Assert.Equal(wrong, files[0].GetProperty("path").GetString());
+        var finding = Assert.Single(files[0].GetProperty("findings").EnumerateArray());
+        Assert.Equal("error", finding.GetProperty("severity").GetString());
+        Assert.Equal(4, finding.GetProperty("line").GetInt32());
+        Assert.Empty(files[1].GetProperty("findings").EnumerateArray());
+        Assert.Equal(1, ran.Code);
+    }
+
+    [Fact]
+    public void Check_MissingFileAmongOthers_StillChecksThem()
+    {
+        var wrong = bench.Put("wrong.wiring", Bench.Wrong);
+
+        var ran = Bench.Run("check", bench["none.wiring"], wrong);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("there is no such file", ran.Error, StringComparison.Ordinal);
+        Assert.EndsWith("1 error\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(true, null, true)]
+    [InlineData(false, null, false)]
+    [InlineData(true, "1", false)]
+    [InlineData(true, "", true)] // no-color.org: when present and not an empty string
+    public void Check_Colour_OnlyOnATerminalAndWhereWanted(bool isTerminal, string? noColour, bool isColoured)
+    {
+        var file = bench.Put("a.wiring", Bench.Wrong);
+        var host = new TestHost { IsTerminal = isTerminal };
+        if (noColour is not null)
+        {
+            host.With("NO_COLOR", noColour);
+        }
+
+        Assert.Equal(isColoured, Bench.Run(host, "check", file).Output.Contains('\u001b', StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Check_ByteOrderMark_IsNoCharacterOfTheLine()
+    {
+        var file = bench.Put("a.wiring", [0xEF, 0xBB, 0xBF, .. "jock out mono\n"u8]);
+
+        var ran = Bench.Run("check", file);
+
+        Assert.StartsWith($"{file}:1:1: error: ", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_OtherCulture_WritesTheSame()
+    {
+        var file = bench.Put("a.wiring", Bench.Doubtful.Replace("250k", "250", StringComparison.Ordinal));
+        var expected = Bench.Run("check", file).Output;
+        var before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+            comma.NumberFormat.NumberDecimalSeparator = ",";
+            comma.NumberFormat.NegativeSign = "−";
+            Thread.CurrentThread.CurrentCulture = comma;
+
+            Assert.Equal(expected, Bench.Run("check", file).Output);
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Check_Include_ReadsBelowItsOwnFolderAndFromPartsFolders()
+    {
+        const string bench1 =
+            "define resistor bench-1 \"found in a drawer\"\n    body     box 8,3\n    leads    a -6,0  b 6,0\n    resistor a b 10k\n";
+        bench.Put("shop/own.wiring", bench1);
+        var file = bench.Put("guitars/a.wiring", "include \"own.wiring\"\n" + Bench.Right);
+
+        var without = Bench.Run("check", file);
+        var with = Bench.Run("check", file, "--parts", bench["shop"]);
+
+        Assert.Equal(1, without.Code);
+        Assert.Contains("[cannot-include]", without.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("[cannot-include]", with.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("../secret.wiring")]
+    [InlineData("sub/../../secret.wiring")]
+    public void Check_IncludeOutsideItsFolder_IsRefused(string path)
+    {
+        bench.Put("secret.wiring", "define resistor bench-1 \"x\"\n");
+        var file = bench.Put("guitars/a.wiring", $"include \"{path}\"\n" + Bench.Right);
+
+        var ran = Bench.Run("check", file);
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("[cannot-include]", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_LinkThatLeavesTheFolder_IsRefused()
+    {
+        var secret = bench.Put("secret.wiring", "define resistor bench-1 \"x\"\n");
+        var file = bench.Put("guitars/a.wiring", "include \"link.wiring\"\n" + Bench.Right);
+        File.CreateSymbolicLink(bench["guitars/link.wiring"], secret);
+
+        var ran = Bench.Run("check", file);
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("[cannot-include]", ran.Output, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,216 @@
+using WireText.Checks;
+using WireText.Parts;
+
+namespace WireText.Cli.Tests;
+
+/// <summary>What holds for every command, and the two that only tell.</summary>
+public sealed class CliProgramTests : IDisposable
+{
+    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format"];
+
+    private readonly Bench bench = new();
+
+    public static TheoryData<string> FileCommands => ["check", "draw", "format"];
+
+    public static TheoryData<string> AllCommands => [.. Commands];
+
+    public void Dispose() => bench.Dispose();
+
+    [Theory]
+    [MemberData(nameof(AllCommands))]
+    public void Help_OfEachCommand_HasAnExampleThatRuns(string command)
+    {
+        var ran = Bench.Run(command, "--help");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Empty(ran.Error);
+        var example = ran.Output.Split('\n').Single(line => line.Contains("Example:", StringComparison.Ordinal));
+        Assert.Contains($"wiretext {command} ", example, StringComparison.Ordinal);
+        Assert.Equal(0, RunExample(example[(example.IndexOf("wiretext ", StringComparison.Ordinal) + 9)..]).Code);
+    }
+
+    [Fact]
+    public void Help_OfTheProgram_NamesEveryCommandAndTheExitCodes()
+    {
+        var ran = Bench.Run("--help");
+
+        Assert.Equal(0, ran.Code);
+        Assert.All(Commands, name => Assert.Contains($"wiretext {name}", ran.Output, StringComparison.Ordinal));
+        Assert.Contains("Exit code: 0 right", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Version_IsOneLine()
+    {
+        var ran = Bench.Run("--version");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Matches(@"^\d+\.\d+\.\d+\S*\n$", ran.Output);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("frobnicate")]
+    [InlineData("--frobnicate")]
+    [InlineData("check")]
+    [InlineData("check", "--format", "xml", "a.wiring")]
+    [InlineData("draw")]
+    [InlineData("draw", "a.wiring", "b.wiring")]
+    [InlineData("draw", "a.wiring", "--effort", "some")]
+    [InlineData("parts", "no-such-part")]
+    [InlineData("parts", "pot", "jack")]
+    [InlineData("explain")]
+    [InlineData("explain", "no-such-check")]
+    [InlineData("format")]
+    [InlineData("[diagram]", "check", "a.wiring")]
+    public void Run_WrongUse_Exits2AndSpeaksOnStandardErrorAlone(params string[] args)
+    {
+        var ran = Bench.Run(args);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Output);
+        Assert.StartsWith("wiretext: ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(FileCommands))]
+    public void Run_FileThatIsNotThere_Exits2(string command) =>
+        AssertCannotRead(command, bench["none.wiring"], "there is no such file");
+
+    [Theory]
+    [MemberData(nameof(FileCommands))]
+    public void Run_Folder_Exits2(string command) => AssertCannotRead(command, bench.Folder, "it is a folder");
+
+    [Theory]
+    [MemberData(nameof(FileCommands))]
+    public void Run_FileThatIsNoText_Exits2AndStays(string command)
+    {
+        byte[] content = [0x7F, .. "ELF"u8, 0xFF, 0xFE, 0x00, 0x80];
+
+        AssertCannotRead(command, bench.Put("a.wiring", content), "not text in UTF-8");
+
+        Assert.Equal(content, File.ReadAllBytes(bench["a.wiring"]));
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Theory]
+    [MemberData(nameof(FileCommands))]
+    public void Run_FileLargerThanAnyWiring_Exits2(string command) =>
+        AssertCannotRead(command, bench.Put("a.wiring", new byte[17 * 1024 * 1024]), "larger than");
+
+    [Fact]
+    public void Run_NameThatStartsWithAt_IsAFileLikeAnyOther()
+    {
+        var folder = Directory.GetCurrentDirectory();
+        bench.Put("@a.wiring", Bench.Right);
+        try
+        {
+            Directory.SetCurrentDirectory(bench.Folder);
+
+            Assert.Equal(0, Bench.Run("check", "@a.wiring").Code);
+        }
+        finally
+        {
+            Directory.SetCurrentDirectory(folder);
+        }
+    }
+
+    [SkippableFact]
+    public void Run_OutputCannotBeWritten_Exits2()
+    {
+        Skip.IfNot(File.Exists("/dev/full"), "this system has no device that is always full");
+        using var full = new FullHost();
+
+        Assert.Equal(2, CliProgram.Run(["--version"], full));
+        Assert.Equal(2, CliProgram.Run(["parts"], full));
+    }
+
+    [Fact]
+    public void Parts_NoName_ListsEveryStandardModel()
+    {
+        var ran = Bench.Run("parts");
+
+        Assert.Equal(0, ran.Code);
+        Assert.All(
+            StandardParts.Catalogue.Definitions,
+            part => Assert.Contains(part.Model, ran.Output, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Parts_EachStandardModel_ShowsItsLugsAndItsDefinition()
+    {
+        foreach (var part in StandardParts.Catalogue.Definitions.Where(part => part.Model != "standard"))
+        {
+            var ran = Bench.Run("parts", part.Model);
+
+            Assert.Equal(0, ran.Code);
+            Assert.Contains($"define {part.Kind} {part.Model}", ran.Output, StringComparison.Ordinal);
+            Assert.All(part.Terminals, lug => Assert.Contains(lug.Name, ran.Output, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Parts_NameWithATypo_OffersTheNearest() =>
+        Assert.Contains("did you mean 'lever-3way'?", Bench.Run("parts", "lever-3wya").Error, StringComparison.Ordinal);
+
+    [Fact]
+    public void Explain_EachCheck_SaysWhyAndHowToMend()
+    {
+        foreach (var check in CheckList.All.Select(check => check.Description))
+        {
+            var ran = Bench.Run("explain", check.Id);
+
+            Assert.Equal(0, ran.Code);
+            Assert.Contains(check.Why.Trim(), ran.Output, StringComparison.Ordinal);
+            Assert.Contains(check.Mend.Trim(), ran.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Explain_NameWithATypo_OffersTheNearest() =>
+        Assert.Contains(
+            "did you mean 'floating-ground'?",
+            Bench.Run("explain", "floating-gruond").Error,
+            StringComparison.Ordinal
+        );
+
+    private static void AssertCannotRead(string command, string file, string why)
+    {
+        var ran = Bench.Run(command, file);
+
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith($"wiretext: cannot read '{file}': ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(why, ran.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>Runs an example of a help text on a formatted, right file.</summary>
+    private Ran RunExample(string example)
+    {
+        bench.Put("guitar.wiring", Bench.Right);
+        Bench.Run("format", bench["guitar.wiring"]);
+        var args = example
+            .Trim()
+            .Split(' ')
+            .Select(arg => arg.Replace("*", "guitar", StringComparison.Ordinal))
+            .Select(arg => arg.StartsWith("guitar.", StringComparison.Ordinal) ? bench[arg] : arg);
+        return Bench.Run([.. args]);
+    }
+
+    /// <summary>A console whose every output is a full disk.</summary>
+    private sealed class FullHost : ICliHost, IDisposable
+    {
+        public Stream Input => Stream.Null;
+
+        public Stream Output { get; } =
+            new FileStream("/dev/full", FileMode.Open, FileAccess.Write, FileShare.None, bufferSize: 0);
+
+        public Stream Error => Output;
+
+        public bool IsTerminal => false;
+
+        public string? Variable(string name) => null;
+
+        public void Dispose() => Output.Dispose();
+    }
+}

@@ -1,0 +1,286 @@
+using System.Buffers.Binary;
+using System.Globalization;
+using System.Runtime.Versioning;
+using System.Text;
+using System.Text.Json;
+using System.Xml.Linq;
+
+namespace WireText.Cli.Tests;
+
+public sealed class DrawCommandTests : IDisposable
+{
+    private static readonly byte[] PngSignature = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A];
+
+    private readonly Bench bench = new();
+
+    public void Dispose() => bench.Dispose();
+
+    [Fact]
+    public void Draw_NoTarget_WritesAnSvgBesideTheFile()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file);
+
+        Assert.Equal((0, "", ""), (ran.Code, ran.Output, ran.Error));
+        Assert.Equal(["a.svg", "a.wiring"], bench.Names);
+        Assert.Equal("svg", XDocument.Parse(bench.Text("a.svg")).Root!.Name.LocalName);
+    }
+
+    [Fact]
+    public void Draw_Mistake_IsDrawnAndToldAndExits1()
+    {
+        var file = bench.Put("a.wiring", Bench.Wrong);
+
+        var ran = Bench.Run("draw", file, "-o", bench["b.svg"]);
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("a.wiring:4:37: error: ", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring", "b.svg"], bench.Names);
+    }
+
+    [Theory]
+    [InlineData("a.png")]
+    [InlineData("a.PNG")]
+    public void Draw_TargetEndsInPng_WritesAPng(string target)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "-o", bench[target], "--width", "300");
+
+        Assert.Equal(0, ran.Code);
+        var png = File.ReadAllBytes(bench[target]);
+        Assert.Equal(PngSignature, png[..8]);
+        Assert.Equal(300, BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
+    }
+
+    [Fact]
+    public void Draw_Dpi_SetsTheWidthByThePaper()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        Bench.Run("draw", file);
+        var millimetres = double.Parse(
+            XDocument.Parse(bench.Text("a.svg")).Root!.Attribute("width")!.Value[..^2],
+            CultureInfo.InvariantCulture
+        );
+
+        Bench.Run("draw", file, "--format", "png", "--dpi", "127");
+
+        // 127 dots an inch are 5 a millimetre.
+        var png = File.ReadAllBytes(bench["a.png"]);
+        Assert.Equal(Math.Ceiling(Math.Round(millimetres * 5, 6)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
+    }
+
+    [Fact]
+    public void Draw_Transparent_IsAnotherPng()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var paper = Bench.Run("draw", file, "-o", "-", "--format", "png", "--width", "200");
+        var clear = Bench.Run("draw", file, "-o", "-", "--format", "png", "--width", "200", "--transparent");
+
+        Assert.Equal((0, 0), (paper.Code, clear.Code));
+        Assert.Equal(PngSignature, clear.OutputBytes[..8]);
+        Assert.NotEqual(paper.OutputBytes, clear.OutputBytes);
+    }
+
+    [Fact]
+    public void Draw_StandardInput_GoesToStandardOutput()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Right), "draw", "-");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Equal("svg", XDocument.Parse(ran.Output).Root!.Name.LocalName);
+    }
+
+    [Fact]
+    public void Draw_TwiceAndInAnotherCulture_GivesTheSameBytes()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        var first = Bench.Run("draw", file, "-o", "-").OutputBytes;
+        var before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+            comma.NumberFormat.NumberDecimalSeparator = ",";
+            Thread.CurrentThread.CurrentCulture = comma;
+
+            Assert.Equal(first, Bench.Run("draw", file, "-o", "-").OutputBytes);
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData("quick")]
+    [InlineData("full")]
+    public void Draw_Measure_WritesItAndNoPicture(string effort)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "--measure", "--effort", effort);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(["a.wiring"], bench.Names);
+        using var measure = JsonDocument.Parse(ran.Output);
+        var wires = measure.RootElement.GetProperty("wires");
+        Assert.Equal(2, wires.GetProperty("inSource").GetInt32());
+        Assert.Equal(2, wires.GetProperty("inPicture").GetInt32());
+        Assert.Equal(0, measure.RootElement.GetProperty("hardFaults").GetInt32());
+    }
+
+    [Fact]
+    public void Draw_MeasureAndTarget_GivesBoth()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "--measure", "-o", bench["b.svg"]);
+
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith("{", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring", "b.svg"], bench.Names);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void Draw_ExistingTarget_IsReplacedWholeAndKeepsItsRights()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        bench.Put("a.svg", new string('x', 1_000_000));
+        const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        File.SetUnixFileMode(bench["a.svg"], mine);
+
+        Assert.Equal(0, Bench.Run("draw", file).Code);
+
+        Assert.EndsWith("</svg>\n", bench.Text("a.svg"), StringComparison.Ordinal);
+        Assert.Equal(mine, File.GetUnixFileMode(bench["a.svg"]));
+    }
+
+    [Fact]
+    public void Draw_TargetIsALink_WritesBehindIt()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        bench.Put("shelf/real.svg", "old");
+        File.CreateSymbolicLink(bench["link.svg"], bench["shelf/real.svg"]);
+
+        Assert.Equal(0, Bench.Run("draw", file, "-o", bench["link.svg"]).Code);
+
+        Assert.NotNull(new FileInfo(bench["link.svg"]).LinkTarget);
+        Assert.EndsWith("</svg>\n", bench.Text("shelf/real.svg"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("none/b.svg")] // no such folder
+    [InlineData("a.wiring/b.svg")] // a file where a folder should be
+    [InlineData("folder.svg")] // a folder where a file should be
+    public void Draw_TargetCannotBeWritten_Exits2AndLeavesNothing(string target)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        Directory.CreateDirectory(bench["folder.svg"]);
+
+        var ran = Bench.Run("draw", file, "-o", bench[target]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("cannot write", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [SkippableFact]
+    public void Draw_FullDisk_Exits2()
+    {
+        Skip.IfNot(File.Exists("/dev/full"), "this system has no device that is always full");
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "-o", "/dev/full", "--format", "svg");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("cannot write '/dev/full'", ran.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists("/dev/full"));
+    }
+
+    [Fact]
+    public void Draw_NothingToDraw_LeavesTheTargetUntouched()
+    {
+        var file = bench.Put("a.wiring", "jock out mono\n");
+        bench.Put("a.svg", "old");
+
+        var ran = Bench.Run("draw", file);
+
+        Assert.NotEqual(0, ran.Code);
+        if (ran.Code == 2)
+        {
+            Assert.Equal("old", bench.Text("a.svg"));
+        }
+
+        Assert.Equal(["a.svg", "a.wiring"], bench.Names);
+    }
+
+    [Theory]
+    [InlineData("--width", "0")]
+    [InlineData("--width", "1000000")]
+    [InlineData("--width", "many")]
+    [InlineData("--dpi", "-3")]
+    [InlineData("--dpi", "2401")]
+    public void Draw_SizeThatCannotBe_Exits2AndLeavesNothing(string option, string value)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "--format", "png", option, value);
+
+        Assert.Equal(2, ran.Code);
+        Assert.NotEmpty(ran.Error);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Theory]
+    [InlineData("--width", "300")]
+    [InlineData("--dpi", "300")]
+    [InlineData("--transparent")]
+    public void Draw_PngOptionForAnSvg_IsRefused(params string[] options)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run(["draw", file, .. options]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains($"{options[0]} is for a PNG", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Fact]
+    public void Draw_OtherEnding_IsRefused()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "-o", bench["a.tiff"]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("neither in .svg nor in .png", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Draw_OverItsOwnSource_IsRefused()
+    {
+        var file = bench.Put("a.svg", Bench.Right);
+
+        var ran = Bench.Run("draw", file);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(Bench.Right, bench.Text("a.svg"));
+    }
+
+    [Fact]
+    public void Draw_PictureAndMeasureToOnePlace_IsRefused() =>
+        Assert.Equal(2, Bench.Run(new TestHost(Bench.Right), "draw", "-", "-o", "-", "--measure").Code);
+
+    [Fact]
+    public void Draw_InputThatIsNoText_Exits2()
+    {
+        var ran = Bench.Run(new TestHost(Encoding.Latin1.GetBytes("# 10 µF\n")), "draw", "-");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("wiretext: cannot read '-': it is not text in UTF-8\n", ran.Error);
+    }
+}
