@@ -1,0 +1,147 @@
+using System.Globalization;
+using System.Text;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+
+namespace WireText.Output;
+
+/// <summary>Writes a state of a circuit as a netlist that ngspice runs as it is.</summary>
+/// <remarks>
+/// What solder, closed contacts and zero track sections join is one node, so there are no tiny resistances. Everything that
+/// hangs on the sleeve somehow is in, also what the jack does not hear; only what floats is left out.
+/// </remarks>
+public static class SpiceWriter
+{
+    private const string Sweep = "dec 133 20 20000";
+
+    /// <summary>The whole deck: the circuit, an AC sweep with every string coil driven, and the level at the tip as a table.</summary>
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public static string Write(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var names = new SpiceNames(network, positions, dials);
+        var deck = new StringBuilder();
+        deck.Append(WriteCircuit(network, positions, dials));
+        deck.Append(".control\n");
+        deck.Append("set numdgt=15\n");
+        deck.Append("set wr_singlescale\n");
+        deck.Append(CultureInfo.InvariantCulture, $"ac {Sweep}\n");
+        deck.Append(CultureInfo.InvariantCulture, $"let level = db(v({names.Tip}))\n");
+        deck.Append("wrdata response.txt level\n");
+        deck.Append("quit\n");
+        deck.Append(".endc\n");
+        deck.Append(".end\n");
+        return deck.ToString();
+    }
+
+    /// <summary>The circuit alone, for those who add their own analysis: title, elements and load.</summary>
+    public static string WriteCircuit(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var circuit = network.Circuit;
+        var names = new SpiceNames(network, positions, dials);
+        var powered = Supply.PoweredAmplifiers(network, positions);
+        var deck = new StringBuilder();
+        deck.Append(CultureInfo.InvariantCulture, $"* {OneLine(circuit.Title ?? "circuit")}\n");
+        WriteState(deck, circuit, positions, dials);
+        names.WriteNodes(deck);
+        foreach (var branch in network.Branches)
+        {
+            var element = circuit.Elements[branch.Element];
+            var isOff = branch.Kind == BranchKind.AmplifierOutput && !powered.Contains(branch.Element);
+            if (isOff || dials.StateOf(branch) != SectionState.Kept || !names.IsIn(branch))
+            {
+                continue;
+            }
+
+            WriteBranch(deck, element, branch, dials, names);
+        }
+
+        var load = circuit.Surroundings;
+        deck.Append(CultureInfo.InvariantCulture, $"c_cable {names.Tip} 0 {Number(load.CableFarads)}\n");
+        deck.Append(CultureInfo.InvariantCulture, $"r_input {names.Tip} 0 {Number(load.InputOhms)}\n");
+        return deck.ToString();
+    }
+
+    private static void WriteState(StringBuilder deck, Circuit circuit, ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        for (var i = 0; i < circuit.Controls.Length; i++)
+        {
+            var control = circuit.Controls[i];
+            var position = positions[i] == Situation.Any ? "any" : control.Positions[positions[i]].Name;
+            deck.Append(CultureInfo.InvariantCulture, $"* {control.Name}={position}\n");
+        }
+
+        foreach (var dial in circuit.Dials)
+        {
+            deck.Append(CultureInfo.InvariantCulture, $"* {dial.Name}={Number(dials.Travels[dial.Index])}\n");
+        }
+    }
+
+    private static void WriteBranch(
+        StringBuilder deck,
+        Element element,
+        Branch branch,
+        DialSetting dials,
+        SpiceNames names
+    )
+    {
+        var (from, to) = (names.NodeOf(branch.From), names.NodeOf(branch.To));
+        var name = names.ElementOf(branch);
+        switch (element)
+        {
+            case Coil coil:
+                WriteCoil(deck, coil, name, from, to);
+                break;
+            case Track track:
+                var (low, high) = DialSetting.Sections(track, dials.Travels[track.Dial]);
+                Line(deck, $"r_{name} {from} {to}", branch.Kind == BranchKind.TrackLow ? low : high);
+                break;
+            case Resistor resistor:
+                Line(deck, $"r_{name} {from} {to}", resistor.Ohms);
+                break;
+            case Capacitor capacitor:
+                Line(deck, $"c_{name} {from} {to}", capacitor.Farads);
+                break;
+            case Inductor inductor:
+                Line(deck, $"r_{name} {from} {name}__l", inductor.Ohms);
+                Line(deck, $"l_{name} {name}__l {to}", inductor.Henries);
+                break;
+            case Battery battery:
+                Line(deck, $"v_{name} {from} {name}__r dc", battery.Volts);
+                Line(deck, $"r_{name} {name}__r {to}", battery.Ohms);
+                break;
+            case Amplifier amplifier when branch.Kind == BranchKind.AmplifierInput:
+                Line(deck, $"r_{name}_in {from} {to}", amplifier.InputOhms);
+                break;
+            case Amplifier amplifier:
+                Line(deck, $"e_{name} {name}__o {to} {names.NodeOfLug(amplifier.In)} {to}", amplifier.Gain);
+                Line(deck, $"r_{name}_out {name}__o {from}", amplifier.OutputOhms);
+                break;
+        }
+    }
+
+    private static void WriteCoil(StringBuilder deck, Coil coil, string name, string start, string finish)
+    {
+        var sign = CoilSigns.Strings(coil);
+        var drive =
+            sign == 0 ? "0"
+            : sign > 0 ? "1"
+            : "1 180";
+        deck.Append(CultureInfo.InvariantCulture, $"v_{name} {name}__e {start} dc 0 ac {drive}\n");
+        Line(deck, $"r_{name} {name}__e {name}__l", coil.Ohms);
+        Line(deck, $"l_{name} {name}__l {finish}", coil.Henries);
+        Line(deck, $"c_{name} {finish} {start}", coil.Farads);
+        if (coil.EddyOhms is { } eddy)
+        {
+            Line(deck, $"r_{name}__eddy {(coil.IsEddyInside ? name + "__l" : start)} {finish}", eddy);
+        }
+    }
+
+    private static void Line(StringBuilder deck, string head, double value) =>
+        deck.Append(CultureInfo.InvariantCulture, $"{head} {Number(value)}\n");
+
+    private static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
+}
