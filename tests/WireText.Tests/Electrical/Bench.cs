@@ -1,6 +1,7 @@
 using System.Text;
 using WireText.Circuits;
 using WireText.Electrical;
+using WireText.Electrical.Forms;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Text;
@@ -91,6 +92,10 @@ internal sealed class Bench
     }
 
     public LiveNetwork Live() => LiveNetwork.Of(Network, State, Dials);
+
+    public JackSound Sound() => JackSound.Of(Network, State, Dials);
+
+    public HeardForm Form() => FormFinder.Find(Network, State, Dials, Sound());
 
     public Reading Reading() => Ohmmeter.Read(Network, State, Dials)!.Value;
 

@@ -27,6 +27,17 @@ public class SpiceWriterTests(ITestOutputHelper output)
         Compare(name, new Bench(Bench.CompileText(File.ReadAllText(Repository.PathOf("examples", name)))));
     }
 
+    [SkippableFact]
+    public void Gains_OfTheThirtyFiveCircuits_AreThoseOfNgspice()
+    {
+        Ngspice.SkipWhereAbsent();
+
+        for (var number = 1; number <= RightVerdicts.Count; number++)
+        {
+            Compare($"circuit {number}", RightVerdicts.Of(number));
+        }
+    }
+
     [SkippableTheory]
     [MemberData(nameof(ExampleNames))]
     public void Deck_OfEachExample_RunsAsItIs(string name)

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace WireText.Electrical.Forms;
+
+/// <summary>Changes to whole trees of forms.</summary>
+internal static class FormNodes
+{
+    public static FormNode Flip(FormNode node) => Rebuild(node, coil => coil with { Sign = -coil.Sign })!;
+
+    /// <summary>The tree with each coil changed or left out, joined anew and flat; null when no coil is left.</summary>
+    public static FormNode? Rebuild(FormNode node, Func<CoilForm, CoilForm?> change)
+    {
+        if (node is CoilForm coil)
+        {
+            return change(coil);
+        }
+
+        var (isSeries, parts) = node is SeriesForm series ? (true, series.Parts) : (false, ((ParallelForm)node).Parts);
+        var kept = parts.Select(part => Rebuild(part, change)).OfType<FormNode>().ToImmutableArray();
+        var joined = isSeries ? FormNode.InSeries(kept) : FormNode.InParallel(kept);
+        return joined is null
+            ? null
+            : joined with
+            {
+                Through = joined.Through.AddRange(node.Through),
+                ShuntedBy = joined.ShuntedBy.AddRange(node.ShuntedBy),
+                Decibels = node.Decibels ?? joined.Decibels,
+            };
+    }
+
+    /// <summary>The tree with nothing but coils, joins and what is in series.</summary>
+    public static FormNode Bare(FormNode node)
+    {
+        var bare = node switch
+        {
+            SeriesForm series => FormNode.InSeries([.. series.Parts.Select(Bare)])!,
+            ParallelForm parallel => FormNode.InParallel([.. parallel.Parts.Select(Bare)])!,
+            _ => node with { Through = [], ShuntedBy = [], Decibels = null },
+        };
+        return bare with { Through = bare.Through.AddRange(node.Through) };
+    }
+}
