@@ -256,7 +256,15 @@ internal sealed class SvgPictureReader
         }
 
         var isFinding = group.Finding is not null;
-        labels.Add(new DrawnLabel(NameOf(group, content), group.Part, Wire: null, isFinding, bounds));
+        labels.Add(
+            new DrawnLabel(
+                NameOf(group, content),
+                group.Element.Value("data-part") ?? group.Part,
+                Wire: null,
+                isFinding,
+                bounds
+            )
+        );
     }
 
     private static string NameOf(Group group, string content)

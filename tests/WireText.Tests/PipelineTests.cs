@@ -1,0 +1,153 @@
+using System.Text;
+using CsCheck;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Syntax;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests;
+
+/// <summary>No input crashes any stage, and the same input gives the same bytes.</summary>
+public class PipelineTests
+{
+    private static readonly string[] Sources =
+    [
+        .. Directory
+            .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal)
+            .Select(File.ReadAllText),
+    ];
+
+    /// <summary>An example with one stretch taken out, doubled, or replaced by odd characters.</summary>
+    private static readonly Gen<string> Mutated =
+        from source in OneOf(Sources)
+        from start in Gen.Int[0, source.Length - 1]
+        from length in Gen.Int[0, 40]
+        from manner in Gen.Int[0, 3]
+        from odd in Gen.String[Gen.OneOf(Gen.Char[" \t\n\r\"#=+.,:()"], Gen.Char['!', '~'], Gen.Char), 0, 6]
+        let end = Math.Min(source.Length, start + length)
+        select manner switch
+        {
+            0 => source.Remove(start, end - start),
+            1 => source.Insert(start, source[start..end]),
+            2 => source.Remove(start, end - start).Insert(start, odd),
+            _ => source.Insert(start, odd),
+        };
+
+    /// <summary>Right lines in a random circuit: parts of many models, wires between any of their lugs.</summary>
+    private static readonly Gen<string> Random =
+        from parts in OneOf(
+            "pickup P single-coil",
+            "pickup P humbucker-4",
+            "pot P 250k audio",
+            "pot P push-pull 500k linear",
+            "switch P lever-5way",
+            "switch P dpdt",
+            "switch P toggle-3way",
+            "button P momentary",
+            "jack P stereo",
+            "metal P",
+            "splice P",
+            "preamp P",
+            "battery P 9V"
+        ).Array[1, 9]
+        from wires in Gen.Select(Gen.Int[0, 500], Gen.Int[0, 500], OneOf("red", "WH/BK", "bare")).Array[0, 25]
+        select Compose(parts, wires);
+
+    [Fact]
+    public void Compile_RandomText_EndsWithFindings() =>
+        Gen.String[Gen.OneOf(Gen.Char, Gen.Char[" \n\t\"#=.:"], Gen.Char['a', 'z']), 0, 300]
+            .Sample(text => Check(text), iter: 2_000);
+
+    [Fact]
+    public void Compile_RandomBytesAsText_EndsWithFindings() =>
+        Gen.Byte.Array[0, 300].Sample(bytes => Check(Encoding.Latin1.GetString(bytes)), iter: 1_000);
+
+    [Fact]
+    public void Compile_MutatedExample_EndsWithFindings() => Mutated.Sample(text => Check(text), iter: 1_500);
+
+    [Fact]
+    public void Draw_MutatedExample_IsTheSameTwice() =>
+        Mutated.Sample(text => Assert.Equal(Draw(text), Draw(text)), iter: 15);
+
+    [Fact]
+    public void Draw_RandomCircuit_IsTheSameTwice() =>
+        Random.Sample(text => Assert.Equal(Draw(text), Draw(text)), iter: 25);
+
+    [Fact]
+    public void Compile_RandomCircuit_HasNoTextFinding() =>
+        Random.Sample(
+            text =>
+                Assert.DoesNotContain(
+                    WiringCompiler.Check(new SourceText("random.wiring", text), NoSources.Instance).Findings,
+                    f => f.Id is "expected" or "unknown-lug" or "unknown-part"
+                ),
+            iter: 300
+        );
+
+    [Theory]
+    [InlineData(2_000, true)]
+    [InlineData(2_001, false)]
+    public void Draw_WiresUpToTheLimit_AreNotRefusedForTheirNumber(int wires, bool isAllowed)
+    {
+        // Every wire ends where it starts: nothing has to be routed, only counted.
+        var text = new StringBuilder("pot vol 250k audio\n").Insert(0, "jack out\n");
+        for (var i = 0; i < wires; i++)
+        {
+            text.Append("wire out.tip to out.tip red\n");
+        }
+
+        var drawn = WiringCompiler.Draw(
+            new SourceText("many.wiring", text.ToString()),
+            NoSources.Instance,
+            new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
+        );
+
+        Assert.Equal(isAllowed, drawn.Svg is not null);
+        Assert.Equal(!isAllowed, drawn.Compiled.Findings.Any(f => f.Id == "too-large-to-draw"));
+    }
+
+    private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);
+
+    private static void Check(string text)
+    {
+        var source = new SourceText("any.wiring", text);
+        var result = WiringCompiler.Check(source, NoSources.Instance);
+
+        Assert.Equal(text, result.Tree.ToText());
+        var formatted = Formatter.Format(result.Tree);
+        Assert.Equal(formatted, Formatter.Format(Parser.Parse(new SourceText("any.wiring", formatted))));
+    }
+
+    private static string? Draw(string text) =>
+        WiringCompiler
+            .Draw(
+                new SourceText("any.wiring", text),
+                NoSources.Instance,
+                new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
+            )
+            .Svg;
+
+    private static string Compose(string[] parts, (int From, int To, string Colour)[] wires)
+    {
+        var text = new StringBuilder();
+        for (var i = 0; i < parts.Length; i++)
+        {
+            text.Append(parts[i].Replace(" P", $" p{i}", StringComparison.Ordinal)).Append('\n');
+        }
+
+        var circuit = WiringCompiler
+            .Check(new SourceText("parts.wiring", text.ToString()), NoSources.Instance)
+            .Circuit!;
+
+        // A lead ends once and two leads never meet on a line: lugs alone are wired here.
+        var lugs = circuit.Lugs.Where(l => l is { IsInner: false, IsLead: false }).Select(l => l.Name).ToList();
+        foreach (var (from, to, colour) in wires.Where(_ => lugs.Count > 0))
+        {
+            text.Append($"wire {lugs[from % lugs.Count]} to {lugs[to % lugs.Count]} {colour}\n");
+        }
+
+        return text.ToString();
+    }
+}
