@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using System.Text;
+using WireText.Text;
 
 namespace WireText.Cli;
 
@@ -65,7 +66,7 @@ public static class CliProgram
         var parsed = Commands(context).Parse(args, Parsing);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var problem in parsed.Errors.Select(e => OneLine(e.Message)).Distinct(StringComparer.Ordinal))
+            foreach (var problem in Problems(parsed))
             {
                 context.Error.WriteLine($"wiretext: {problem}");
             }
@@ -98,6 +99,18 @@ public static class CliProgram
         };
         root.Directives.Clear();
         return root;
+    }
+
+    private static IEnumerable<string> Problems(ParseResult parsed)
+    {
+        // A mistyped command would be two problems: no command, and a word too many.
+        if (parsed.CommandResult.Command is RootCommand root && parsed.UnmatchedTokens is [var word, ..])
+        {
+            var near = DidYouMean.Nearest(word, root.Subcommands.Select(command => command.Name));
+            return [$"no command is called '{word}'" + (near is null ? "" : $"; did you mean '{near}'?")];
+        }
+
+        return parsed.Errors.Select(e => OneLine(e.Message)).Distinct(StringComparer.Ordinal);
     }
 
     /// <summary>The library writes a choice of words as lines of their own.</summary>

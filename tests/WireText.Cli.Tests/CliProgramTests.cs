@@ -72,6 +72,14 @@ public sealed class CliProgramTests : IDisposable
         Assert.StartsWith("wiretext: ", ran.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Run_MistypedCommand_OffersTheNearest() =>
+        Assert.StartsWith(
+            "wiretext: no command is called 'chekc'; did you mean 'check'?\n",
+            Bench.Run("chekc", "a.wiring").Error,
+            StringComparison.Ordinal
+        );
+
     [Theory]
     [MemberData(nameof(FileCommands))]
     public void Run_FileThatIsNotThere_Exits2(string command) =>

@@ -124,7 +124,7 @@ internal sealed class SvgPictureReader
         var parent = groups.TryPeek(out var outer) ? outer : new Group(new Element("", []));
         var group = new Group(element)
         {
-            Part = element.Name == "g" ? element.Value("data-part") ?? parent.Part : parent.Part,
+            Part = element.Value("data-part") ?? parent.Part,
             Lug = element.Value("data-lug") ?? parent.Lug,
             Wire = parent.Wire,
             Tag = parent.Tag,

@@ -133,6 +133,20 @@ public class PictureFaultTests
     }
 
     [Fact]
+    public void Measure_TextThatSaysItsPart_MayLieOnIt()
+    {
+        const string text =
+            "<text class=\"section-label\" {0} x=\"80\" y=\"47\" font-size=\"2\" textLength=\"1\">a</text>";
+
+        Assert.True(SmallPicture.With(text.Replace("{0}", "data-part=\"out\"", StringComparison.Ordinal)).IsClean);
+        AssertOnly(
+            SmallPicture.With(text.Replace("{0}", "", StringComparison.Ordinal)),
+            new OffendingPair("part:out", "text:a"),
+            m => m.LabelOverlaps
+        );
+    }
+
+    [Fact]
     public void Measure_NameOnValue_IsALabelOverlap()
     {
         var measure = SmallPicture.Spoiled("x=\"30\" y=\"48\"", "x=\"30\" y=\"46\"");
