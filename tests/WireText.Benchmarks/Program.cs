@@ -1,1 +1,4 @@
-return 0;
+using BenchmarkDotNet.Running;
+using WireText.Benchmarks;
+
+BenchmarkSwitcher.FromTypes([typeof(StageBenchmarks)]).Run(args);
