@@ -122,6 +122,7 @@ internal static class TextFace
         var edge = new string(' ', edges.First) + "+" + new string('-', edges.Last - edges.First - 1) + "+\n";
         var isOpen = false;
         var wasClosed = false;
+        var isEmpty = true;
         foreach (var row in lugs.GroupBy(l => l.At.Y))
         {
             if (hasBody && !isOpen && row.Key >= -halfHeight)
@@ -132,11 +133,12 @@ internal static class TextFace
 
             if (hasBody && isOpen && !wasClosed && row.Key > halfHeight)
             {
-                text.Append(edge);
+                text.Append(isEmpty ? Row([], edges) : "").Append(edge);
                 wasClosed = true;
             }
 
             var isInside = hasBody && isOpen && !wasClosed;
+            isEmpty &= !isInside;
             text.Append(Row(row.Select(l => (l.Name, Column(l.At.X))), isInside ? edges : null));
         }
 

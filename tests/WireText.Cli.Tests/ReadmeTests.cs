@@ -1,0 +1,65 @@
+using System.Text.RegularExpressions;
+using WireText.Testing;
+
+namespace WireText.Cli.Tests;
+
+/// <summary>What README shows is what the program says.</summary>
+public partial class ReadmeTests
+{
+    [Fact]
+    public void EveryCommandOfReadme_GivesTheOutputShown()
+    {
+        var shown = Console()
+            .Matches(File.ReadAllText(Repository.PathOf("README.md")))
+            .Select(m => m.Groups["text"].Value);
+        var sessions = shown.Where(text => text.StartsWith("$ wiretext ", StringComparison.Ordinal)).ToList();
+
+        Assert.NotEmpty(sessions);
+        foreach (var session in sessions)
+        {
+            var (command, output) = Split(session);
+            var arguments = command["$ wiretext ".Length..]
+                .Split(' ')
+                .Select(word => word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word) : word);
+
+            var ran = Bench.Run([.. arguments]);
+
+            // The paths that the tests give are whole ones; README's are from the repository's root.
+            Assert.Equal(
+                output,
+                ran.Output.Replace(Repository.Root.Replace('\\', '/') + "/", "", StringComparison.Ordinal)
+            );
+        }
+    }
+
+    [Fact]
+    public void TheDrawCommandOfReadme_DrawsARealCircuit()
+    {
+        var command = DrawCommandLine().Match(File.ReadAllText(Repository.PathOf("README.md"))).Groups["args"].Value;
+        using var bench = new Bench();
+        var arguments = command
+            .Split(' ')
+            .Select(word =>
+                word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word)
+                : word == "guitar.svg" ? bench[word]
+                : word
+            );
+
+        var ran = Bench.Run([.. arguments]);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("<svg", bench.Text("guitar.svg"), StringComparison.Ordinal);
+    }
+
+    private static (string Command, string Output) Split(string session)
+    {
+        var end = session.IndexOf('\n', StringComparison.Ordinal);
+        return (session[..end], session[(end + 1)..]);
+    }
+
+    [GeneratedRegex("(?<fence>`{3,})console\n(?<text>.*?)\\k<fence>", RegexOptions.Singleline, 2000)]
+    private static partial Regex Console();
+
+    [GeneratedRegex("dotnet run --project src/WireText.Cli -- (?<args>draw .*)", RegexOptions.None, 2000)]
+    private static partial Regex DrawCommandLine();
+}
