@@ -20,6 +20,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
     private const long WorkLimit = 100_000_000;
 
     private readonly DialSetting dials = DialSetting.Undecided(network);
+    private readonly Branch[] batteries = [.. network.Branches.Where(branch => branch.Kind == BranchKind.Battery)];
     private readonly SortedSet<int> asked = [];
     private long work;
 
@@ -45,7 +46,7 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
             }
 
             var isLive = LivePart.Find(network, branches.AsSpan(), nodeOf, dials, pairs, probe);
-            if (Nearest(nodeOf, maybe, isLive) is not { } control)
+            if ((Nearest(nodeOf, maybe, isLive) ?? SupplyControl(nodeOf, maybe, pairs, isLive)) is not { } control)
             {
                 leaves.Add(Leaf(positions, nodeOf, isLive));
                 continue;
@@ -117,6 +118,35 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
         }
 
         return nearest;
+    }
+
+    /// <summary>
+    /// The first control that may yet close or open the supply of an amplifier whose output is live; null when none may.
+    /// Supplies run through contacts and batteries alone.
+    /// </summary>
+    private int? SupplyControl(int[] nodeOf, List<(int Control, NetPair Pair)> maybe, NetPair[] pairs, bool[] isLive)
+    {
+        var nets = network.Circuit.Nets.OneNet;
+        for (var i = 0; i < branches.Length; i++)
+        {
+            if (
+                !isLive[i]
+                || branches[i].Kind != BranchKind.AmplifierOutput
+                || network.Circuit.Elements[branches[i].Element] is not Amplifier { Supply: { } supply } amplifier
+            )
+            {
+                continue;
+            }
+
+            var way = LivePart.Find(network, batteries, nodeOf, dials, pairs, (nets[supply], nets[amplifier.Common]));
+            var deciding = way.AsSpan(batteries.Length).IndexOf(true);
+            if (deciding >= 0)
+            {
+                return maybe[deciding].Control;
+            }
+        }
+
+        return null;
     }
 
     private int[] Distances(int[] nodeOf, List<(int Control, NetPair Pair)> maybe)

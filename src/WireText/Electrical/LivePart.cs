@@ -26,7 +26,7 @@ public static class LivePart
     }
 
     /// <summary>Whether each branch, then each extra edge, is live.</summary>
-    /// <param name="branches">The branches to look at: all of the network's, or none for contacts alone.</param>
+    /// <param name="branches">The branches to look at: all of the network's, some, or none for contacts alone; an output never without its input.</param>
     /// <param name="nodeOf">For each net, its node.</param>
     /// <param name="extra">Contacts that may close, as pairs of nets.</param>
     /// <param name="probe">The nets of the virtual edge.</param>
@@ -78,16 +78,16 @@ public static class LivePart
     {
         var live = new HashSet<int> { blockOf[^1] };
         var inputs = new Dictionary<int, int>();
-        var outputs = new List<Branch>();
-        foreach (var branch in branches)
+        var outputs = new List<(int Element, int Place)>();
+        for (var place = 0; place < branches.Length; place++)
         {
-            if (branch.Kind == BranchKind.AmplifierInput)
+            if (branches[place].Kind == BranchKind.AmplifierInput)
             {
-                inputs.Add(branch.Element, branch.Index);
+                inputs.Add(branches[place].Element, place);
             }
-            else if (branch.Kind == BranchKind.AmplifierOutput)
+            else if (branches[place].Kind == BranchKind.AmplifierOutput)
             {
-                outputs.Add(branch);
+                outputs.Add((branches[place].Element, place));
             }
         }
 
@@ -95,10 +95,10 @@ public static class LivePart
         do
         {
             grew = false;
-            foreach (var output in outputs)
+            foreach (var (element, place) in outputs)
             {
-                var input = blockOf[inputs[output.Element]];
-                var isDriven = blockOf[output.Index] != BiconnectedBlocks.None && live.Contains(blockOf[output.Index]);
+                var input = blockOf[inputs[element]];
+                var isDriven = blockOf[place] != BiconnectedBlocks.None && live.Contains(blockOf[place]);
                 grew |= isDriven && input != BiconnectedBlocks.None && live.Add(input);
             }
         } while (grew);

@@ -29,13 +29,16 @@ public static class FormFinder
     private static ReducedNetwork? Reduce(FormTrial trial)
     {
         var edits = BranchEdits.None;
-        while (true)
+        for (var left = int.MaxValue; ; )
         {
+            // Every edit takes branches out of the live part: were one not to, the search would never end.
             var live = trial.LiveWith(edits);
-            if (live.Branches.Length > MaxBranches)
+            if (live.Branches.Length > MaxBranches || live.Branches.Length >= left)
             {
                 return null;
             }
+
+            left = live.Branches.Length;
 
             var reduced = ReducedNetwork.Of(trial.Network.Circuit, live);
             if (reduced.FirstKernel is not { } kernel)
@@ -59,11 +62,14 @@ public static class FormFinder
     private static BranchEdits? Simplify(FormTrial trial, LiveNetwork live, List<JoinEdge> kernel, BranchEdits edits)
     {
         var plain = kernel
-            .Where(edge => edge.Tree.Leaves().All(leaf => !trial.Counts(live.Branches[leaf.Place])))
+            .Where(edge => edge.Tree.Leaves().All(leaf => CanGo(live.Branches[leaf.Place])))
             .Select(edge => edge.Tree.Leaves().Select(leaf => live.Branches[leaf.Place].Source.Index).ToList())
             .ToList();
         return Best(plain.Select(branches => edits.Open(branches)))
             ?? Best(plain.Select(branches => edits.Join(branches)));
+
+        // What an amplifier listens to stays, or there would be nothing to hear.
+        bool CanGo(LiveBranch branch) => branch.Source.Kind != BranchKind.AmplifierInput && !trial.Counts(branch);
 
         BranchEdits? Best(IEnumerable<BranchEdits> candidates)
         {

@@ -23,6 +23,9 @@ public abstract record FormNode
     /// <summary>The element of the first-declared coil.</summary>
     public int FirstCoil => Coils.Min(coil => coil.Coil.Index);
 
+    /// <summary>The same with every coil reversed.</summary>
+    public FormNode Reversed() => FormNodes.Flip(this);
+
     /// <summary>All coils of a part in series, all the same way: what a pickup's name alone means. Null when it has no coil.</summary>
     public static FormNode? OfPickup(Circuit circuit, Part part)
     {

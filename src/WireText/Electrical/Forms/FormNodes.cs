@@ -39,4 +39,30 @@ internal static class FormNodes
         };
         return bare with { Through = bare.Through.AddRange(node.Through) };
     }
+
+    /// <summary>The tree in letters, with everything that holds coils of one part alone replaced by a symbol.</summary>
+    public static string Symbolised(FormNode? node, int part)
+    {
+        if (node is null)
+        {
+            return "";
+        }
+
+        if (node.Coils.All(coil => coil.Coil.Part == part))
+        {
+            return "x";
+        }
+
+        // Coils of the part that are joined directly are one symbol, however many they are.
+        return node switch
+        {
+            CoilForm coil => coil.Coil.Name,
+            SeriesForm series => "S(" + SymbolisedParts(series.Parts, part) + ")",
+            ParallelForm parallel => "P(" + SymbolisedParts(parallel.Parts, part) + ")",
+            _ => "",
+        };
+    }
+
+    private static string SymbolisedParts(ImmutableArray<FormNode> parts, int part) =>
+        string.Join(' ', parts.Select(node => Symbolised(node, part)).Distinct(StringComparer.Ordinal));
 }

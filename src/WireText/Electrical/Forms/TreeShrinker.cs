@@ -48,6 +48,11 @@ internal sealed class TreeShrinker(FormTrial trial, ReducedNetwork reduced)
             return BehindAmplifier(leaf, isAlone: false);
         }
 
+        if (!trial.Counts(Branch(leaf)))
+        {
+            return null;
+        }
+
         var coil = (Coil)trial.Circuit.Elements[Branch(leaf).Source.Element];
         return new CoilForm(coil, CoilSigns.Strings(coil) * (leaf.IsReversed ? -1 : 1));
     }

@@ -64,6 +64,7 @@ public sealed class LiveNetwork
     public bool HasFeedback { get; }
 
     /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    /// <param name="edits">What is opened or joined in thought; an amplifier's input stays where it is.</param>
     public static LiveNetwork Of(
         Network network,
         ReadOnlySpan<int> positions,
@@ -76,7 +77,7 @@ public sealed class LiveNetwork
         var powered = Supply.PoweredAmplifiers(network, positions);
         var present = network
             .Branches.Where(branch =>
-                !edits.Opened.Contains(branch.Index)
+                (branch.Kind == BranchKind.AmplifierInput || !edits.Opened.Contains(branch.Index))
                 && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
             )
             .ToArray();

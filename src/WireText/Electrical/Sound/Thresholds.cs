@@ -33,6 +33,9 @@ public static class Thresholds
     /// <summary>A fixed resistor in series with everything is named from this on, in ohms.</summary>
     public const double NamedSeriesOhms = 1e3;
 
+    /// <summary>A direct voltage at the jack is told above this, in volts.</summary>
+    public const double JackVolts = 1e-3;
+
     /// <summary>Balance is not looked at further down, in dB.</summary>
     public const double BalanceFloorDecibels = -60;
 }

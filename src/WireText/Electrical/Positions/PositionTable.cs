@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Sound;
+
+namespace WireText.Electrical.Positions;
+
+/// <summary>What every position really does, dials at rest.</summary>
+/// <param name="Circuit">The circuit it is about.</param>
+/// <param name="Rows">In the order of the controls as declared and of their positions.</param>
+/// <param name="Local">
+/// Where there were too many rows: for each control that changes one pickup alone, what its other positions do while the
+/// other controls stand as in the first row. The rows show such a control at its first position.
+/// </param>
+/// <param name="Crowding">The controls that make too many situations to list; empty when all are there.</param>
+public sealed record PositionTable(
+    Circuit Circuit,
+    ImmutableArray<PositionRow> Rows,
+    ImmutableArray<LocalControl> Local,
+    ImmutableArray<Control> Crowding
+)
+{
+    /// <summary>Rows beyond which local controls get lines of their own. Chosen.</summary>
+    private const int ManyRows = 64;
+
+    /// <summary>The controls that a table has a column for: those that make a difference in some row.</summary>
+    public IEnumerable<Control> Columns =>
+        Circuit.Controls.Where(control =>
+            !control.IsPlug && Rows.Any(row => row.Positions[control.Index] != Situation.Any)
+        );
+
+    /// <summary>The table of a circuit; null when it has no output jack.</summary>
+    public static PositionTable? Of(Circuit circuit) =>
+        Network.Of(circuit) is { } network ? Of(new Analyst(network)) : null;
+
+    /// <summary>The table of a network whose states may be known already.</summary>
+    public static PositionTable Of(Analyst analyst)
+    {
+        var network = analyst.Network;
+        var tree = SituationTree.Of(network);
+        var dials = DialSetting.Rest(network);
+        var states = tree
+            .Situations.Select(situation =>
+                (situation.Positions, State: analyst.Analyse(situation.Positions.AsSpan(), dials))
+            )
+            .ToList();
+        var loudest = states
+            .Where(state => state.State.Outcome == Outcome.Sound)
+            .Select(state => state.State.Sound.LevelDecibels)
+            .DefaultIfEmpty(0)
+            .Max();
+        var rows = states.ConvertAll(state => new PositionRow(
+            state.Positions,
+            state.State,
+            state.State.Outcome == Outcome.Sound ? state.State.Sound.LevelDecibels - loudest : null
+        ));
+        var merged = RowMerger.Merge(network.Circuit, rows);
+        var local = merged.Length > ManyRows ? LocalControls.Find(network.Circuit, rows) : [];
+        if (!local.IsEmpty)
+        {
+            merged = RowMerger.Merge(network.Circuit, LocalControls.WithoutLocal(network.Circuit, rows, local));
+        }
+
+        return new PositionTable(network.Circuit, merged, local, tree.Crowding);
+    }
+}

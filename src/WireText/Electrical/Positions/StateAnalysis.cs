@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Forms;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+
+namespace WireText.Electrical.Positions;
+
+/// <summary>Everything that is told about one state or situation at one dial setting.</summary>
+public sealed record StateAnalysis
+{
+    public required JackSound Sound { get; init; }
+
+    public required HeardForm Form { get; init; }
+
+    /// <summary>Null when there is no peak, or nothing sounds.</summary>
+    public required Resonance? Resonance { get; init; }
+
+    /// <summary>Null when the network is too large to solve.</summary>
+    public required Reading? Reading { get; init; }
+
+    /// <summary>Every coil of the circuit, in order of declaration.</summary>
+    public required ImmutableArray<(Coil Coil, CoilPlace Place)> Coils { get; init; }
+
+    /// <summary>The direct voltage at the tip; null when the network is too large to solve.</summary>
+    public required double? JackVolts { get; init; }
+
+    public Outcome Outcome => Sound.Outcome;
+}
+
+/// <summary>Analyses states of one circuit; a network that was met before is not solved again.</summary>
+public sealed class Analyst(Network network)
+{
+    private readonly Dictionary<LiveNetwork, (JackSound, HeardForm, Resonance?)> known = new(
+        LiveNetworkComparer.Instance
+    );
+
+    public Network Network => network;
+
+    /// <summary>How many different networks were solved.</summary>
+    public int SolvedCount => known.Count;
+
+    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    public StateAnalysis Analyse(ReadOnlySpan<int> positions, DialSetting dials)
+    {
+        var live = LiveNetwork.Of(network, positions, dials);
+        if (!known.TryGetValue(live, out var found))
+        {
+            var sound = JackSound.Of(network.Circuit, live);
+            var form = FormFinder.Find(network, positions, dials, sound);
+            var response = sound.Outcome == Outcome.Sound ? StringResponse.Of(network.Circuit, live) : null;
+            known.Add(live, found = (sound, form, response is null ? null : Resonance.Find(response)));
+        }
+
+        var (heard, joined, resonance) = found;
+        return new StateAnalysis
+        {
+            Sound = heard,
+            Form = joined,
+            Resonance = resonance,
+            Reading = Ohmmeter.Read(network, positions, dials),
+            Coils = CoilPlacement.Of(network, positions, dials),
+            JackVolts = JackVoltage.Of(network, positions, dials),
+        };
+    }
+
+    /// <summary>The same live branches between the same nodes with the same values.</summary>
+    private sealed class LiveNetworkComparer : IEqualityComparer<LiveNetwork>
+    {
+        public static readonly LiveNetworkComparer Instance = new();
+
+        public bool Equals(LiveNetwork? x, LiveNetwork? y) =>
+            x is not null && y is not null && x.IsShort == y.IsShort && x.Branches.SequenceEqual(y.Branches);
+
+        public int GetHashCode(LiveNetwork obj)
+        {
+            var hash = obj.NodeCount;
+            foreach (var branch in obj.Branches)
+            {
+                hash = unchecked((((hash * 31) + branch.Source.Index) * 31) + (branch.From * 7) + branch.To);
+            }
+
+            return hash;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using WireText.Electrical.Forms;
+using WireText.Electrical.Sound;
+using WireText.Quantities;
+using WireText.Syntax;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Electrical.Forms;
+
+/// <summary>The examples' own claims, which were written by hand before anything could compute them.</summary>
+public class ExampleClaimTests
+{
+    public static TheoryData<string> ExampleNames => [.. Repository.Examples.Select(path => Path.GetFileName(path)!)];
+
+    [Theory]
+    [MemberData(nameof(ExampleNames))]
+    public void Claims_OfEachExample_Hold(string name)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", name));
+        var circuit = Bench.CompileText(text);
+        var claims = Parser.Parse(new SourceText(name, text)).Statements.OfType<ExpectSyntax>().ToList();
+        Assert.NotEmpty(claims);
+
+        foreach (var claim in claims)
+        {
+            var named = claim
+                .State.Where(pair => pair.Value.Text != "any")
+                .Select(pair => $"{pair.Key.Text}={pair.Value.Text}");
+            var bench = new Bench(circuit).At(string.Join(' ', named));
+            Assert.All(claim.Claims, each => AssertHolds(bench, each, string.Join(' ', named)));
+        }
+    }
+
+    private static void AssertHolds(Bench bench, ClaimSyntax claim, string state)
+    {
+        switch (claim)
+        {
+            case CoilsClaimSyntax coils:
+                var form = bench.Form();
+                Assert.True(
+                    FormEquality.Matches(form, ClaimReader.Read(bench.Circuit, coils.Coils)),
+                    $"{state}: {FormText.ForPeople(bench.Circuit, form)}"
+                );
+                break;
+            case WordClaimSyntax { Word.Text: "silence" }:
+                Assert.True(bench.Sound().Outcome.IsSilence(), state);
+                break;
+            case WordClaimSyntax { Word.Text: "hum-cancelling" }:
+                Assert.Equal(HumWord.Cancelled, bench.Sound().Hum!.Word);
+                break;
+            case ValueClaimSyntax { Quantity.Text: "reads" } reads:
+                var ohms = ValueReader.Read(reads.Value.Text, ValueUse.Resistor).Value!.Value;
+                Assert.InRange(bench.Reading().Ohms / ohms, 0.97, 1.03);
+                break;
+            case BatteryClaimSyntax:
+                break;
+            default:
+                Assert.Fail(string.Create(CultureInfo.InvariantCulture, $"nothing judges {claim}"));
+                break;
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using WireText.Circuits;
+using WireText.Electrical.Forms;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Tests.Electrical.Forms;
+
+public class FormEqualityTests
+{
+    [Theory]
+    [InlineData(11, "", "neck parallel bridge", true)]
+    [InlineData(11, "", "bridge parallel neck", true)]
+    [InlineData(11, "", "reversed neck parallel reversed bridge", true)]
+    [InlineData(11, "", "neck series bridge", false)]
+    [InlineData(11, "", "reversed neck parallel bridge", false)]
+    [InlineData(11, "", "neck", false)]
+    [InlineData(12, "", "neck parallel reversed bridge", true)]
+    [InlineData(12, "", "reversed neck parallel bridge", true)]
+    [InlineData(12, "", "neck parallel bridge", false)]
+    [InlineData(15, "cut=1", "hb", true)]
+    [InlineData(15, "cut=1", "hb.n series hb.s", true)]
+    [InlineData(15, "cut=1", "hb.n", false)]
+    [InlineData(15, "cut=2", "hb.n", true)]
+    [InlineData(17, "", "hb", true)]
+    [InlineData(22, "", "hb parallel hx", false)]
+    [InlineData(22, "", "(hb.s parallel hx.s) series (hx.n parallel hb.n)", true)]
+    [InlineData(23, "", "a series b", false)]
+    [InlineData(25, "", "neck", true)]
+    [InlineData(25, "", "neck through lo", true)]
+    [InlineData(25, "", "neck through vol", false)]
+    [InlineData(31, "", "neck", true)]
+    [InlineData(31, "", "neck series dummy", true)]
+    [InlineData(31, "", "neck parallel dummy", false)]
+    [InlineData(32, "mix=5", "neck through mix parallel bridge", true)]
+    [InlineData(32, "mix=5", "neck parallel bridge", true)]
+    [InlineData(32, "mix=0", "bridge", true)]
+    [InlineData(32, "mix=0", "neck parallel bridge", false)]
+    public void Claim_AboutACircuit_HoldsOrNot(int number, string settings, string claim, bool holds)
+    {
+        var bench = RightVerdicts.Of(number).At(settings);
+
+        Assert.Equal(holds, FormEquality.Matches(bench.Form(), ClaimOf(bench.Circuit, claim)));
+    }
+
+    [Theory]
+    [InlineData(12, "", "neck parallel reversed bridge")]
+    [InlineData(15, "cut=2", "hb.n")]
+    [InlineData(25, "", "neck through lo")]
+    [InlineData(22, "", "(hb.n parallel hx.n) series (hb.s parallel hx.s)")]
+    public void AsClaim_OfAForm_IsAClaimThatHolds(int number, string settings, string expected)
+    {
+        var bench = RightVerdicts.Of(number).At(settings);
+        var claim = FormText.AsClaim(bench.Circuit, bench.Form());
+
+        Assert.Equal(expected, claim);
+        Assert.True(FormEquality.Matches(bench.Form(), ClaimOf(bench.Circuit, claim!)));
+    }
+
+    private static FormNode ClaimOf(Circuit circuit, string claim)
+    {
+        var tree = Parser.Parse(new SourceText("claim", $"expect rest: {claim}\n"));
+        var coils = tree.Statements.OfType<ExpectSyntax>().Single().Claims.OfType<CoilsClaimSyntax>().Single();
+        return ClaimReader.Read(circuit, coils.Coils);
+    }
+}

@@ -1,0 +1,165 @@
+using CsCheck;
+using WireText.Electrical;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Sound;
+using WireText.Testing;
+
+namespace WireText.Tests.Electrical.Positions;
+
+public class PositionTableTests
+{
+    public static TheoryData<string> ExampleNames => [.. Repository.Examples.Select(path => Path.GetFileName(path)!)];
+
+    [Fact]
+    public void PhaseSwitchBehindASelector_MakesFiveSituationsFourRows()
+    {
+        // The sign of the whole is not told: a pickup alone is the same with its leads turned.
+        var table = TableOf(RightVerdicts.Of(13));
+
+        Assert.Equal(
+            [
+                "ph=any sel=1: neck",
+                "ph=any sel=3: bridge",
+                "ph=1 sel=2: neck parallel bridge",
+                "ph=2 sel=2: neck parallel bridge, out of phase",
+            ],
+            Lines(table)
+        );
+    }
+
+    [Fact]
+    public void MuteAcrossTheJack_IsOneRow_WhateverTheOthersDo()
+    {
+        var table = TableOf(Example("2-two-pickups-mute.wiring"));
+
+        Assert.Equal(
+            [
+                "sel=any mute=down: silence: tip and sleeve are joined",
+                "sel=bridge mute=up: bridge",
+                "sel=both mute=up: neck parallel bridge",
+                "sel=neck mute=up: neck",
+            ],
+            Lines(table)
+        );
+    }
+
+    [Fact]
+    public void SelectorWithNothingInTheMiddle_LeavesTheJackOnItsPot()
+    {
+        var table = TableOf(RightVerdicts.Of(5));
+
+        Assert.Equal("sel=2: dead: only 250 kΩ stay on the jack", Lines(table)[1]);
+        Assert.Null(table.Rows[1].LevelDecibels);
+    }
+
+    [Fact]
+    public void LoudestRow_IsTheReference()
+    {
+        var table = TableOf(Example("8-twin-coil-cut.wiring"));
+
+        Assert.Equal(0, table.Rows.Max(row => row.LevelDecibels));
+    }
+
+    [Fact]
+    public void ControlThatChangesNothing_HasNoColumn()
+    {
+        var table = TableOf(
+            Bench.Of("button spare momentary; jack out; pickup p single-coil; p.hot ~ out.tip; p.ground ~ out.sleeve")
+        );
+
+        Assert.Empty(table.Columns);
+        Assert.Single(table.Rows);
+    }
+
+    [Fact]
+    public void TenCutsInParallel_AreLocal_AndHaveLinesOfTheirOwn()
+    {
+        var text = "jack out";
+        for (var i = 0; i < 7; i++)
+        {
+            text +=
+                $"; pickup p{i} humbucker-4 dcr={7 + i}k; switch s{i} spdt; p{i}.n-start ~ out.tip; p{i}.n-finish ~ p{i}.s-finish;"
+                + $"p{i}.s-start ~ out.sleeve; s{i}.A0 ~ p{i}.n-finish; s{i}.A2 ~ out.sleeve";
+        }
+
+        var table = TableOf(Bench.Of(text));
+
+        // 128 situations: one row with all switches in their first position, and a line for each switch's other position.
+        Assert.Single(table.Rows);
+        Assert.Equal(7, table.Local.Length);
+        Assert.All(table.Local, (local, i) => Assert.Equal($"p{i}", table.Circuit.Parts[local.Pickup].Name));
+        Assert.All(table.Local, local => Assert.Single(local.Rows));
+    }
+
+    [Theory]
+    [MemberData(nameof(ExampleNames))]
+    public void Rows_OfEachExample_HoldEveryStateOnceAsSolvedAlone(string name)
+    {
+        // The table is made from situations, memoised and merged; each state solved on its own must say the same.
+        var bench = Example(name);
+        var table = TableOf(bench);
+        foreach (var state in RandomCircuits.StatesOf(bench.Network).Where(state => IsPlugged(bench, state)))
+        {
+            var row = Assert.Single(table.Rows, row => Holds(row, state));
+            var alone = new Analyst(bench.Network).Analyse(state, bench.Dials);
+
+            Assert.Equal(alone.Outcome, row.State.Outcome);
+            Assert.Equal(
+                new PositionRow([.. state], alone, null).WhatIsHeard(bench.Circuit),
+                row.WhatIsHeard(bench.Circuit)
+            );
+            Assert.Equal(alone.Sound.LevelDecibels, row.State.Sound.LevelDecibels, 0.1);
+            Assert.Equal(alone.Reading?.Ohms ?? 0, row.State.Reading?.Ohms ?? 0, (row.State.Reading?.Ohms ?? 0) * 0.01);
+        }
+    }
+
+    [Fact]
+    public void Analyst_OfRandomCircuits_GivesWhatADirectSolveGives() =>
+        Gen.Select(RandomCircuits.Any, Gen.OneOf(Gen.Const(0.0), Gen.Const(3.0), Gen.Const(10.0)).Array[8])
+            .Sample(
+                (made, travels) =>
+                {
+                    var network = made.ToNetwork();
+                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                    var analyst = new Analyst(network);
+                    foreach (var state in RandomCircuits.StatesOf(network).Take(12))
+                    {
+                        var known = analyst.Analyse(state, dials);
+                        var direct = JackSound.Of(network, state, dials);
+                        Assert.Equal(direct.Outcome, known.Outcome);
+                        Assert.Equal(direct.LevelDecibels, known.Sound.LevelDecibels, 1e-9);
+                        Assert.Equal(direct.Hum, known.Sound.Hum);
+                    }
+                },
+                iter: 200
+            );
+
+    private static PositionTable TableOf(Bench bench) => PositionTable.Of(bench.Circuit)!;
+
+    private static Bench Example(string name) =>
+        new(Bench.CompileText(File.ReadAllText(Repository.PathOf("examples", name))));
+
+    private static List<string> Lines(PositionTable table) =>
+        [
+            .. table.Rows.Select(row =>
+                string.Join(
+                    ' ',
+                    table.Columns.Select(control =>
+                        $"{control.Name}={(row.Positions[control.Index] == Situation.Any ? "any" : control.Positions[row.Positions[control.Index]].Name)}"
+                    )
+                )
+                + ": "
+                + row.WhatIsHeard(table.Circuit)
+            ),
+        ];
+
+    private static bool Holds(PositionRow row, int[] state) =>
+        state
+            .Select(
+                (position, control) => row.Positions[control] == Situation.Any || row.Positions[control] == position
+            )
+            .All(holds => holds);
+
+    private static bool IsPlugged(Bench bench, int[] state) =>
+        bench.Circuit.Controls.All(control => !control.IsPlug || state[control.Index] == control.Rest);
+}
