@@ -131,6 +131,9 @@ public static class Binder
             Cables = [.. draft.Cables],
             Joins = [.. draft.Joins],
             Outputs = [.. OutputsOf(draft)],
+            Surroundings = new SurroundingsBinder(tree, draft.Sink).Bind(
+                Single<LoadSyntax>(tree, draft.Sink, load => load)
+            ),
             Nets = NetBuilder.Build(draft.Lugs.Count, draft.Joins),
             Arrangement = [.. places.Rows],
             Places = [.. places.Places],
@@ -219,7 +222,6 @@ public static class Binder
             statement switch
             {
                 ExpectSyntax => "expect",
-                LoadSyntax => "load",
                 BaseSyntax => "base",
                 LiftSyntax => "lift",
                 DropSyntax or DropExpectSyntax => "drop",

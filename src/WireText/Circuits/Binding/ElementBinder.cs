@@ -76,6 +76,7 @@ internal sealed class ElementBinder(
         )
         {
             Tolerance = ToleranceOf(inside.Name),
+            Turns = TurnsOf(inside, count),
         };
     }
 
@@ -97,13 +98,17 @@ internal sealed class ElementBinder(
 
     private double? OhmsOfWinding(Inside.CoilInside inside, int count)
     {
-        var turns = CoilCount(inside, "turns", 1e6);
+        var turns = TurnsOf(inside, count);
         var gauge = CoilCount(inside, "awg", 60);
         var length = CoilValue(inside, "turn-length", ValueUse.TurnLength, each => each);
+        return turns is { } t && gauge is { } g && length is { } l ? CopperWire.CoilOhms(t, g, l) : null;
+    }
+
+    /// <summary>The turns of one coil: its own, or its share of the whole pickup's.</summary>
+    private double? TurnsOf(Inside.CoilInside inside, int count)
+    {
         var isWhole = SectionPair(inside.Name, "turns") is null && inside.Values.All(v => !Is(v.Key, "turns"));
-        return turns is { } t && gauge is { } g && length is { } l
-            ? CopperWire.CoilOhms(isWhole ? t / count : t, g, l)
-            : null;
+        return CoilCount(inside, "turns", 1e6) is { } turns ? (isWhole ? turns / count : turns) : null;
     }
 
     private double? CoilCount(Inside.CoilInside inside, string key, double most)
@@ -128,7 +133,11 @@ internal sealed class ElementBinder(
             return number;
         }
 
-        draft.Sink.Error("bad-value", at, $"'{text}' is no count for '{key}'", "write a plain number");
+        if (reported.Add(at.Span))
+        {
+            draft.Sink.Error("bad-value", at, $"'{text}' is no count for '{key}'", "write a plain number");
+        }
+
         return null;
     }
 

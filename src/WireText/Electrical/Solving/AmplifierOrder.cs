@@ -50,7 +50,7 @@ internal static class AmplifierOrder
     }
 
     private static LiveAmplifier Live(Amplifier amplifier, LiveBranch output, LiveBranch? input) =>
-        new(input?.From ?? output.To, output.From, output.To, amplifier.Gain, amplifier.OutputOhms);
+        new(amplifier.Index, input?.From ?? output.To, output.From, output.To, amplifier.Gain, amplifier.OutputOhms);
 
     private static ImmutableArray<LiveAmplifier>? Sort(List<(LiveAmplifier Amplifier, int From, int To)> stages)
     {

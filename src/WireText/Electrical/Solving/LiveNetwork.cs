@@ -13,7 +13,8 @@ public readonly record struct LiveBranch(Branch Source, TwoPole Inside)
 }
 
 /// <summary>An amplifier whose output is live. Nodes are numbered as in <see cref="LiveNetwork"/>.</summary>
-public readonly record struct LiveAmplifier(int In, int Out, int Common, double Gain, double OutputOhms);
+/// <param name="Element">Its place in <see cref="Circuits.Circuit.Elements"/>.</param>
+public readonly record struct LiveAmplifier(int Element, int In, int Out, int Common, double Gain, double OutputOhms);
 
 /// <summary>
 /// The live part of a state at a dial setting, ready to be solved. Nets that solder, closed contacts or a zero track
@@ -109,15 +110,6 @@ public sealed class LiveNetwork
             .ToArray();
         return Build(network, nodeOf, present, dials);
     }
-
-    /// <summary>True when two networks have the same values between the same nodes, so that one solution serves both.</summary>
-    public bool IsSameAs(LiveNetwork other) =>
-        IsShort == other.IsShort
-        && HasFeedback == other.HasFeedback
-        && Branches
-            .Select(branch => (branch.Source.Kind, branch.Inside))
-            .SequenceEqual(other.Branches.Select(branch => (branch.Source.Kind, branch.Inside)))
-        && Amplifiers.SequenceEqual(other.Amplifiers);
 
     private static LiveNetwork Build(Network network, int[] nodeOf, Branch[] present, DialSetting dials)
     {

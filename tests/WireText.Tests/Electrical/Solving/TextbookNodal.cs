@@ -76,8 +76,7 @@ internal static class TextbookNodal
     /// <summary>An amplifier that is not listed hears nothing: its output resistance is a resistance like any other.</summary>
     private static bool IsOutputOf(LiveBranch branch, LiveAmplifier amplifier) =>
         branch.Source.Kind == WireText.Electrical.BranchKind.AmplifierOutput
-        && branch.From == amplifier.Out
-        && branch.To == amplifier.Common;
+        && branch.Source.Element == amplifier.Element;
 
     private static Complex[] Gauss(Complex[,] matrix, Complex[] right)
     {

@@ -1,0 +1,104 @@
+using System.Globalization;
+using WireText.Quantities;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Reads <c>load cable=470p input=1M mains=60 temperature=15..30</c>.</summary>
+internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
+{
+    private const double Coldest = -40;
+    private const double Hottest = 80;
+
+    private static readonly string[] Keys = ["cable", "input", "mains", "temperature"];
+
+    public Surroundings Bind(LoadSyntax? load)
+    {
+        var surroundings = Surroundings.Usual;
+        foreach (var pair in load?.Pairs ?? [])
+        {
+            surroundings = pair.Key.Text.ToLowerInvariant() switch
+            {
+                "cable" when Read(pair.Value, ValueUse.CableCapacitance) is { } farads => surroundings with
+                {
+                    CableFarads = farads,
+                },
+                "input" when Read(pair.Value, ValueUse.AmplifierInput) is { } ohms => surroundings with
+                {
+                    InputOhms = ohms,
+                },
+                "mains" when Mains(pair.Value) is { } hertz => surroundings with { MainsHertz = hertz },
+                "temperature" when Temperature(pair.Value) is var (low, high) => surroundings with
+                {
+                    CoolestCelsius = low,
+                    WarmestCelsius = high,
+                },
+                "cable" or "input" or "mains" or "temperature" => surroundings,
+                _ => Unknown(pair, surroundings),
+            };
+        }
+
+        return surroundings;
+    }
+
+    private Surroundings Unknown(PairSyntax pair, Surroundings surroundings)
+    {
+        var help = DidYouMean.Nearest(pair.Key.Text, Keys) is { } meant
+            ? $"write {meant}="
+            : "a load has cable=, input=, mains= and temperature=";
+        sink.Error("unknown-key", tree.At(pair.Key), $"a load has no '{pair.Key.Text}'", help);
+        return surroundings;
+    }
+
+    private double? Read(WordSyntax word, ValueUse use)
+    {
+        var reading = ValueReader.Read(word.Text, use);
+        if (reading.Problem is { } problem)
+        {
+            var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
+            sink.Error("bad-value", tree.At(word), problem, help);
+        }
+
+        return reading.Value;
+    }
+
+    /// <summary>50 or 60: no other mains is in use where guitars are played.</summary>
+    private double? Mains(WordSyntax word)
+    {
+        if (word.Text is "50" or "60")
+        {
+            return word.Text == "50" ? 50 : 60;
+        }
+
+        sink.Error("bad-value", tree.At(word), $"'{word.Text}' is no mains frequency", "write mains=50 or mains=60");
+        return null;
+    }
+
+    private (double Low, double High)? Temperature(WordSyntax word)
+    {
+        var ends = word.Text.Split("..");
+        if (ends.Length is 1 or 2 && Celsius(ends[0]) is { } low && Celsius(ends[^1]) is { } high && low <= high)
+        {
+            return (low, high);
+        }
+
+        sink.Error(
+            "bad-value",
+            tree.At(word),
+            $"'{word.Text}' is no temperature",
+            "write degrees Celsius: temperature=20 or temperature=15..30"
+        );
+        return null;
+    }
+
+    private static double? Celsius(string text) =>
+        double.TryParse(
+            text,
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var degrees
+        ) && degrees is >= Coldest and <= Hottest
+            ? degrees
+            : null;
+}
