@@ -40,6 +40,10 @@ internal sealed class NetCircuit(int netCount)
 
     public NetCircuit Resistor(int a, int b) => Add(i => new Resistor(i, 0, $"r{i}", Lug(a), Lug(b), 1000));
 
+    public NetCircuit Capacitor(int a, int b) => Add(i => new Capacitor(i, 0, $"c{i}", Lug(a), Lug(b), 22e-9));
+
+    public NetCircuit Inductor(int a, int b) => Add(i => new Inductor(i, 0, $"l{i}", Lug(a), Lug(b), 1.5, 1));
+
     public NetCircuit Amplifier(int input, int output, int common) =>
         Add(i => new Amplifier(i, 0, $"amp{i}", Lug(input), Lug(output), Lug(common), 1, 1e6, 470, null, 0.5, 0));
 

@@ -13,6 +13,8 @@ internal static class RandomCircuits
     private static readonly Gen<Func<NetCircuit, NetCircuit>> Part = Gen.OneOf(
         Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Coil(n.Item1, n.Item2)),
         Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Resistor(n.Item1, n.Item2)),
+        Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Capacitor(n.Item1, n.Item2)),
+        Gen.Select(Net, Net).Select<(int, int), Func<NetCircuit, NetCircuit>>(n => c => c.Inductor(n.Item1, n.Item2)),
         Gen.Select(Net, Net, Net, Gen.Bool)
             .Select<(int, int, int, bool), Func<NetCircuit, NetCircuit>>(n =>
                 c => c.Pot(n.Item1, n.Item2, n.Item3, n.Item4 ? 10 : null)

@@ -31,7 +31,7 @@ public sealed record StateAnalysis
 /// <summary>Analyses states of one circuit; a network that was met before is not solved again.</summary>
 public sealed class Analyst(Network network)
 {
-    private readonly Dictionary<LiveNetwork, (JackSound, HeardForm, Resonance?)> known = new(
+    private readonly Dictionary<LiveNetwork, (JackSound, HeardForm, Resonance?, Reading?)> known = new(
         LiveNetworkComparer.Instance
     );
 
@@ -49,16 +49,19 @@ public sealed class Analyst(Network network)
             var sound = JackSound.Of(network.Circuit, live);
             var form = FormFinder.Find(network, positions, dials, sound);
             var response = sound.Outcome == Outcome.Sound ? StringResponse.Of(network.Circuit, live) : null;
-            known.Add(live, found = (sound, form, response is null ? null : Resonance.Find(response)));
+
+            // The meter's part lies inside the live part: what carries a direct current round the jack carries signals.
+            var peak = response is null ? null : Resonance.Find(response);
+            known.Add(live, found = (sound, form, peak, Ohmmeter.Read(network, positions, dials)));
         }
 
-        var (heard, joined, resonance) = found;
+        var (heard, joined, resonance, reading) = found;
         return new StateAnalysis
         {
             Sound = heard,
             Form = joined,
             Resonance = resonance,
-            Reading = Ohmmeter.Read(network, positions, dials),
+            Reading = reading,
             Coils = CoilPlacement.Of(network, positions, dials),
             JackVolts = JackVoltage.Of(network, positions, dials),
         };

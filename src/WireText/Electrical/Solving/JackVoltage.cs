@@ -8,6 +8,11 @@ public static class JackVoltage
     /// <summary>In volts, tip against sleeve, with the input of the amplifier as load; null when the network is too large to solve.</summary>
     public static double? Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
     {
+        if (!network.Circuit.Elements.Any(element => element is Battery))
+        {
+            return 0;
+        }
+
         var live = LiveNetwork.WithSupplies(network, positions, dials);
         if (live.IsShort || live.IsOpen)
         {

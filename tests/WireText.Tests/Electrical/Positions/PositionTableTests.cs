@@ -72,17 +72,9 @@ public class PositionTableTests
     }
 
     [Fact]
-    public void TenCutsInParallel_AreLocal_AndHaveLinesOfTheirOwn()
+    public void SevenCutsInParallel_AreLocal_AndHaveLinesOfTheirOwn()
     {
-        var text = "jack out";
-        for (var i = 0; i < 7; i++)
-        {
-            text +=
-                $"; pickup p{i} humbucker-4 dcr={7 + i}k; switch s{i} spdt; p{i}.n-start ~ out.tip; p{i}.n-finish ~ p{i}.s-finish;"
-                + $"p{i}.s-start ~ out.sleeve; s{i}.A0 ~ p{i}.n-finish; s{i}.A2 ~ out.sleeve";
-        }
-
-        var table = TableOf(Bench.Of(text));
+        var table = TableOf(Cuts(7));
 
         // 128 situations: one row with all switches in their first position, and a line for each switch's other position.
         Assert.Single(table.Rows);
@@ -113,6 +105,43 @@ public class PositionTableTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(ExampleNames))]
+    public void Rows_WithTheWiresInReverseOrder_AreTheSame(string name)
+    {
+        var lines = File.ReadAllLines(Repository.PathOf("examples", name));
+        var wires = lines.Where(line => line.StartsWith("wire", StringComparison.Ordinal)).Reverse();
+        var others = lines.Where(line => !line.StartsWith("wire", StringComparison.Ordinal));
+        var turned = new Bench(Bench.CompileText(string.Join('\n', [.. others, .. wires]) + "\n"));
+
+        Assert.Equal(Lines(TableOf(Example(name))), Lines(TableOf(turned)));
+    }
+
+    [Fact]
+    public void SeventeenCuts_AreTooManyToList_AndNamed()
+    {
+        var table = TableOf(Cuts(17));
+
+        Assert.Empty(table.Rows);
+        Assert.Equal(17, table.Crowding.Length);
+    }
+
+    [Fact]
+    public void LadderOfThousandsOfParts_IsAnsweredWithoutAForm()
+    {
+        var text = "jack out; pickup p single-coil; p.ground ~ out.sleeve; p.hot ~ m0; metal m0";
+        for (var i = 0; i < 1500; i++)
+        {
+            text +=
+                $"; metal m{i + 1}; resistor r{i} 10R from m{i} to m{i + 1}; resistor q{i} 10M from m{i + 1} to out.sleeve";
+        }
+
+        var row = Assert.Single(TableOf(Bench.Of(text + "; m1500 ~ out.tip")).Rows);
+
+        Assert.Equal(Outcome.Sound, row.State.Outcome);
+        Assert.Equal(WireText.Electrical.Forms.FormKind.Bridge, row.State.Form.Kind);
+    }
+
     [Fact]
     public void Analyst_OfRandomCircuits_GivesWhatADirectSolveGives() =>
         Gen.Select(RandomCircuits.Any, Gen.OneOf(Gen.Const(0.0), Gen.Const(3.0), Gen.Const(10.0)).Array[8])
@@ -129,10 +158,25 @@ public class PositionTableTests
                         Assert.Equal(direct.Outcome, known.Outcome);
                         Assert.Equal(direct.LevelDecibels, known.Sound.LevelDecibels, 1e-9);
                         Assert.Equal(direct.Hum, known.Sound.Hum);
+                        Assert.Equal(WireText.Electrical.Solving.Ohmmeter.Read(network, state, dials), known.Reading);
                     }
                 },
                 iter: 200
             );
+
+    /// <summary>Two-coil pickups in parallel, each with a cut to one coil.</summary>
+    private static Bench Cuts(int count)
+    {
+        var text = "jack out";
+        for (var i = 0; i < count; i++)
+        {
+            text +=
+                $"; pickup p{i} humbucker-4 dcr={7 + i}k; switch s{i} spdt; p{i}.n-start ~ out.tip; p{i}.n-finish ~ p{i}.s-finish;"
+                + $"p{i}.s-start ~ out.sleeve; s{i}.A0 ~ p{i}.n-finish; s{i}.A2 ~ out.sleeve";
+        }
+
+        return Bench.Of(text);
+    }
 
     private static PositionTable TableOf(Bench bench) => PositionTable.Of(bench.Circuit)!;
 
