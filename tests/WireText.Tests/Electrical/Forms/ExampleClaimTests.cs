@@ -1,5 +1,7 @@
 using System.Globalization;
+using WireText.Circuits;
 using WireText.Electrical.Forms;
+using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
 using WireText.Syntax;
@@ -53,7 +55,11 @@ public class ExampleClaimTests
                 var ohms = ValueReader.Read(reads.Value.Text, ValueUse.Resistor).Value!.Value;
                 Assert.InRange(bench.Reading().Ohms / ohms, 0.97, 1.03);
                 break;
-            case BatteryClaimSyntax:
+            case BatteryClaimSyntax battery:
+                var drawn = bench
+                    .Circuit.Elements.OfType<Battery>()
+                    .Any(each => BatteryLoop.IsClosed(bench.Network, bench.State, bench.Dials, each));
+                Assert.Equal(battery.IsOn, drawn);
                 break;
             default:
                 Assert.Fail(string.Create(CultureInfo.InvariantCulture, $"nothing judges {claim}"));

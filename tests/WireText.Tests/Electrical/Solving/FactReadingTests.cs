@@ -8,6 +8,8 @@ public class FactReadingTests
 
     public static TheoryData<string> Readings => FactTable.Ids("ohmmeter.txt");
 
+    public static TheoryData<string> Mutes => FactTable.Ids("mutes.txt");
+
     public static TheoryData<string> BleedRatios => FactTable.Ids("treble-bleed-ratios.txt");
 
     [Theory]
@@ -41,6 +43,24 @@ public class FactReadingTests
             .Ohms;
 
         Assert.Equal(row.Number("ratio"), low / whole, 0.5e-4);
+    }
+
+    [Theory]
+    [MemberData(nameof(Mutes))]
+    public void ContactAcrossTheJack_AsAResistance_LeavesTheLevelOfTheTable(string id)
+    {
+        // Even a dirty contact mutes. At 1 Hz a coil of 1 mH is its resistance.
+        var row = FactTable.Row("mutes.txt", id);
+        var level = Bench
+            .Of(
+                $"pickup p single-coil dcr={row["ohms"]}R l=1mH c=0.1p; resistor contact {row["contact"]}R from out.tip to out.sleeve;"
+                    + "jack out; p.hot ~ out.tip; p.ground ~ out.sleeve"
+            )
+            .Into(0, double.PositiveInfinity)
+            .Decibels(1)[0];
+
+        // Levels below −120 dB are told as −120 dB.
+        Assert.Equal(Math.Max(row.Number("level"), -120), level, 0.06);
     }
 
     private static double OhmsOf(string id) =>
