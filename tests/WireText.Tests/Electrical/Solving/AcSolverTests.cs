@@ -242,7 +242,7 @@ public class AcSolverTests
 
     private static void AssertClose(Complex expected, Complex actual, double relative = 1e-9) =>
         Assert.True(
-            (actual - expected).Magnitude <= (relative * expected.Magnitude) + 1e-15,
+            (actual - expected).Magnitude <= (relative * expected.Magnitude) + 1e-12,
             $"{actual}, expected {expected}"
         );
 
