@@ -58,7 +58,10 @@ public static class MuteFinder
             return new Mute(control.Index, MuteKind.Upstream, closed, pair);
         }
 
-        return Silences(control, open, closed, outcomes) ? new Mute(control.Index, MuteKind.Opening, open, pair) : null;
+        // A selector that lacks a wire opens its only pair too; then a pickup is missing in every position.
+        return Silences(control, open, closed, outcomes) && EveryStringCoilIsLive(network, outcomes)
+            ? new Mute(control.Index, MuteKind.Opening, open, pair)
+            : null;
     }
 
     private static bool Silences(
@@ -71,6 +74,15 @@ public static class MuteFinder
         && !sounding.IsEmpty
         && silent.All(position => !outcomes.SoundsSomewhere(control.Index, position))
         && sounding.Any(position => outcomes.SoundsSomewhere(control.Index, position));
+
+    private static bool EveryStringCoilIsLive(Network network, SituationOutcomes outcomes)
+    {
+        var live = outcomes
+            .Situations.SelectMany(situation => situation.Live)
+            .Select(branch => network.Branches[branch].Element)
+            .ToHashSet();
+        return network.Circuit.Elements.OfType<Coil>().All(coil => !coil.HearsStrings || live.Contains(coil.Index));
+    }
 
     private static ImmutableArray<int> PositionsWith(ContactList contacts, NetPair pair) =>
         [.. Enumerable.Range(0, contacts.Effective.Length).Where(p => contacts.Effective[p].Contains(pair))];

@@ -79,7 +79,7 @@ public sealed class CoilShorted : ICheck
             part.NameAt,
             $"both ends of {Listing.Of(shorted.Select(one => one.Name))} are joined",
             blamed is [var wire]
-                ? $"move one end of the wire from {WireLines.Ends(context.Circuit, wire)}"
+                ? $"move one end of: {WireLines.Line(context.Circuit, wire)}"
                 : $"move one of its leads: '{context.Circuit.NameOf(coil.Start)}' and '{context.Circuit.NameOf(coil.Finish)}' are one net",
             [
                 Subject.Part(part.Name),

@@ -3,16 +3,32 @@ using WireText.Circuits;
 
 namespace WireText.Checks.Connections;
 
+/// <summary>Why a lug is reported.</summary>
+internal enum JointFault
+{
+    /// <summary>Nothing is soldered to it.</summary>
+    NoJoint,
+
+    /// <summary>One of the two ends of a track of which neither is soldered; the other stands beside it.</summary>
+    EitherEnd,
+
+    /// <summary>It is soldered, and no position joins it with another that is.</summary>
+    DeadEnd,
+}
+
+/// <summary>A lug that needs a joint or leads nowhere.</summary>
+internal readonly record struct MissingJoint(int Lug, JointFault Fault);
+
 /// <summary>Which lugs of a part must have a joint and have none.</summary>
 internal sealed class JointRules(CheckContext context, Part part)
 {
     private readonly Circuit circuit = context.Circuit;
-    private readonly SortedSet<int> missing = [];
+    private readonly SortedDictionary<int, JointFault> missing = [];
 
     public static bool IsSplice(Part part) => string.Equals(part.Kind, "splice", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Lugs without a joint that need one, in order; a lug of a pole that leads nowhere is among them though it is wired.</summary>
-    public ImmutableArray<int> Missing()
+    /// <summary>What is missing, in the order of the lugs.</summary>
+    public ImmutableArray<MissingJoint> Missing()
     {
         if (IsSplice(part))
         {
@@ -21,16 +37,20 @@ internal sealed class JointRules(CheckContext context, Part part)
 
         var tracks = part.Elements.Select(e => circuit.Elements[e]).OfType<Track>().ToList();
         var onTracks = tracks.SelectMany(track => track.Ends).ToHashSet();
-        missing.UnionWith(
-            part.Lugs.Where(lug => !onTracks.Contains(lug) && MustBeWired(lug) && !context.IsJointed(lug))
-        );
+        foreach (
+            var lug in part.Lugs.Where(lug => !onTracks.Contains(lug) && MustBeWired(lug) && !context.IsJointed(lug))
+        )
+        {
+            missing.Add(lug, JointFault.NoJoint);
+        }
+
         tracks.ForEach(AddTrack);
         foreach (var pole in Poles())
         {
             AddPole(pole);
         }
 
-        return [.. missing];
+        return [.. missing.Select(one => new MissingJoint(one.Key, one.Value))];
     }
 
     private bool MustBeWired(int lug)
@@ -53,12 +73,12 @@ internal sealed class JointRules(CheckContext context, Part part)
 
         if (!context.IsJointed(track.Wiper))
         {
-            missing.Add(track.Wiper);
+            missing.TryAdd(track.Wiper, JointFault.NoJoint);
         }
         else if (!context.IsJointed(track.Low) && !context.IsJointed(track.High))
         {
-            missing.Add(track.Low);
-            missing.Add(track.High);
+            missing.TryAdd(track.Low, JointFault.EitherEnd);
+            missing.TryAdd(track.High, JointFault.EitherEnd);
         }
     }
 
@@ -67,14 +87,25 @@ internal sealed class JointRules(CheckContext context, Part part)
     {
         var wired = pole.Where(context.IsJointed).ToHashSet();
         var groups = Groups().Where(group => group.Any(pole.Contains)).ToList();
-        if (wired.Count == 0 || groups.Exists(group => group.Count(wired.Contains) >= 2))
+        if (
+            wired.Count == 0
+            || pole.Exists(missing.ContainsKey)
+            || groups.Exists(group => group.Count(wired.Contains) >= 2)
+        )
         {
             return;
         }
 
         // The common is in every position: without it, or alone, the pole leads nowhere.
         var common = pole.MaxBy(lug => groups.Count(group => group.Contains(lug)));
-        missing.Add(wired.Contains(common) ? wired.Min() : common);
+        if (wired.Contains(common))
+        {
+            missing.TryAdd(wired.Min(), JointFault.DeadEnd);
+        }
+        else
+        {
+            missing.TryAdd(common, JointFault.NoJoint);
+        }
     }
 
     private IEnumerable<ImmutableArray<int>> Groups() =>

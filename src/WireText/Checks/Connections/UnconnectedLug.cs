@@ -40,6 +40,7 @@ public sealed class UnconnectedLug : ICheck
             Silences =
             [
                 new Silence("floating-ground", SilenceReach.SamePart),
+                new Silence("mute-opens-hot", SilenceReach.SamePart),
                 Silence.Everywhere("no-sound") with
                 {
                     OnlyByErrors = true,
@@ -49,38 +50,63 @@ public sealed class UnconnectedLug : ICheck
 
     public IEnumerable<Finding> Find(CheckContext context)
     {
-        foreach (var part in context.Circuit.Parts)
+        var faults = context
+            .Circuit.Parts.Select(part => (Part: part, Missing: new JointRules(context, part).Missing()))
+            .Where(fault => !fault.Missing.IsEmpty)
+            .ToList();
+        foreach (var (part, missing) in faults)
         {
-            var missing = new JointRules(context, part).Missing();
-            if (!missing.IsEmpty)
-            {
-                yield return Report(context, part, missing);
-            }
+            // Two loose ends in all: most likely one wire is missing between them.
+            var partner = faults is [{ Missing: [_] }, { Missing: [_] }]
+                ? faults.Find(fault => fault.Part != part).Missing[0]
+                : (MissingJoint?)null;
+            yield return Report(context, part, missing, partner);
         }
     }
 
-    private Finding Report(CheckContext context, Part part, ImmutableArray<int> missing)
+    private Finding Report(CheckContext context, Part part, ImmutableArray<MissingJoint> missing, MissingJoint? partner)
     {
-        var names = missing.Select(context.Circuit.NameOf).ToList();
-        var isDeadEnd = missing.All(context.IsJointed);
-        var message =
-            isDeadEnd ? $"{Listing.Of(names)} leads nowhere: no position joins it to another wire"
-            : names.Count == 1 ? $"{Noun(context, missing)} {Listing.Of(names)} is not connected"
-            : $"{Noun(context, missing)}s {Listing.Of(names)} are not connected";
-        var help = isDeadEnd
-            ? $"wire a lug of '{part.Name}' that a position joins to '{names[0]}'"
-            : $"solder '{names[0]}' to a lug, or write: allow unconnected-lug at {names[0]} \"why\"";
+        var lugs = missing.Select(one => one.Lug).ToList();
         return Description.At(
             IsVital(context.Circuit, part) ? Severity.Error : Severity.Warning,
-            isDeadEnd ? Places.Of(context, missing[0]) : part.NameAt,
-            message,
-            help,
-            [.. missing.Select(context.Subject)]
+            Places.Of(context, lugs[0]),
+            Message(context, missing),
+            Help(context, part, missing[0], partner),
+            [.. lugs.Select(context.Subject)]
         );
     }
 
-    private static string Noun(CheckContext context, ImmutableArray<int> lugs) =>
-        lugs.All(lug => context.Circuit.Lugs[lug].IsLead) ? "lead" : "lug";
+    private static string Message(CheckContext context, ImmutableArray<MissingJoint> missing)
+    {
+        var names = missing.Select(one => context.Circuit.NameOf(one.Lug)).ToList();
+        var noun = missing.All(one => context.Circuit.Lugs[one.Lug].IsLead) ? "lead" : "lug";
+        return missing switch
+        {
+            [{ Fault: JointFault.DeadEnd }, ..] when missing.All(one => one.Fault == JointFault.DeadEnd) =>
+                $"{Listing.Of(names)} {(names.Count == 1 ? "leads" : "lead")} nowhere: no position joins it to another wire",
+            [{ Fault: JointFault.EitherEnd }, { Fault: JointFault.EitherEnd }] =>
+                $"neither '{names[0]}' nor '{names[1]}' is connected",
+            [_] => $"{noun} '{names[0]}' is not connected",
+            _ => $"{noun}s {Listing.Of(names)} are not connected",
+        };
+    }
+
+    private static string Help(CheckContext context, Part part, MissingJoint first, MissingJoint? partner)
+    {
+        var name = context.Circuit.NameOf(first.Lug);
+        var allow = $"or write: allow unconnected-lug at {name} \"why\"";
+        return first.Fault switch
+        {
+            JointFault.DeadEnd => $"wire a lug of '{part.Name}' that a position joins to '{name}', {allow}",
+            _ when LooseEnd(context, partner) is { } other =>
+                $"join it with the other loose end: {WireLines.Line(name, other, WireLines.SignalColour)}; {allow}",
+            _ => $"solder '{name}' to a lug, {allow}",
+        };
+    }
+
+    /// <summary>The name of a lug that nothing is soldered to.</summary>
+    private static string? LooseEnd(CheckContext context, MissingJoint? partner) =>
+        partner is { Fault: JointFault.NoJoint } loose ? context.Circuit.NameOf(loose.Lug) : null;
 
     /// <summary>True for a coil, a two-lead part, a jack, a battery and an amplifier: nothing works without the lug.</summary>
     private static bool IsVital(Circuit circuit, Part part) =>

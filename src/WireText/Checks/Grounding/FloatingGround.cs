@@ -49,17 +49,22 @@ public sealed class FloatingGround : ICheck
 
     public IEnumerable<Finding> Find(CheckContext context)
     {
-        foreach (var metal in context.Metal.Where(IsFloating))
+        // With no wire on the sleeve no ground has a way to it: the loose sleeve is the cause, and reported.
+        if (context.Network is not { } network || !context.IsJointed(context.Circuit.Outputs[0].Sleeve))
         {
-            yield return ReportMetal(context, metal);
+            yield break;
         }
 
-        if (context is { Network: { } network, Tree: { IsComplete: true } tree })
+        var floating = context.Metal.Where(IsFloating).ToList();
+        var silent = new SilentCoils(context, network);
+        foreach (var metal in floating)
         {
-            foreach (var coil in ReturnsThatFloat(context, network, tree))
-            {
-                yield return ReportReturn(context, coil);
-            }
+            yield return ReportMetal(context, metal, silent.ReturningTo(metal.Net));
+        }
+
+        foreach (var (coil, end) in silent.WithoutReturn(floating.Select(metal => metal.Net)))
+        {
+            yield return ReportReturn(context, coil, end);
         }
     }
 
@@ -68,7 +73,7 @@ public sealed class FloatingGround : ICheck
         && metal.Hot is null
         && metal.Contact.Relation is ContactRelation.Never or ContactRelation.Sometimes or ContactRelation.OneNet;
 
-    private Finding ReportMetal(CheckContext context, MetalNet metal)
+    private Finding ReportMetal(CheckContext context, MetalNet metal, IReadOnlyList<Part> silenced)
     {
         var names = Listing.Of(metal.Lugs.Select(context.Circuit.NameOf));
         var (is_, has) = metal.Lugs.Length == 1 ? ("is", "has") : ("are", "have");
@@ -78,12 +83,16 @@ public sealed class FloatingGround : ICheck
             ContactRelation.Sometimes => $"{names} {has} no way to the sleeve at {Apart(context, metal.Contact)}",
             _ => $"{names} {is_} not grounded",
         };
+        var silence =
+            silenced.Count > 0
+                ? $", and {Listing.Of(silenced.Select(part => part.Name))} {(silenced.Count == 1 ? "is" : "are")} silent"
+                : "";
         return Description.At(
-            Severity.Warning,
+            silenced.Count > 0 ? Severity.Error : Severity.Warning,
             Places.Of(context, metal.Lugs[0]),
-            message,
+            message + silence,
             $"solder a ground wire: {GroundPlaces.Line(context, metal)}",
-            [.. metal.Lugs.Select(context.Subject)]
+            [.. metal.Lugs.Select(context.Subject), .. silenced.Select(part => Subject.Part(part.Name))]
         );
     }
 
@@ -95,51 +104,23 @@ public sealed class FloatingGround : ICheck
                 .Select(control => context.PositionName(control, contact.Apart!.Value[control]))
         );
 
-    /// <summary>Coils that are live nowhere and whose ground end reaches the sleeve over nothing; one a pickup, the nearest to ground.</summary>
-    private static IEnumerable<(Coil Coil, int End)> ReturnsThatFloat(
-        CheckContext context,
-        Network network,
-        SituationTree tree
-    )
+    private Finding ReportReturn(CheckContext context, Coil coil, int end)
     {
-        var live = tree
-            .Situations.SelectMany(situation => situation.Live)
-            .Select(branch => network.Branches[branch].Element)
-            .ToHashSet();
-        var reach = new Reach(network);
-        return from coil in context.Circuit.Elements.OfType<Coil>()
-            where !live.Contains(coil.Index) && network.Tip != network.Sleeve
-            let end = GroundEnd(context, coil)
-            let reached = reach.From(context.Circuit.Nets.OneNet[end], without: coil.Index)
-            where !reached.Contains(network.Sleeve) && context.IsJointed(end)
-            group (coil, end, reached.Count) by coil.Part into pickup
-            let nearest = pickup.MinBy(one => one.Count)
-            select (nearest.coil, nearest.end);
-    }
-
-    /// <summary>The end of a coil that belongs to ground: one that is called so, else the start unless that is the hot one.</summary>
-    private static int GroundEnd(CheckContext context, Coil coil) =>
-        context.Sides.IsGroundLike(coil.Start) ? coil.Start
-        : context.Sides.IsGroundLike(coil.Finish) || context.Sides.IsHotLike(coil.Start) ? coil.Finish
-        : coil.Start;
-
-    private Finding ReportReturn(CheckContext context, (Coil Coil, int End) floating)
-    {
-        var name = context.Circuit.NameOf(floating.End);
+        var name = context.Circuit.NameOf(end);
         var start = context
-            .Circuit.Nets.Members[context.Circuit.Nets.OneNet[floating.End]]
-            .FirstOrDefault(lug => !context.Circuit.Lugs[lug].IsLead, floating.End);
+            .Circuit.Nets.Members[context.Circuit.Nets.OneNet[end]]
+            .FirstOrDefault(lug => !context.Circuit.Lugs[lug].IsLead, end);
         var line = WireLines.Line(
             context.Circuit.NameOf(start),
-            GroundPlaces.Nearest(context, floating.End),
+            GroundPlaces.Nearest(context, end),
             WireLines.GroundColour
         );
         return Description.At(
-            Places.Of(context, floating.End),
-            $"nothing leads from '{name}' back to the sleeve: '{floating.Coil.Name}' has no return",
+            Places.Of(context, end),
+            $"nothing leads from '{name}' back to the sleeve: '{coil.Name}' has no return",
             $"solder a ground wire: {line}",
-            context.Subject(floating.End),
-            Subject.Part(context.Circuit.Parts[floating.Coil.Part].Name)
+            context.Subject(end),
+            Subject.Part(context.Circuit.Parts[coil.Part].Name)
         );
     }
 }

@@ -73,7 +73,7 @@ public sealed class HotCase : ICheck
             isOnTip ? Severity.Error : Severity.Warning,
             Places.Of(context, lug),
             $"'{circuit.NameOf(lug)}' carries the signal{where}",
-            $"part it from the signal and ground it: {WireLines.Line(circuit.NameOf(lug), GroundPlaces.Nearest(context, lug), WireLines.GroundColour)}",
+            Help(context, metal),
             [
                 .. metal.Lugs.Select(context.Subject),
                 .. positions.Select(at =>
@@ -84,6 +84,19 @@ public sealed class HotCase : ICheck
                 ),
             ]
         );
+    }
+
+    /// <summary>A cover's or a screen's own lead is soldered elsewhere; a case, or a plate, is given the wire it lacks.</summary>
+    private static string Help(CheckContext context, MetalNet metal)
+    {
+        var circuit = context.Circuit;
+        if (metal.Lugs.FirstOrDefault(lug => !circuit.Lugs[lug].IsLead, -1) >= 0)
+        {
+            return $"solder a ground wire: {GroundPlaces.Line(context, metal)}";
+        }
+
+        var name = circuit.NameOf(metal.Lugs[0]);
+        return $"take the lead off the signal: {WireLines.Line(name, GroundPlaces.Nearest(context, metal.Lugs[0]), WireLines.GroundColour)}";
     }
 
     private static ImmutableArray<(int Control, int Position)> OffRest(

@@ -1,4 +1,6 @@
 using WireText.Electrical;
+using WireText.Electrical.Sound;
+using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
@@ -46,16 +48,31 @@ public sealed class MuteUpstream : ICheck
         );
 
     public IEnumerable<Finding> Find(CheckContext context) =>
-        from mute in context.Mutes
-        where mute.Kind == MuteKind.Upstream
-        let control = context.Circuit.Controls[mute.Control]
-        let output = context.Circuit.Outputs[0]
-        let lugs = MuteWires.LugsOn(context, mute)
-        select Description.At(
+        context.Mutes.Where(mute => mute.Kind == MuteKind.Upstream).Select(mute => Report(context, mute));
+
+    private Finding Report(CheckContext context, Mute mute)
+    {
+        var circuit = context.Circuit;
+        var control = circuit.Controls[mute.Control];
+        var output = circuit.Outputs[0];
+        var (signal, ground) = MuteWires.LugsOn(context, mute);
+        return Description.At(
             context.PlaceOf(control),
-            $"'{control.Name}' shorts the signal before the volume: turned down, part of the track stays on the jack",
-            $"move its wires to tip and sleeve: {WireLines.Line(lugs.Signal, context.Circuit.NameOf(output.Tip), WireLines.SignalColour)}; "
-                + WireLines.Line(lugs.Ground, context.Circuit.NameOf(output.Sleeve), WireLines.GroundColour),
-            Subject.Part(context.Circuit.Parts[control.Part].Name)
+            $"'{control.Name}' shorts the signal before the volume{Left(context, mute)}",
+            $"move its wires to tip and sleeve: {WireLines.Line(signal, circuit.NameOf(output.Tip), WireLines.SignalColour)}; "
+                + WireLines.Line(ground, circuit.NameOf(output.Sleeve), WireLines.GroundColour),
+            Subject.Part(circuit.Parts[control.Part].Name)
         );
+    }
+
+    /// <summary>What still lies across the jack with the dials at the middle, while it mutes.</summary>
+    private static string Left(CheckContext context, Mute mute)
+    {
+        int[] state = [.. context.Circuit.Controls.Select(control => control.Rest)];
+        state[mute.Control] = mute.Muting[0];
+        var dials = DialSetting.AllAt(context.Network!, SituationOutcomes.Middle);
+        return JackSound.Of(context.Network!, state, dials).SourceOhms is { } ohms
+            ? $": with the dials at 5 it leaves {ValueText.Figure(ohms, Unit.Ohm)} at the jack"
+            : "";
+    }
 }
