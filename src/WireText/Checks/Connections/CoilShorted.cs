@@ -46,7 +46,12 @@ public sealed class CoilShorted : ICheck
             Mend: "Move one of its leads: the hot end belongs on the signal, the other on ground or on the next coil."
         )
         {
-            Silences = [new Silence("floating-ground", SilenceReach.SamePart), Silence.Everywhere("no-sound")],
+            Silences =
+            [
+                new Silence("floating-ground", SilenceReach.SamePart),
+                Silence.Of("shorted-output"),
+                Silence.Everywhere("no-sound"),
+            ],
         };
 
     /// <summary>True when the net is both tip and sleeve: the short at the jack is the cause then.</summary>
@@ -86,6 +91,7 @@ public sealed class CoilShorted : ICheck
                 .. shorted
                     .SelectMany(one => one.Ends)
                     .Where(lug => !context.Circuit.Lugs[lug].IsInner)
+                    .Concat(blamed.SelectMany(wire => new[] { wire.From, wire.To }))
                     .Distinct()
                     .Select(context.Subject),
             ]

@@ -66,10 +66,15 @@ public sealed class ShortedOutput : ICheck
             return [];
         }
 
-        return network.Tip == network.Sleeve
-            ? [Always(context)]
-            : ShortPositions.Of(context).Select(shorted => InPositions(context, network, shorted));
+        return network.Tip == network.Sleeve ? [Always(context)] : InPositions(context, network);
     }
+
+    /// <summary>One finding for each wire to blame, with all positions that it shorts.</summary>
+    private IEnumerable<Finding> InPositions(CheckContext context, Network network) =>
+        from shorted in ShortPositions.Of(context)
+        let blamed = BlameAt(context, network, shorted)
+        group shorted by string.Join(' ', blamed.Select(wire => wire.Id)) into cause
+        select InPositions(context, network, [.. cause]);
 
     private Finding Always(CheckContext context)
     {
@@ -84,21 +89,28 @@ public sealed class ShortedOutput : ICheck
         );
     }
 
-    private Finding InPositions(CheckContext context, Network network, ShortPositions shorted)
+    private static ImmutableArray<Wire> BlameAt(CheckContext context, Network network, ShortPositions shorted)
     {
         var output = context.Circuit.Outputs[0];
-        var nodeOf = network.InContact(shorted.State.AsSpan());
+        return JoinBlame.Between(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
+    }
+
+    private Finding InPositions(CheckContext context, Network network, ImmutableArray<ShortPositions> shorted)
+    {
+        var nodeOf = network.InContact(shorted[0].State.AsSpan());
         var what =
             nodeOf[network.Tip] == nodeOf[network.Sleeve]
                 ? "tip and sleeve are joined"
                 : "the signal goes to ground before the volume";
-        var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
+        var where = shorted.Select(one =>
+            string.Join(" ", one.Positions.Select(at => context.PositionName(at.Control, at.Position)))
+        );
         return Report(
             context,
-            blamed,
-            shorted.Positions,
-            $"{what} at {string.Join(" ", shorted.Positions.Select(at => context.PositionName(at.Control, at.Position)))}",
-            otherwise: "name that position 'off' if silence is meant"
+            BlameAt(context, network, shorted[0]),
+            [.. shorted.SelectMany(one => one.Positions).Distinct()],
+            $"{what} at {string.Join(" and at ", where)}",
+            otherwise: shorted.Length == 1 ? "name that position 'off' if silence is meant" : null
         );
     }
 

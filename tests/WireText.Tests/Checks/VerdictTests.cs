@@ -1,0 +1,134 @@
+using WireText.Checks;
+using WireText.Circuits;
+using WireText.Tests.Electrical;
+using WireText.Text;
+
+namespace WireText.Tests.Checks;
+
+/// <summary>What the checks of wires, grounds and mutes say of the thirty-five circuits of <see cref="RightVerdicts"/>.</summary>
+public class VerdictTests
+{
+    /// <summary>The checks that need no value: what the others say belongs to other tests.</summary>
+    private static readonly HashSet<string> Structural =
+    [
+        "wire-to-itself",
+        "wire-twice",
+        "tip-sleeve-swapped",
+        "sleeve-on-hot",
+        "shorted-output",
+        "part-unused",
+        "unconnected-lug",
+        "part-shorted",
+        "coil-shorted",
+        "hot-case",
+        "ground-through-part",
+        "ground-through-contact",
+        "floating-ground",
+        "too-many-situations",
+        "mute",
+        "mute-changeover",
+        "mute-at-rest",
+        "mute-upstream",
+        "mute-opens-hot",
+        "no-sound",
+    ];
+
+    private static readonly Dictionary<int, string> Expected = new()
+    {
+        [1] = "mute",
+        [2] = "mute-opens-hot",
+        [3] = "mute-upstream",
+        [4] = "mute-at-rest",
+        [7] = "shorted-output",
+        [9] = "shorted-output",
+        [14] = "hot-case",
+        [24] = "coil-shorted",
+        [26] = "tip-sleeve-swapped",
+    };
+
+    public static TheoryData<int> Numbers => [.. Enumerable.Range(1, RightVerdicts.Count)];
+
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public void Circuit_OfTheThirtyFive_HasItsVerdictAndNoOther(int number)
+    {
+        var found = Find(RightVerdicts.Of(number).Circuit);
+
+        Assert.Equal(Expected.TryGetValue(number, out var id) ? [id] : [], found.Select(finding => finding.Id));
+    }
+
+    [Theory]
+    [InlineData(7, "sel.A3", "out.sleeve")]
+    [InlineData(9, "sp.A1", "sp.B1")]
+    public void ShortedPosition_WithManyWiresOnItsWay_BlamesTheOneThatIsWrong(int number, string from, string to)
+    {
+        var finding = Assert.Single(Find(RightVerdicts.Of(number).Circuit));
+
+        Assert.Equal([Subject.Lug(from), Subject.Lug(to)], finding.Subjects.Take(2));
+        Assert.Contains($"take out: wire {from} to {to}", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("off")]
+    [InlineData("Mute")]
+    [InlineData("standby")]
+    public void ShortedPosition_WithANameThatMeansSilence_IsRight(string name)
+    {
+        var circuit = RightVerdicts.Of(7).Circuit;
+        var sel = circuit.Controls[0];
+        var named = sel with { Positions = sel.Positions.SetItem(2, sel.Positions[2] with { Name = name }) };
+
+        Assert.Empty(Find(circuit with { Controls = circuit.Controls.SetItem(0, named) }));
+    }
+
+    [Fact]
+    public void MuteThatOpens_IsMendedByThreeLinesAndAnotherButton()
+    {
+        var finding = Assert.Single(Find(RightVerdicts.Of(2).Circuit));
+
+        Assert.Equal(
+            "lift its wires and write: wire vol.2 to out.tip black; wire mute.1 to out.tip white; "
+                + "wire mute.2 to out.sleeve black; button mute momentary",
+            finding.Help
+        );
+    }
+
+    [Fact]
+    public void MuteUpstream_OfALinearVolume_LeavesAQuarterOfItsTrackAtTheJack()
+    {
+        // Two halves of 250 kΩ side by side, one of them by way of the short: 62.5 kΩ.
+        Assert.Contains(
+            "leaves 62.5 kΩ at the jack",
+            Assert.Single(Find(RightVerdicts.Of(3).Circuit)).Message,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void HotCase_BehindAPhaseSwitch_NamesThePositionThatLiftsIt()
+    {
+        var finding = Assert.Single(Find(RightVerdicts.Of(14).Circuit));
+
+        Assert.Equal([Subject.Lug("cov.cover"), Subject.Position("ph", "2")], finding.Subjects.AsEnumerable());
+    }
+
+    [Fact]
+    public void GroundThroughAPart_OnTheGroundSideOfTheOnlyPickup_IsSaid()
+    {
+        var bench = Bench.Of(
+            """
+            pickup neck single-coil
+            splice back neck.ground
+            pot vol 250k linear
+            cap lo 100n from back to vol.case
+            jack out
+            neck.hot ~ vol.3; vol.2 ~ out.tip; vol.1 ~ vol.case; vol.case ~ out.sleeve
+            """
+        );
+
+        Assert.Equal(["ground-through-part"], Find(bench.Circuit).Select(finding => finding.Id));
+    }
+
+    private static List<Finding> Find(Circuit circuit) =>
+        [.. Checker.Run(CircuitEdits.WithMetalGrounded(circuit)).Where(finding => Structural.Contains(finding.Id))];
+}
