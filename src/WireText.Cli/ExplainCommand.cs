@@ -27,14 +27,13 @@ internal static class ExplainCommand
 
     private static int Run(CliContext context, string id)
     {
-        var all = CheckList.All.Select(c => c.Description).ToList();
-        if (all.Find(d => string.Equals(d.Id, id, StringComparison.OrdinalIgnoreCase)) is { } description)
+        if (FindingCatalogue.Find(id) is { } description)
         {
             context.Output.Write(CheckPage.Write(description));
             return ExitCode.Right;
         }
 
-        var near = DidYouMean.Nearest(id, all.Select(d => d.Id));
+        var near = DidYouMean.Nearest(id, FindingCatalogue.All.Select(d => d.Id));
         throw new CannotException($"no finding is called '{id}'" + (near is null ? "" : $"; did you mean '{near}'?"));
     }
 }

@@ -19,17 +19,26 @@ internal static class Allowances
     public static IEnumerable<Finding> FindUnknown(Circuit circuit)
     {
         var known = CheckList.All.Select(check => check.Description.Id).ToList();
-        foreach (var allowance in circuit.Allowances.Where(allowance => !known.Exists(id => IsId(allowance, id))))
+        return circuit
+            .Allowances.Where(allowance => !known.Exists(id => IsId(allowance, id)))
+            .Select(allowance => Unknown(allowance, known));
+    }
+
+    private static Finding Unknown(Allowance allowance, List<string> known)
+    {
+        if (FindingCatalogue.Find(allowance.Check) is { } reading)
         {
-            var near = DidYouMean.Nearest(allowance.Check, known);
-            yield return new Finding(
-                UnknownCheck,
-                Severity.Error,
-                allowance.DeclaredAt,
-                $"no check is called '{allowance.Check}'",
-                near is null ? "write the name that stands in brackets after the finding" : $"did you mean '{near}'?"
-            );
+            return Report($"'{reading.Id}' cannot be allowed: the line itself must change", "take this line out");
         }
+
+        var near = DidYouMean.Nearest(allowance.Check, known);
+        return Report(
+            $"no check is called '{allowance.Check}'",
+            near is null ? "write the name that stands in brackets after the finding" : $"did you mean '{near}'?"
+        );
+
+        Finding Report(string message, string help) =>
+            new(UnknownCheck, Severity.Error, allowance.DeclaredAt, message, help);
     }
 
     private static bool IsId(Allowance allowance, string id) =>

@@ -11,8 +11,8 @@ namespace WireText.Checks;
 /// <param name="Title">What is wrong, as a short statement.</param>
 /// <param name="Severity">The gravest it can be.</param>
 /// <param name="Why">Why it matters, in whole sentences.</param>
-/// <param name="Bad">Wiring text with the places it reports between <c>[|</c> and <c>|]</c>.</param>
-/// <param name="Good">Wiring text without any finding.</param>
+/// <param name="Bad">Wiring text with the places it reports between <c>[|</c> and <c>|]</c>; empty where no short text shows it.</param>
+/// <param name="Good">Wiring text without that finding; for a check, without any.</param>
 /// <param name="Mend">What to do, in whole sentences.</param>
 public sealed record CheckDescription(
     string Id,
@@ -27,6 +27,9 @@ public sealed record CheckDescription(
 {
     /// <summary>What is dropped while a finding of this check stands.</summary>
     public ImmutableArray<Silence> Silences { get; init; } = [];
+
+    /// <summary>False where only a very large text, several files or an unseen character would show it.</summary>
+    public bool HasExamples => Bad.Length > 0;
 
     /// <summary>A finding of this check. The first subject is the one blamed.</summary>
     public Finding At(SourceLocation location, string message, string? help, params Subject[] subjects) =>

@@ -3,21 +3,46 @@ using WireText.Text;
 
 namespace WireText.Checks;
 
-/// <summary>Writes what there is to say about a kind of finding: its page in the docs, and the text of <c>explain</c>.</summary>
+/// <summary>Writes what there is to say about a kind of finding: the text of <c>explain</c>, and its page in the docs.</summary>
 public static class CheckPage
 {
-    /// <summary>The page in Markdown, ending with a line break.</summary>
+    /// <summary>The text of <c>explain</c> in Markdown, ending with a line break.</summary>
     public static string Write(CheckDescription check)
     {
         var page = new StringBuilder();
         page.Append($"# {check.Id}\n\n{Sentence(check.Title)} ({WordFor(check.Severity)}, {WordFor(check.Group)})\n\n");
         page.Append($"{check.Why.Trim()}\n\n");
-        page.Append(
-            $"{(check.Severity == Severity.Info ? "It is remarked on" : "It is found")} in\n\n{Code(check.Bad)}\n"
-        );
-        page.Append($"and not in\n\n{Code(check.Good)}\n");
+        if (check.HasExamples)
+        {
+            var found = check.Severity == Severity.Info ? "It is remarked on" : "It is found";
+            page.Append($"{found} in\n\n{Code(check.Bad)}\nand not in\n\n{Code(check.Good)}\n");
+        }
+
         page.Append($"## To mend it\n\n{check.Mend.Trim()}\n");
         return page.ToString();
+    }
+
+    /// <summary>The page of the docs: the text of <c>explain</c>, and what is left out while the finding stands.</summary>
+    public static string WriteForDocs(CheckDescription check) =>
+        check.Silences.IsEmpty
+            ? Write(check)
+            : $"{Write(check)}\n## What waits for it\n\nWhile it stands, {Shadows(check)}: mended, it may take them with it.\n";
+
+    private static string Shadows(CheckDescription check)
+    {
+        var clauses = check.Silences.Select(silence =>
+            silence switch
+            {
+                { Check: null, Reach: SilenceReach.SamePart } => "whatever else is found on the part is left out",
+                { Check: null } => $"nothing else is reported but {string.Join(" and ", silence.Except)}",
+                { Reach: SilenceReach.Anywhere, OnlyByErrors: true } =>
+                    $"{silence.Check} is left out if this is an error",
+                { Reach: SilenceReach.Anywhere } => $"{silence.Check} is left out",
+                { Reach: SilenceReach.SamePart } => $"{silence.Check} is left out on the same part",
+                _ => $"{silence.Check} is left out on the same part or net",
+            }
+        );
+        return string.Join("; ", clauses);
     }
 
     /// <summary>The table of all checks in Markdown, one row each, ending with a line break.</summary>

@@ -17,7 +17,7 @@ internal sealed record ContactLeaf(ImmutableArray<int> Positions, ImmutableArray
 internal sealed class ContactSearch(Network network, ImmutableArray<Branch> branches, (int A, int B) probe, int limit)
 {
     /// <summary>Edges looked at before the search gives up, so that no input can keep it busy. Chosen: a second or two.</summary>
-    private const long WorkLimit = 100_000_000;
+    private const long WorkLimit = 20_000_000;
 
     private readonly DialSetting dials = DialSetting.Undecided(network);
     private readonly Branch[] batteries = [.. network.Branches.Where(branch => branch.Kind == BranchKind.Battery)];

@@ -6,7 +6,7 @@ namespace WireText.Electrical;
 public sealed class MetalNetFinder
 {
     /// <summary>Nets and elements looked at, over all metal, before the search for hot metal ends. Chosen: a second or two.</summary>
-    private const long WorkLimit = 100_000_000;
+    private const long WorkLimit = 20_000_000;
 
     private readonly Network network;
     private readonly SituationOutcomes? outcomes;

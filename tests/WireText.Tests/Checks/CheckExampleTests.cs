@@ -28,18 +28,6 @@ public class CheckExampleTests
     public void GoodExample_OfEachCheck_HasNoFinding(string id) =>
         Assert.DoesNotContain(Run(DescriptionOf(id).Good), finding => finding.Severity > Severity.Info);
 
-    [Theory]
-    [MemberData(nameof(Ids))]
-    public void Page_OfEachCheck_IsFresh(string id) =>
-        AcceptedFile.Check($"docs/checks/{id}.md", CheckPage.Write(DescriptionOf(id)));
-
-    [Fact]
-    public void Table_OfAllChecks_IsFresh() =>
-        AcceptedFile.Check(
-            "docs/checks/README.md",
-            CheckPage.WriteTable(CheckList.All.Select(check => check.Description))
-        );
-
     [Fact]
     public void CheckList_HasEveryCheckOnce()
     {

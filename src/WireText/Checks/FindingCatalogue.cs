@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using WireText.Checks.Reading;
+
+namespace WireText.Checks;
+
+/// <summary>A description of every kind of finding there is: what reading a file gives, then the checks.</summary>
+public static class FindingCatalogue
+{
+    /// <summary>What comes of reading, binding and drawing, in the order in which a file is read.</summary>
+    public static ImmutableArray<CheckDescription> OfReading { get; } =
+    [.. LineFindings.All, .. PartFindings.All, .. WireFindings.All, .. DefinitionFindings.All];
+
+    public static ImmutableArray<CheckDescription> All { get; } =
+    [.. OfReading, .. CheckList.All.Select(check => check.Description)];
+
+    /// <summary>The description of that name, upper and lower case alike, or null.</summary>
+    public static CheckDescription? Find(string id) =>
+        All.FirstOrDefault(description => string.Equals(description.Id, id, StringComparison.OrdinalIgnoreCase));
+}

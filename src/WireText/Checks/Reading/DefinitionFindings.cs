@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Checks.Reading;
+
+/// <summary>What can be wrong with parts of one's own, and with the files they come from.</summary>
+internal static class DefinitionFindings
+{
+    public static ImmutableArray<CheckDescription> All { get; } =
+    [
+        new(
+            Id: "bad-definition",
+            Title: "a part's definition does not hold together",
+            Severity: Severity.Error,
+            Group: CheckGroup.Text,
+            Why: """
+            A line of the definition names a lug that the part lacks, says a thing twice, or leaves out what every
+            part needs. The message says which.
+            """,
+            Bad: """
+            define switch mine
+                lugs a 0,0 b 1,1
+                position 1 a+[|c|]
+            """,
+            Good: """
+            define switch mine
+                lugs a 0,0 b 1,1
+                position 1 a+b
+            """,
+            Mend: "Correct the line that is marked."
+        ),
+        new(
+            Id: "model-taken",
+            Title: "a model is defined twice",
+            Severity: Severity.Error,
+            Group: CheckGroup.Text,
+            Why: """
+            A model has one definition. The standard parts cannot be defined again: a circuit would then mean another
+            thing on another bench.
+            """,
+            Bad: """
+            define switch [|lever-3way|]
+                lugs a 0,0 b 1,1
+                position 1 a+b
+            """,
+            Good: """
+            define switch my-lever
+                lugs a 0,0 b 1,1
+                position 1 a+b
+            """,
+            Mend: "Give it a name of its own."
+        ),
+        new(
+            Id: "cannot-include",
+            Title: "a file cannot be included",
+            Severity: Severity.Error,
+            Group: CheckGroup.Text,
+            Why: """
+            The file is not where it was looked for: below the folder of the file that names it, or in a folder of
+            parts.
+            """,
+            Bad: """
+            include [|"mine.wiring"|]
+            """,
+            Good: """
+            # include "mine.wiring"
+            """,
+            Mend: "Put the file there, or name its folder with --parts."
+        ),
+        new(
+            Id: "include-too-deep",
+            Title: "files include one another too deep",
+            Severity: Severity.Error,
+            Group: CheckGroup.Text,
+            Why: """
+            One file includes a second, that a third, and so on. Mostly one of them includes itself in the end.
+            """,
+            Bad: "",
+            Good: "",
+            Mend: "Include the file with the definitions directly."
+        ),
+        new(
+            Id: "only-definitions",
+            Title: "an included file has more than definitions",
+            Severity: Severity.Error,
+            Group: CheckGroup.Text,
+            Why: """
+            An include takes the parts that a file defines. A part or a wire in it would be in no circuit.
+            """,
+            Bad: "",
+            Good: "",
+            Mend: "Move the line to the circuit that includes the file."
+        ),
+    ];
+}

@@ -1,0 +1,123 @@
+using WireText.Checks;
+using WireText.Circuits;
+using WireText.Tests.Electrical;
+using WireText.Text;
+
+namespace WireText.Tests.Checks;
+
+public class CheckerTests
+{
+    /// <summary>Two findings: a tone pot that nobody grounded, and a saddle.</summary>
+    private const string TwoFloating = """
+        metal saddle
+        pickup neck single-coil
+        pot tone 250k audio
+        cap dark 22n from tone.1 to out.sleeve
+        jack out
+        neck.hot ~ out.tip; neck.ground ~ out.sleeve; tone.2 ~ out.tip
+        """;
+
+    [Fact]
+    public void Run_WithoutAllowances_GivesFindingsInTheOrderOfTheText() =>
+        Assert.Equal(["saddle", "tone.case"], Lugs(Checker.Run(Circuit(TwoFloating))));
+
+    [Theory]
+    [InlineData("allow floating-ground at saddle \"plastic bridge\"", "tone.case")]
+    [InlineData("allow floating-ground at tone.case \"plastic shaft\"", "saddle")]
+    [InlineData("allow FLOATING-GROUND at Tone \"a part names all its lugs\"", "saddle")]
+    public void Allow_AtALugOrPart_TakesOutThatFindingAlone(string line, string left) =>
+        Assert.Equal([left], Lugs(Checker.Run(Circuit($"{TwoFloating}\n{line}"))));
+
+    [Fact]
+    public void Allow_WithoutAPlace_TakesOutAllAndKeepsTheReason()
+    {
+        var report = Checker.Examine(Circuit($"{TwoFloating}\nallow floating-ground \"on the bench\""));
+
+        Assert.Empty(report.Findings);
+        Assert.Equal(["saddle", "tone.case"], Lugs(report.Allowed.Select(allowed => allowed.Finding)));
+        Assert.All(report.Allowed, allowed => Assert.Equal("on the bench", allowed.Allowance.Reason));
+    }
+
+    [Theory]
+    [InlineData("floating-gruond", "did you mean 'floating-ground'?")]
+    [InlineData("nothing-like-it", "write the name that stands in brackets after the finding")]
+    [InlineData("bad-value", "take this line out")]
+    public void Allow_WhatNoCheckFinds_IsAnError(string id, string help)
+    {
+        var found = Checker
+            .Run(Circuit($"{TwoFloating}\nallow {id} \"why\""))
+            .Where(finding => finding.Id == "unknown-check");
+
+        Assert.Equal((Severity.Error, help), (found.Single().Severity, found.Single().Help));
+    }
+
+    [Fact]
+    public void Silences_OfEachCheck_NameChecksThatComeLaterInTheList()
+    {
+        var order = CheckList.All.Select(check => check.Description.Id).ToList();
+
+        foreach (var description in CheckList.All.Select(check => check.Description))
+        {
+            foreach (var silence in description.Silences.Where(silence => silence.Check is not null))
+            {
+                Assert.True(
+                    order.IndexOf(silence.Check!) > order.IndexOf(description.Id),
+                    $"{description.Id} silences {silence.Check}, which must come after it"
+                );
+            }
+        }
+    }
+
+    [Fact]
+    public void TipAndSleeveSwapped_WithASecondWire_LeavesTheWireAloneStanding()
+    {
+        var found = Checker.Run(
+            Circuit(
+                """
+                pickup neck single-coil
+                pot vol 250k audio
+                jack out
+                neck.hot ~ vol.3; neck.ground ~ vol.case; vol.1 ~ vol.case; vol.2 ~ out.sleeve; vol.case ~ out.tip
+                vol.1 ~ vol.case
+                """
+            )
+        );
+
+        Assert.Equal(
+            ["tip-sleeve-swapped", "wire-twice"],
+            found.Select(finding => finding.Id).Order(StringComparer.Ordinal)
+        );
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("jack out")]
+    [InlineData("pot vol 250k audio")]
+    [InlineData("pickup neck single-coil\nneck.hot ~ neck.ground")]
+    [InlineData("jack out; out.tip ~ out.sleeve")]
+    [InlineData("jack out; out.tip ~ out.tip")]
+    [InlineData("jack a; jack b stereo; a.tip ~ b.ring; b.sleeve ~ a.tip")]
+    [InlineData("switch s rotary-2x6; s.A0 ~ s.B0 ~ s.A1 ~ s.B6; jack out; out.tip ~ s.A2; out.sleeve ~ s.B2")]
+    public void Run_OfACircuitThatIsHardlyOne_EndsWithoutAnError(string text) => Checker.Run(Circuit(text));
+
+    [Fact]
+    public void Run_OfThousandsOfPartsAndContacts_Ends()
+    {
+        // A chain of pots, each with a floating case and a pull that bridges it: every situation counts.
+        var lines = Enumerable
+            .Range(0, 1_000)
+            .Select(i => $"pot p{i} push-pull 250k audio; p{i}.3 ~ p{i}.A0; p{i}.2 ~ p{i}.A2; p{i}.2 ~ p{i + 1}.3");
+        var text =
+            $"pickup neck single-coil; jack out; pot p1000 250k audio; {string.Join("; ", lines)}; neck.hot ~ p0.3; neck.ground ~ out.sleeve; p1000.2 ~ out.tip";
+
+        var found = Checker.Run(Circuit(text));
+
+        Assert.Contains(found, finding => finding.Id == "too-many-situations");
+        Assert.Equal(1_001, found.Count(finding => finding.Id == "floating-ground"));
+    }
+
+    private static IEnumerable<string> Lugs(IEnumerable<Finding> findings) =>
+        findings.Select(finding => finding.Subjects[0].Name);
+
+    private static Circuit Circuit(string text) => Bench.CompileText(Bench.Expand(text));
+}
