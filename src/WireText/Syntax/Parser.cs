@@ -66,7 +66,10 @@ internal sealed class FileParser(SourceText source)
         var scan = LineScan.Of(source.Content, start, span.End);
         var findingsBefore = sink.Count;
         var isIndented = !scan.IsEmpty && scan.ContentStart > start;
-        var node = scan.IsEmpty || ReportUnreadable(scan) ? null : ReadContent(scan, isIndented);
+        var node =
+            scan.IsEmpty ? null
+            : ReportUnreadable(scan) ? KeepUnreadable(scan, isIndented)
+            : ReadContent(scan, isIndented);
         lines.Add(new LineSyntax(number, span, node, scan.CommentStart) { IsBad = sink.Count > findingsBefore });
     }
 
@@ -104,6 +107,23 @@ internal sealed class FileParser(SourceText source)
             _ => Block.None,
         };
         return Keep(statement, statements);
+    }
+
+    /// <summary>What stands before the place that cannot be read still ends a block above, and still names its part.</summary>
+    private StatementSyntax? KeepUnreadable(LineScan scan, bool isIndented)
+    {
+        if (isIndented)
+        {
+            return null;
+        }
+
+        CloseBlock();
+        var content = TextSpan.FromBounds(scan.ContentStart, scan.Stray >= 0 ? scan.Stray : scan.OpenQuote);
+        block = OpensBlock(content) ? Block.Broken : Block.None;
+        return Keep(
+            WhatIsKnown(FirstWord(content), new LineReading(source.Content, content, false))?.At(content),
+            statements
+        );
     }
 
     private static T? Keep<T>(T? node, List<T> list)

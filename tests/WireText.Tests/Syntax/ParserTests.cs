@@ -70,6 +70,42 @@ public class ParserTests
     }
 
     [Theory]
+    [InlineData("pickup neck single-coil \"open")]
+    [InlineData("pickup neck single-coil \u200Bdcr=6k")]
+    [InlineData("splice neck a.b \"open")]
+    public void Check_PartOnALineThatCannotBeRead_IsReportedOnce(string line)
+    {
+        var source = new SourceText(
+            "test.wiring",
+            $"{line}\njack out\nwire neck.hot to out.tip red\nwire neck to out.sleeve red"
+        );
+
+        Assert.Single(WiringCompiler.Check(source, NoSources.Instance).Findings);
+    }
+
+    [Fact]
+    public void Parse_DefineThatCannotBeRead_KeepsItsLinesToItself()
+    {
+        var tree = Parse(
+            """
+            define switch one
+                lugs a 0,0 b 5,0
+            define switch two "open
+                lugs c 0,0 d 5,0
+            arrange
+                out
+            jack out "open
+                stray
+            """
+        );
+
+        Assert.Equal(["unclosed-text", "unclosed-text", "stray-indent"], tree.Findings.Select(f => f.Id));
+        Assert.Single(tree.Statements.OfType<DefineSyntax>().First().Lines);
+        Assert.True(tree.Statements.OfType<DefineSyntax>().Last().IsBroken);
+        Assert.Single(tree.Statements.OfType<ArrangeSyntax>().Single().Rows);
+    }
+
+    [Theory]
     [InlineData("\uFEFFjack out\r\n\tjack two\rjack three")]
     [InlineData("# only a comment")]
     [InlineData("")]
