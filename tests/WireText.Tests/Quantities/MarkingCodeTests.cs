@@ -71,6 +71,13 @@ public class MarkingCodeTests
     [InlineData("abc")]
     public void Read_NoCode_IsNull(string code) => Assert.Null(MarkingCode.Read(code, Unit.Ohm));
 
-    [Fact]
-    public void OfCapacitor_ThreeFigures_HasNoCode() => Assert.Null(MarkingCode.OfCapacitor(123e-12));
+    // Two figures in picofarads, then the number of zeros (IEC 60062): nothing below 10 pF, nothing with three figures.
+    [Theory]
+    [InlineData(22e-12, "220")]
+    [InlineData(10e-6, "106")]
+    [InlineData(4.7e-12, null)]
+    [InlineData(123e-9, null)]
+    [InlineData(0.0, null)]
+    public void OfCapacitor_AtTheEdges_IsThreeFiguresOrNone(double farads, string? code) =>
+        Assert.Equal(code, MarkingCode.OfCapacitor(farads));
 }

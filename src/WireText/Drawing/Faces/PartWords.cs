@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Quantities;
 
 namespace WireText.Drawing.Faces;
 
@@ -55,7 +56,7 @@ internal static class PartWords
         {
             if (part.Kind == "cap" && circuit.Elements[element] is Capacitor capacitor)
             {
-                if (CapacitorMark.Of(capacitor.Farads) is { } mark)
+                if (MarkingCode.OfCapacitor(capacitor.Farads) is { } mark)
                 {
                     yield return Line(FaceLineKind.Mark, mark);
                 }

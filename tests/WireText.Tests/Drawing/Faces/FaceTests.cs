@@ -7,21 +7,6 @@ namespace WireText.Tests.Drawing.Faces;
 
 public class FaceTests
 {
-    // Marks as printed on capacitors, by IEC 60062: two figures in picofarads, then the number of zeros.
-    [Theory]
-    [InlineData(47e-9, "473")]
-    [InlineData(22e-9, "223")]
-    [InlineData(100e-9, "104")]
-    [InlineData(1e-9, "102")]
-    [InlineData(680e-12, "681")]
-    [InlineData(22e-12, "220")]
-    [InlineData(10e-6, "106")]
-    [InlineData(4.7e-12, null)]
-    [InlineData(123e-9, null)]
-    [InlineData(0.0, null)]
-    public void CapacitorMark_OfAValue_IsThreeFiguresOrNone(double farads, string? expected) =>
-        Assert.Equal(expected, CapacitorMark.Of(farads));
-
     [Fact]
     public void Face_OfAPot_HasItsLugsPointingDownAndItsCaseAsASurface()
     {
