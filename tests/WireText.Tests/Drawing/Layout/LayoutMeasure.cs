@@ -36,9 +36,22 @@ internal sealed class LayoutMeasure
         public double Bottom => Math.Max(A.Y, B.Y);
     }
 
-    public LayoutMeasure(LayoutResult result)
+    /// <summary>In pitches: what the layout cases and the examples keep to.</summary>
+    private const double RealPartsSlant = 2.2;
+
+    /// <summary>
+    /// In pitches: a lug's node is the nearest free one of the four by four around it, so at most 2√2 away, and a
+    /// slanted stretch ends at the latest one pitch further. Lugs that crowd closer than a lane can come near this.
+    /// </summary>
+    public static readonly double CrowdedPartsSlant = (2 * Math.Sqrt(2)) + 1;
+
+    private readonly double _longestSlant;
+
+    /// <param name="longestSlant">How long a slanted last stretch may be, in pitches.</param>
+    public LayoutMeasure(LayoutResult result, double longestSlant = RealPartsSlant)
     {
         _result = result;
+        _longestSlant = longestSlant;
         foreach (var part in result.Parts)
         {
             foreach (var lug in part.Part.Lugs)
@@ -294,14 +307,14 @@ internal sealed class LayoutMeasure
         }
     }
 
-    /// <summary>Only the last stretch to a lug, 2.2 pitches at most, may be slanted.</summary>
+    /// <summary>Only the last stretch to a lug may be slanted.</summary>
     private void CheckAxes(Wire wire)
     {
         for (var i = 0; i < wire.Pieces.Length; i++)
         {
             var piece = wire.Pieces[i];
             var isLast = i == 0 || i == wire.Pieces.Length - 1;
-            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > 2.2 * Pitch))
+            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > _longestSlant * Pitch))
             {
                 Faults.Add($"slanted: {wire.Routed.Wire.Id} for {piece.Length:0.0} mm");
             }
