@@ -3,15 +3,15 @@ using WireText.Testing;
 
 namespace WireText.Cli.Tests;
 
-/// <summary>What README shows is what the program says.</summary>
+/// <summary>What README and the pages show is what the program says.</summary>
 public partial class ReadmeTests
 {
-    [Fact]
-    public void EveryCommandOfReadme_GivesTheOutputShown()
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("docs/findings-json.md")]
+    public void EveryCommandOfAPage_GivesTheOutputShown(string page)
     {
-        var shown = Console()
-            .Matches(File.ReadAllText(Repository.PathOf("README.md")))
-            .Select(m => m.Groups["text"].Value);
+        var shown = Console().Matches(File.ReadAllText(Repository.PathOf(page))).Select(m => m.Groups["text"].Value);
         var sessions = shown.Where(text => text.StartsWith("$ wiretext ", StringComparison.Ordinal)).ToList();
 
         Assert.NotEmpty(sessions);

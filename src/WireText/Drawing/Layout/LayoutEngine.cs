@@ -11,13 +11,23 @@ public static class LayoutEngine
     /// <summary>How often channels are widened when wires are left without a path.</summary>
     private const int MostWidenings = 3;
 
+    /// <summary>
+    /// Up to here full effort and every widening are worth their time. No harness is near it; a larger drawing is laid at
+    /// quick effort with one widening, so that it ends.
+    /// </summary>
+    public const int MostWiresAtFullEffort = 150;
+
+    /// <param name="effort">Taken as quick above <see cref="MostWiresAtFullEffort"/> wires.</param>
     public static LayoutResult Lay(LayoutProblem problem, LayoutEffort effort)
     {
         ArgumentNullException.ThrowIfNull(problem);
+        var isLarge = problem.Wires.Length > MostWiresAtFullEffort;
+        effort = isLarge ? LayoutEffort.Quick : effort;
+        var mostWidenings = isLarge ? 1 : MostWidenings;
         var wiring = Wiring.Of(problem);
         var start = BestStart(wiring, problem, effort);
         RoutedLattice? best = null;
-        for (var widening = 0; widening <= MostWidenings; widening++)
+        for (var widening = 0; widening <= mostWidenings; widening++)
         {
             var labelled = LabelPlacer.Place(PartPlacer.Place(wiring, problem, start, widening));
             if (LatticeBuilder.IsTooLarge(labelled))
