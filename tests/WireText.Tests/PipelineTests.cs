@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using CsCheck;
 using WireText.Drawing.Layout;
@@ -106,6 +107,30 @@ public class PipelineTests
 
         Assert.Equal(isAllowed, drawn.Svg is not null);
         Assert.Equal(!isAllowed, drawn.Compiled.Findings.Any(f => f.Id == "too-large-to-draw"));
+    }
+
+    /// <summary>Far more wires than the lanes hold: the search stops by its count, and the sheet lists what is not drawn.</summary>
+    [Fact]
+    public void Draw_MoreWiresThanThereIsRoomFor_EndsAndSaysWhatIsNotDrawn()
+    {
+        const int pots = 60;
+        var text = new StringBuilder("jack out\n");
+        for (var i = 0; i < pots; i++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"pot p{i} 250k audio\n");
+        }
+
+        for (var i = 0; i < 240; i++)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"wire p{i * 7 % pots}.{(i % 3) + 1} to p{i * 31 % pots}.{(i * 5 % 3) + 1} red\n"
+            );
+        }
+
+        var svg = Draw(text.ToString())!;
+
+        Assert.Contains("Not drawn: no free way was found for these wires", svg, StringComparison.Ordinal);
     }
 
     private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);

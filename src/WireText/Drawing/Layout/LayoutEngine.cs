@@ -35,7 +35,11 @@ public static class LayoutEngine
                 return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
             }
 
-            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled, opensAllSides: widening > 0), effort);
+            var routed = RouterStarts.Best(
+                LatticeBuilder.Build(labelled, opensAllSides: widening > 0),
+                effort,
+                new SearchBudget()
+            );
             if (best is null || routed.Score < best.Score)
             {
                 best = routed;
@@ -58,6 +62,7 @@ public static class LayoutEngine
         var starts = SlotStarts.For(effort);
         var (best, bestScore) = (starts[0], long.MaxValue);
         var tried = new List<PartPlacement>();
+        var budget = new SearchBudget();
         foreach (var start in starts.Length == 1 ? [] : starts)
         {
             var placement = PartPlacer.Place(wiring, problem, start, widening: 0);
@@ -73,7 +78,7 @@ public static class LayoutEngine
                 return start;
             }
 
-            var score = RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick).Score;
+            var score = RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick, budget).Score;
             if (score < bestScore)
             {
                 (best, bestScore) = (start, score);

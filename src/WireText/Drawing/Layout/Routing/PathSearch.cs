@@ -77,8 +77,8 @@ internal sealed class PathSearch
     /// <summary>Quarters by which the distance ahead counts: 4 finds the cheapest path, more finds a good one sooner.</summary>
     public int Haste { get; set; } = 4;
 
-    /// <summary>States taken up so far, by all searches: the measure of work done.</summary>
-    public long Expanded { get; private set; }
+    /// <summary>Shared by all routings of one attempt; each state that is taken up is counted.</summary>
+    public required SearchBudget Budget { get; init; }
 
     /// <summary>The cheapest path inside the window, or null.</summary>
     /// <param name="present">What each other user of a lane costs, or <see cref="Hard"/>.</param>
@@ -87,7 +87,7 @@ internal sealed class PathSearch
         Begin(request, present);
         _window = window;
         Seed();
-        while (_heap.Count > 0 && _heap.LeastEstimate < _best)
+        while (_heap.Count > 0 && _heap.LeastEstimate < _best && !Budget.IsSpent)
         {
             var (cost, state) = _heap.Pop();
             if (_cost[state] == cost)
@@ -253,7 +253,7 @@ internal sealed class PathSearch
 
     private void Expand(int state, int cost)
     {
-        Expanded++;
+        Budget.Spend();
         var (node, direction, before) = (state / 12, (state / 3) & 3, state % 3);
         if (node == _toLug)
         {

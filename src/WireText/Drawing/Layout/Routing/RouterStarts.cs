@@ -6,11 +6,11 @@ internal static class RouterStarts
     /// <summary>With more wires than this the quick search hurries more.</summary>
     private const int Many = 60;
 
-    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort)
+    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, SearchBudget budget)
     {
         if (effort == LayoutEffort.Quick)
         {
-            return WireRouter.Route(lattice, QuickEffort(lattice.Wiring.Connections.Length));
+            return WireRouter.Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), budget);
         }
 
         RoutedLattice? best = null;
@@ -20,7 +20,8 @@ internal static class RouterStarts
             {
                 var routed = WireRouter.Route(
                     lattice,
-                    new RouterEffort(order, crossing, Haste: 4, ImproveSweeps: 3, ImprovePairs: true)
+                    new RouterEffort(order, crossing, Haste: 4, ImproveSweeps: 3, ImprovePairs: true),
+                    budget
                 );
                 best = best is null || routed.Score < best.Score ? routed : best;
             }

@@ -57,11 +57,16 @@ internal sealed class WireRouter
     private readonly Route?[] _routes;
     private readonly int[] _order;
 
-    private WireRouter(Lattice lattice, RouterEffort effort)
+    private WireRouter(Lattice lattice, RouterEffort effort, SearchBudget budget)
     {
         (_lattice, _effort) = (lattice, effort);
         _congestion = new Congestion(lattice);
-        _search = new PathSearch(lattice, _congestion) { CrossingCost = effort.CrossingCost, Haste = effort.Haste };
+        _search = new PathSearch(lattice, _congestion)
+        {
+            CrossingCost = effort.CrossingCost,
+            Haste = effort.Haste,
+            Budget = budget,
+        };
         var connections = lattice.Wiring.Connections;
         _requests = new RouteRequest?[connections.Length];
         _routes = new Route?[connections.Length];
@@ -76,9 +81,9 @@ internal sealed class WireRouter
         _order = OrderOf(effort.Order);
     }
 
-    public static RoutedLattice Route(Lattice lattice, RouterEffort effort)
+    public static RoutedLattice Route(Lattice lattice, RouterEffort effort, SearchBudget budget)
     {
-        var router = new WireRouter(lattice, effort);
+        var router = new WireRouter(lattice, effort, budget);
         router.RouteAll();
         router.Negotiate();
         router.DropConflicts();
@@ -181,7 +186,7 @@ internal sealed class WireRouter
             var contested = ConflictsInOrder();
             sinceFewest = contested.Count < fewest ? 0 : sinceFewest + 1;
             fewest = Math.Min(fewest, contested.Count);
-            if (contested.Count == 0 || sinceFewest == MostRoundsWithoutGain)
+            if (contested.Count == 0 || sinceFewest == MostRoundsWithoutGain || _search.Budget.IsSpent)
             {
                 return;
             }
