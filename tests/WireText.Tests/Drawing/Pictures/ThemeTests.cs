@@ -124,7 +124,7 @@ public class ThemeTests
 
             ## Told apart by their tags
 
-            These pairs differ by less than 10 in some sight. A wire carries its code on a tag, and one too short for a tag is in the table of wires.
+            These pairs differ by less than 10 in some sight. A wire carries its code on a tag, and one too short for a tag is in the table of wires; bare wire has no tag and is told by being thinner.
 
             | pair | normal | protanopia | deuteranopia | tritanopia |
             | --- | --- | --- | --- | --- |
