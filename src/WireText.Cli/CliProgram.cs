@@ -20,6 +20,7 @@ public static class CliProgram
           wiretext parts lever-3way
           wiretext explain floating-ground
           wiretext format guitar.wiring
+          wiretext export guitar.wiring --spice -o guitar.cir
         """;
 
     /// <summary>What is told to the parser of arguments: <c>@</c> starts a name like any other.</summary>
@@ -96,6 +97,7 @@ public static class CliProgram
             PartsCommand.Create(context),
             ExplainCommand.Create(context),
             FormatCommand.Create(context),
+            ExportCommand.Create(context),
         };
         root.Directives.Clear();
         return root;

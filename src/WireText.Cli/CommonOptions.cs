@@ -8,6 +8,15 @@ internal static class CommonOptions
     public static Argument<string[]> ManyFiles() =>
         new("FILE") { Description = "Wiring files; - is standard input", Arity = ArgumentArity.OneOrMore };
 
+    /// <summary>How a state is written on the command line.</summary>
+    public const string StateForm = "CONTROL=POSITION,...";
+
+    public static Argument<string> OneFile() => new("FILE") { Description = "A wiring file; - is standard input" };
+
+    /// <summary>A target that is standard output when it is not given.</summary>
+    public static Option<string> Output(string what) =>
+        new("--output", "-o") { Description = $"Where {what} goes; without it: standard output", HelpName = "OUT" };
+
     public static Option<string[]> PartsFolders() =>
         new("--parts")
         {

@@ -6,7 +6,7 @@ namespace WireText.Cli.Tests;
 /// <summary>What holds for every command, and the two that only tell.</summary>
 public sealed class CliProgramTests : IDisposable
 {
-    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format"];
+    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format", "export"];
 
     private readonly Bench bench = new();
 
@@ -62,6 +62,8 @@ public sealed class CliProgramTests : IDisposable
     [InlineData("explain")]
     [InlineData("explain", "no-such-check")]
     [InlineData("format")]
+    [InlineData("export")]
+    [InlineData("export", "a.wiring")]
     [InlineData("[diagram]", "check", "a.wiring")]
     public void Run_WrongUse_Exits2AndSpeaksOnStandardErrorAlone(params string[] args)
     {

@@ -34,6 +34,9 @@ internal sealed class SpiceNames
     /// <summary>The node of the tip; ground when tip and sleeve are joined.</summary>
     public string Tip { get; }
 
+    /// <summary>True when tip and sleeve are one node.</summary>
+    public bool IsShort => Tip == Ground;
+
     public string NodeOf(int net) => nodes[nodeOf[net]];
 
     public string NodeOfLug(int lug) => NodeOf(network.Circuit.Nets.OneNet[lug]);

@@ -10,13 +10,17 @@ namespace WireText.Output;
 /// <summary>Writes a state of a circuit as a netlist that ngspice runs as it is.</summary>
 /// <remarks>
 /// What solder, closed contacts and zero track sections join is one node, so there are no tiny resistances. Everything that
-/// hangs on the sleeve somehow is in, also what the jack does not hear; only what floats is left out.
+/// hangs on the sleeve somehow is in, also what the jack does not hear; only what floats is left out. A node is named by the
+/// first of its lugs, <c>vol_3</c>, so that any joint can be probed.
 /// </remarks>
 public static class SpiceWriter
 {
     private const string Sweep = "dec 133 20 20000";
 
-    /// <summary>The whole deck: the circuit, an AC sweep with every string coil driven, and the level at the tip as a table.</summary>
+    /// <summary>
+    /// The whole deck: the circuit, an AC sweep with every string coil driven, and the level at the tip as a table in
+    /// <c>response.txt</c>. Where tip and sleeve are joined there is nothing to sweep, and the deck says so.
+    /// </summary>
     /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
     public static string Write(Network network, ReadOnlySpan<int> positions, DialSetting dials)
     {
@@ -24,6 +28,14 @@ public static class SpiceWriter
         var deck = new StringBuilder();
         deck.Append(WriteCircuit(network, positions, dials));
         deck.Append(".control\n");
+        if (names.IsShort)
+        {
+            deck.Append(
+                "echo tip and sleeve are joined in this state: there is no level to sweep\nquit\n.endc\n.end\n"
+            );
+            return deck.ToString();
+        }
+
         deck.Append("set numdgt=15\n");
         deck.Append("set wr_singlescale\n");
         deck.Append(CultureInfo.InvariantCulture, $"ac {Sweep}\n");

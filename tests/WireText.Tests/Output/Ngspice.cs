@@ -79,13 +79,28 @@ internal static class Ngspice
         }
     }
 
+    /// <summary>What ngspice says while it runs a deck as it was written.</summary>
+    public static string OutputOf(string deck)
+    {
+        var folder = Directory.CreateTempSubdirectory("wiretext-ngspice").FullName;
+        try
+        {
+            File.WriteAllText(Path.Combine(folder, "deck.cir"), deck);
+            return Start(folder, "deck.cir");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static string? Find() =>
         (Environment.GetEnvironmentVariable("PATH") ?? "")
             .Split(Path.PathSeparator)
             .Select(folder => Path.Combine(folder, OperatingSystem.IsWindows() ? "ngspice.exe" : "ngspice"))
             .FirstOrDefault(File.Exists);
 
-    private static void Start(string folder, string deck)
+    private static string Start(string folder, string deck)
     {
         var start = new ProcessStartInfo(Find()!, ["-b", deck])
         {
@@ -99,6 +114,7 @@ internal static class Ngspice
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, output + error.GetAwaiter().GetResult());
+        return output;
     }
 
     private static (double Hertz, Complex Volts)[] Read(string path) =>

@@ -1,0 +1,71 @@
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.States;
+using WireText.Output;
+
+namespace WireText.Cli;
+
+/// <summary>A circuit that was read from a file and can be heard: it has an output jack.</summary>
+internal sealed class ReadCircuit
+{
+    private readonly CliContext context;
+    private readonly string file;
+
+    private ReadCircuit(CliContext context, string file, CompileResult compiled, Network network)
+    {
+        this.context = context;
+        this.file = file;
+        Compiled = compiled;
+        Network = network;
+    }
+
+    public CompileResult Compiled { get; }
+
+    public Network Network { get; }
+
+    public Circuit Circuit => Network.Circuit;
+
+    /// <summary>The name without its folders; null for standard input.</summary>
+    public string? FileName => file == Files.Standard ? null : Path.GetFileName(file);
+
+    /// <summary>The exit code when all went well: a circuit with mistakes is computed as it is wired.</summary>
+    public int Code => CheckCommand.CodeFor(Compiled.Findings, isStrict: false);
+
+    /// <summary>Reads and checks a file; the findings go to standard error.</summary>
+    public static ReadCircuit From(string file, FolderSources sources, CliContext context)
+    {
+        var compiled = WiringCompiler.Check(Files.Read(file, context.Host), sources);
+        FindingText.Write(compiled.Findings, context.Error, inColour: false);
+        if (compiled.Circuit is not { } circuit)
+        {
+            throw new CannotException("there is no circuit to look at");
+        }
+
+        return Network.Of(circuit) is { } network
+            ? new ReadCircuit(context, file, compiled, network)
+            : throw new CannotException("the circuit has no output jack to listen at");
+    }
+
+    /// <summary>The state that a text says; everything at rest when there is none.</summary>
+    public CircuitState StateAt(string? text)
+    {
+        if (text is null)
+        {
+            return CircuitState.Rest(Circuit);
+        }
+
+        var read = StateReader.Read(Circuit, text);
+        return read.Value ?? throw new CannotException($"--at {text}: {read.Problem}");
+    }
+
+    /// <summary>Writes a result, but never over the wiring itself.</summary>
+    public void Write(string target, byte[] content)
+    {
+        if (Files.IsSame(file, target))
+        {
+            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
+        }
+
+        Files.Write(target, content, context.Host);
+    }
+}
