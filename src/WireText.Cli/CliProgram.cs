@@ -20,6 +20,7 @@ public static class CliProgram
           wiretext parts lever-3way
           wiretext explain floating-ground
           wiretext format guitar.wiring
+          wiretext response guitar.wiring --sweep tone -o tone.svg
           wiretext export guitar.wiring --spice -o guitar.cir
         """;
 
@@ -97,6 +98,7 @@ public static class CliProgram
             PartsCommand.Create(context),
             ExplainCommand.Create(context),
             FormatCommand.Create(context),
+            ResponseCommand.Create(context),
             ExportCommand.Create(context),
         };
         root.Directives.Clear();

@@ -34,4 +34,9 @@ internal static class CommonOptions
         };
         return option.AcceptOnlyFromAmong(words);
     }
+
+    public static int? InRange(int? value, int most, string option) =>
+        value is < 1 || value > most
+            ? throw new CannotException($"{option} takes a whole number from 1 to {most}")
+            : value;
 }

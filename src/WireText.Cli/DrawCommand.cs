@@ -76,8 +76,8 @@ internal static class DrawCommand
                 isPng,
                 new PngOptions
                 {
-                    WidthPixels = InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width"),
-                    Dpi = InRange(parsed.GetValue(dpi), MostDpi, "--dpi") ?? new PngOptions().Dpi,
+                    WidthPixels = CommonOptions.InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width"),
+                    Dpi = CommonOptions.InRange(parsed.GetValue(dpi), MostDpi, "--dpi") ?? new PngOptions().Dpi,
                     IsTransparent = parsed.GetValue(transparent),
                 },
                 parsed.GetValue(measure),
@@ -179,11 +179,6 @@ internal static class DrawCommand
         isMeasured ? null
         : source == Files.Standard ? Files.Standard
         : Path.ChangeExtension(source, isPng ? ".png" : ".svg");
-
-    private static int? InRange(int? value, int most, string option) =>
-        value is < 1 || value > most
-            ? throw new CannotException($"{option} takes a whole number from 1 to {most}")
-            : value;
 
     private static Theme ThemeNamed(string name) =>
         name switch

@@ -6,11 +6,11 @@ namespace WireText.Cli.Tests;
 /// <summary>What holds for every command, and the two that only tell.</summary>
 public sealed class CliProgramTests : IDisposable
 {
-    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format", "export"];
+    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format", "export", "response"];
 
     private readonly Bench bench = new();
 
-    public static TheoryData<string> FileCommands => ["check", "draw", "format"];
+    public static TheoryData<string> FileCommands => ["check", "draw", "format", "response"];
 
     public static TheoryData<string> AllCommands => [.. Commands];
 
@@ -62,6 +62,7 @@ public sealed class CliProgramTests : IDisposable
     [InlineData("explain")]
     [InlineData("explain", "no-such-check")]
     [InlineData("format")]
+    [InlineData("response")]
     [InlineData("export")]
     [InlineData("export", "a.wiring")]
     [InlineData("[diagram]", "check", "a.wiring")]

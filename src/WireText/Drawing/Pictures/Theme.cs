@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Text;
 
@@ -23,6 +24,8 @@ public sealed record Theme
         Error = Colour.Hex(0xB3261E),
         Warning = Colour.Hex(0xB26A00),
         Note = Colour.Hex(0x3A5A8C),
+        Curves = Hexes(0x1B4F9C, 0xC8500A, 0x12805C, 0xC062A8, 0x5FB0DC, 0x5A3A06, 0x24272B, 0xD9A21B),
+        Ramp = Hexes(0x14204F, 0x1C6F8C, 0xD58A00),
         HasFills = true,
     };
 
@@ -43,6 +46,8 @@ public sealed record Theme
         Error = Colour.Hex(0xFF8A80),
         Warning = Colour.Hex(0xF5B04C),
         Note = Colour.Hex(0x8FB4EA),
+        Curves = Hexes(0x5C97F5, 0xFF8A3D, 0x35B98A, 0xC766AE, 0xBDE8FF, 0x9A7420, 0xF5F2EC, 0xFFDD66),
+        Ramp = Hexes(0x4E7BE0, 0x4FC0B5, 0xFFDC7A),
         HasFills = true,
         HasLightBlackCasing = true,
     };
@@ -93,6 +98,12 @@ public sealed record Theme
     public required Colour Warning { get; init; }
 
     public required Colour Note { get; init; }
+
+    /// <summary>Colours of curves that are of different kinds, told apart by everyone; their dashes differ too.</summary>
+    public required ImmutableArray<Colour> Curves { get; init; }
+
+    /// <summary>Colours that curves in a sequence pass through; their lightness goes one way, so that they read in grey.</summary>
+    public required ImmutableArray<Colour> Ramp { get; init; }
 
     public required bool HasFills { get; init; }
 
@@ -162,4 +173,15 @@ public sealed record Theme
             Severity.Warning => Warning,
             _ => Note,
         };
+
+    private static ImmutableArray<Colour> Hexes(params ReadOnlySpan<int> values)
+    {
+        var colours = ImmutableArray.CreateBuilder<Colour>(values.Length);
+        foreach (var value in values)
+        {
+            colours.Add(Colour.Hex(value));
+        }
+
+        return colours.MoveToImmutable();
+    }
 }

@@ -102,4 +102,28 @@ public static class Tokens
     public const double ScaleBarHeight = 1.2;
     public const double LegendSample = 8;
     public const double ColumnGap = 6;
+
+    // Charts.
+    public const double ChartWidth = 220;
+    public const double PlotHeight = 104;
+
+    /// <summary>For the numbers at the left of a chart.</summary>
+    public const double PlotIndent = 11;
+
+    /// <summary>From the plot's right edge to the samples of the curves, where leaders run.</summary>
+    public const double LeaderWidth = 6;
+
+    public const double CurveWidth = 0.65;
+    public const double GridLine = 0.15;
+    public const double StrongGridLine = 0.25;
+    public const double PlotLine = 0.3;
+    public const double LandmarkLine = 0.35;
+    public const double PeakDot = 0.95;
+    public const double PeakDotLine = 0.35;
+
+    /// <summary>The widest that the labels of curves may be together with their peaks.</summary>
+    public const double WidestChartLabels = 92;
+
+    /// <summary>From row to row of curve labels, over the size of the text.</summary>
+    public const double ChartRowHeight = 1.55;
 }

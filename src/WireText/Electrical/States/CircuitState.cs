@@ -15,24 +15,30 @@ public sealed record CircuitState(ImmutableArray<int> Positions, ImmutableArray<
 
     public DialSetting DialsOf(Network network) => DialSetting.At(network, Travels);
 
-    /// <summary>What is not at rest, in the words of the circuit: <c>sel=neck vol=7</c>; <c>rest</c> when all is.</summary>
-    public string InWords(Circuit circuit)
-    {
-        var moved = circuit
-            .Controls.Where(control => Positions[control.Index] != control.Rest)
-            .Select(control =>
-                (control.Part, Words: $"{control.Name}={control.Positions[Positions[control.Index]].Name}")
-            )
-            .Concat(
-                circuit
-                    .Dials.Where(dial => !Travels[dial.Index].Equals(dial.Rest))
-                    .Select(dial => (dial.Part, Words: $"{dial.Name}={TravelText(Travels[dial.Index])}"))
-            )
-            .OrderBy(setting => setting.Part)
-            .Select(setting => setting.Words)
-            .ToList();
-        return moved.Count == 0 ? StateReader.RestWord : string.Join(' ', moved);
-    }
+    /// <summary>The settings that were named, in the circuit's words and in the order said: <c>sel=neck</c>.</summary>
+    public ImmutableArray<string> Named { get; init; } = [];
 
-    internal static string TravelText(double travel) => travel.ToString("0.###", CultureInfo.InvariantCulture);
+    /// <summary>The state as it was said; <c>rest</c> when nothing was named.</summary>
+    public string InWords => Named.IsEmpty ? StateReader.RestWord : string.Join(' ', Named);
+
+    /// <summary>The same with a control in a position.</summary>
+    public CircuitState With(Control control, int position) =>
+        this with
+        {
+            Positions = Positions.SetItem(control.Index, position),
+            Named = Renamed(control.Name, control.Positions[position].Name),
+        };
+
+    /// <summary>The same with a dial at a travel.</summary>
+    public CircuitState With(Dial dial, double travel) =>
+        this with
+        {
+            Travels = Travels.SetItem(dial.Index, travel),
+            Named = Renamed(dial.Name, TravelText(travel)),
+        };
+
+    private static string TravelText(double travel) => travel.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private ImmutableArray<string> Renamed(string name, string value) =>
+        [.. Named.Where(setting => !setting.StartsWith(name + "=", StringComparison.Ordinal)), $"{name}={value}"];
 }

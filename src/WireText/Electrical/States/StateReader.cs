@@ -85,7 +85,7 @@ public static class StateReader
         if (FindDial(circuit, name) is { } dial)
         {
             return Travel(value ?? "") is { } travel
-                ? Good(state with { Travels = state.Travels.SetItem(dial.Index, travel) })
+                ? Good(state.With(dial, travel))
                 : Bad(
                     $"'{dial.Name}' turns from 0 to 10"
                         + (string.IsNullOrEmpty(value) ? $"; write {dial.Name}=5" : $"; '{value}' is not on it")
@@ -100,7 +100,7 @@ public static class StateReader
         string[] words = [.. control.Positions.Select(position => position.Name)];
         var place = Array.FindIndex(words, word => IsSame(word, value ?? ""));
         return place >= 0
-            ? Good(state with { Positions = state.Positions.SetItem(control.Index, place) })
+            ? Good(state.With(control, place))
             : Bad(
                 string.IsNullOrEmpty(value)
                     ? $"'{control.Name}' needs a position; write {control.Name}={words[0]}"

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using WireText.Electrical.Sound;
+using WireText.Electrical.States;
+
+namespace WireText.Electrical.Responses;
+
+/// <summary>What comes out of the jack in one state: a curve, or the reason why there is none.</summary>
+/// <param name="State">Where everything stands.</param>
+/// <param name="Change">The other values in the circuit's words; null for the circuit as it is wired.</param>
+/// <param name="Heard">How the heard coils are joined, or why nothing is heard.</param>
+/// <param name="Decibels">The level at each frequency of <see cref="ResponseStudy.Hertz"/> over the EMF of one coil; null when nothing sounds.</param>
+/// <param name="Peak">The highest resonance; null when there is none.</param>
+public sealed record ResponseCurve(
+    CircuitState State,
+    string? Change,
+    Outcome Outcome,
+    string Heard,
+    ImmutableArray<double>? Decibels,
+    Resonance? Peak
+)
+{
+    /// <summary>What tells the curve from the others of its study.</summary>
+    public string Label { get; init; } = "";
+}

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Electrical.States;
+
+namespace WireText.Electrical.Responses;
+
+/// <summary>The level over frequency at the jack in several states, and with other values, for one look at all of them.</summary>
+/// <param name="Circuit">As it is wired.</param>
+/// <param name="Common">The settings that all curves share, in the circuit's words.</param>
+/// <param name="IsOrdered">True when the curves follow each other as one dial turns.</param>
+public sealed record ResponseStudy(
+    Circuit Circuit,
+    ImmutableArray<ResponseCurve> Curves,
+    ImmutableArray<string> Common,
+    bool IsOrdered
+)
+{
+    /// <summary>What the circuit without other values is called beside them.</summary>
+    public const string AsWired = "as wired";
+
+    /// <summary>How many curves one study may have: more cannot be told apart. Chosen.</summary>
+    public const int MostCurves = 24;
+
+    private const int PointCount = 400;
+    private const double LowestHertz = 20;
+    private const double HighestHertz = 20e3;
+
+    /// <summary>400 frequencies from 20 Hz to 20 kHz, each the same ratio above the one before.</summary>
+    public static readonly ImmutableArray<double> Hertz =
+    [
+        .. Enumerable
+            .Range(0, PointCount)
+            .Select(i => LowestHertz * Math.Pow(HighestHertz / LowestHertz, (double)i / (PointCount - 1))),
+    ];
+
+    /// <param name="states">Where things stand, at least one.</param>
+    /// <param name="sweeps">Each state is taken at each setting of each sweep.</param>
+    /// <param name="changes">Each state is computed as wired, then with each change.</param>
+    /// <returns>Null when that makes more than <see cref="MostCurves"/>.</returns>
+    public static ResponseStudy? Of(
+        Network network,
+        IReadOnlyList<CircuitState> states,
+        IReadOnlyList<Sweep> sweeps,
+        IReadOnlyList<CircuitChange> changes
+    )
+    {
+        var swept = states;
+        foreach (var sweep in sweeps)
+        {
+            swept = [.. swept.SelectMany(sweep.Over)];
+            if (swept.Count > MostCurves)
+            {
+                return null;
+            }
+        }
+
+        if (swept.Count * (1 + changes.Count) > MostCurves)
+        {
+            return null;
+        }
+
+        var wirings = changes
+            .Select(change => (change.Words, Analyst: new Analyst(Network.Of(change.Circuit)!)))
+            .Prepend((Words: null!, Analyst: new Analyst(network)))
+            .ToList();
+        ImmutableArray<ResponseCurve> curves =
+        [
+            .. swept.SelectMany(state => wirings.Select(wiring => Trace(wiring.Analyst, state, wiring.Words))),
+        ];
+        var common = curves
+            .Select(curve => curve.State.Named)
+            .Aggregate((shared, named) => [.. shared.Where(named.Contains)]);
+        return new ResponseStudy(
+            network.Circuit,
+            [
+                .. curves.Select(curve =>
+                    curve with
+                    {
+                        Label = LabelOf(curve, common, curves.Length, changes.Count > 0),
+                    }
+                ),
+            ],
+            common,
+            states.Count == 1 && changes.Count == 0 && sweeps is [{ IsDial: true }]
+        );
+    }
+
+    private static ResponseCurve Trace(Analyst analyst, CircuitState state, string? change)
+    {
+        var (circuit, dials) = (analyst.Network.Circuit, state.DialsOf(analyst.Network));
+        var analysis = analyst.Analyse(state.Positions.AsSpan(), dials);
+        var levels =
+            analysis.Outcome == Outcome.Sound
+                ? StringResponse
+                    .Of(circuit, LiveNetwork.Of(analyst.Network, state.Positions.AsSpan(), dials))
+                    ?.DecibelsAt(Hertz.AsSpan())
+                : null;
+        var heard = new PositionRow(state.Positions, analysis, LevelDecibels: null).WhatIsHeard(circuit);
+        return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance);
+    }
+
+    private static string LabelOf(ResponseCurve curve, ImmutableArray<string> common, int count, bool hasChanges)
+    {
+        if (count == 1)
+        {
+            return curve.State.InWords;
+        }
+
+        var own = curve.State.Named.Where(setting => !common.Contains(setting)).ToList();
+        if (hasChanges)
+        {
+            own.Add(curve.Change ?? AsWired);
+        }
+
+        return own.Count == 0 ? StateReader.RestWord : string.Join(' ', own);
+    }
+}

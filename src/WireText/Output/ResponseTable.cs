@@ -1,0 +1,36 @@
+using System.Globalization;
+using System.Text;
+using WireText.Electrical.Responses;
+
+namespace WireText.Output;
+
+/// <summary>Writes a study as a table with commas (RFC 4180, lines ending in LF): a row a frequency, a column a curve.</summary>
+public static class ResponseTable
+{
+    /// <summary>Levels in dB over the EMF of one coil; a state in which nothing sounds has an empty column.</summary>
+    public static string Write(ResponseStudy study)
+    {
+        var table = new StringBuilder("Hz");
+        foreach (var curve in study.Curves)
+        {
+            table.Append(',').Append(Cell(curve.Label));
+        }
+
+        table.Append('\n');
+        for (var i = 0; i < ResponseStudy.Hertz.Length; i++)
+        {
+            table.Append(ResponseStudy.Hertz[i].ToString("0.###", CultureInfo.InvariantCulture));
+            foreach (var curve in study.Curves)
+            {
+                table.Append(',').Append(curve.Decibels?[i].ToString("0.000", CultureInfo.InvariantCulture));
+            }
+
+            table.Append('\n');
+        }
+
+        return table.ToString();
+    }
+
+    private static string Cell(string text) =>
+        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+}

@@ -1,0 +1,139 @@
+using System.Buffers.Binary;
+using System.Globalization;
+using System.Text.Json;
+using System.Xml.Linq;
+using WireText.Testing;
+
+namespace WireText.Cli.Tests;
+
+public sealed class ResponseCommandTests : IDisposable
+{
+    private static readonly string Example = Repository.PathOf("examples", "2-two-pickups-mute.wiring");
+
+    private readonly Bench bench = new();
+
+    public void Dispose() => bench.Dispose();
+
+    [Fact]
+    public void Response_NoOption_IsATableOfTheStateAtRest()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Right), "response", "-");
+
+        Assert.Equal((0, ""), (ran.Code, ran.Error));
+        var rows = ran.Output.TrimEnd('\n').Split('\n');
+        Assert.Equal(401, rows.Length);
+        Assert.Equal("Hz,rest", rows[0]);
+        Assert.Equal("20", rows[1].Split(',')[0]);
+        Assert.Equal("20000", rows[^1].Split(',')[0]);
+
+        // At 20 Hz the coil is 6 kΩ and the load 1 MΩ: 20·log10(1/(1 + 0.006)) = -0.052 dB.
+        Assert.Equal(-0.052, double.Parse(rows[1].Split(',')[1], CultureInfo.InvariantCulture), 0.001);
+    }
+
+    [Fact]
+    public void Response_SweepAndStatesAndChanges_AreAColumnEach()
+    {
+        var ran = Bench.Run(
+            "response",
+            Example,
+            "--at",
+            "sel=neck",
+            "--at",
+            "sel=both",
+            "--sweep",
+            "tone=0..10:2",
+            "--what-if",
+            "dark=22n"
+        );
+
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(
+            "Hz,sel=neck tone=0 as wired,sel=neck tone=0 dark=22n,sel=neck tone=10 as wired,sel=neck tone=10 dark=22n,"
+                + "sel=both tone=0 as wired,sel=both tone=0 dark=22n,sel=both tone=10 as wired,sel=both tone=10 dark=22n",
+            ran.Output.Split('\n')[0]
+        );
+    }
+
+    [Fact]
+    public void Response_SilentState_IsAnEmptyColumnAndTold()
+    {
+        var ran = Bench.Run("response", Example, "--at", "rest", "--at", "mute=down");
+
+        Assert.Equal(0, ran.Code);
+        Assert.All(
+            ran.Output.TrimEnd('\n').Split('\n').Skip(1),
+            row => Assert.EndsWith(",", row, StringComparison.Ordinal)
+        );
+        Assert.EndsWith(
+            "wiretext: mute=down: silence: tip and sleeve are joined\n",
+            ran.Error,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Response_Json_HasEveryCurveWithItsStateAndPeak()
+    {
+        var ran = Bench.Run("response", Example, "--at", "sel=neck,vol=7.5", "--at", "mute=down", "--format", "json");
+
+        var json = JsonDocument.Parse(ran.Output).RootElement;
+        Assert.Equal(1, json.GetProperty("version").GetInt32());
+        Assert.Equal(400, json.GetProperty("hertz").GetArrayLength());
+        Assert.Equal(470e-12, json.GetProperty("load").GetProperty("cableFarads").GetDouble());
+        var neck = json.GetProperty("curves")[0];
+        Assert.Equal("sel=neck vol=7.5", neck.GetProperty("label").GetString());
+        Assert.Equal("neck", neck.GetProperty("positions").GetProperty("sel").GetString());
+        Assert.Equal(7.5, neck.GetProperty("dials").GetProperty("vol").GetDouble());
+        Assert.Equal("sound", neck.GetProperty("outcome").GetString());
+        Assert.Equal(400, neck.GetProperty("decibels").GetArrayLength());
+        var mute = json.GetProperty("curves")[1];
+        Assert.Equal("silence", mute.GetProperty("outcome").GetString());
+        Assert.Equal(JsonValueKind.Null, mute.GetProperty("decibels").ValueKind);
+        Assert.Equal(JsonValueKind.Null, mute.GetProperty("peak").ValueKind);
+    }
+
+    [Fact]
+    public void Response_TargetsByTheirEnding_AreCharts()
+    {
+        var svg = Bench.Run("response", Example, "--sweep", "sel", "-o", bench["a.svg"], "--theme", "dark");
+        var png = Bench.Run("response", Example, "--sweep", "sel", "-o", bench["a.png"], "--width", "640");
+
+        Assert.Equal((0, 0), (svg.Code, png.Code));
+        var root = XDocument.Parse(bench.Text("a.svg")).Root!;
+        Assert.Equal("svg", root.Name.LocalName);
+        Assert.Contains("sel=both: neck parallel bridge", root.Value, StringComparison.Ordinal);
+        Assert.Equal(640, BinaryPrimitives.ReadInt32BigEndian(File.ReadAllBytes(bench["a.png"]).AsSpan(16)));
+    }
+
+    [Theory]
+    [InlineData("--at", "sel=nekc", "'sel' has no position 'nekc'; did you mean 'neck'?")]
+    [InlineData("--sweep", "tnoe", "no control is called 'tnoe'; did you mean 'tone'?")]
+    [InlineData("--what-if", "drak=22n", "nothing called 'drak' has a value; did you mean 'dark'?")]
+    [InlineData("--width", "640", "--width is for a PNG; add --format png or name a .png with -o")]
+    [InlineData("-o", "a.pdf", "'a.pdf' ends in none of .csv, .json, .svg and .png; say which with --format")]
+    public void Response_WrongOption_Exits2AndOffersTheNearest(string option, string value, string message)
+    {
+        var ran = Bench.Run("response", Example, option, value);
+
+        Assert.Equal((2, ""), (ran.Code, ran.Output));
+        Assert.Contains(message, ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Response_MoreCurvesThanCanBeToldApart_Exits2()
+    {
+        var ran = Bench.Run("response", Example, "--sweep", "sel", "--sweep", "tone=0..10:24");
+
+        Assert.Equal((2, ""), (ran.Code, ran.Output));
+        Assert.Contains("more than 24 curves", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Response_WiringWithAMistake_IsComputedAsItIsWiredAndExits1()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Wrong), "response", "-");
+
+        Assert.Equal(1, ran.Code);
+        Assert.StartsWith("Hz,rest\n", ran.Output, StringComparison.Ordinal);
+    }
+}
