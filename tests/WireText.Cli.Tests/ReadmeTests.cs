@@ -9,6 +9,7 @@ public partial class ReadmeTests
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/findings-json.md")]
+    [InlineData("docs/response.md")]
     public void EveryCommandOfAPage_GivesTheOutputShown(string page)
     {
         var shown = Console().Matches(File.ReadAllText(Repository.PathOf(page))).Select(m => m.Groups["text"].Value);
@@ -18,11 +19,9 @@ public partial class ReadmeTests
         foreach (var session in sessions)
         {
             var (command, output) = Split(session);
-            var arguments = command["$ wiretext ".Length..]
-                .Split(' ')
-                .Select(word => word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word) : word);
+            using var bench = new Bench();
 
-            var ran = Bench.Run([.. arguments]);
+            var ran = Bench.Run([.. ArgumentsOf(command["$ wiretext ".Length..], bench)]);
 
             // The paths that the tests give are whole ones; README's are from the repository's root.
             Assert.Equal(
@@ -37,19 +36,37 @@ public partial class ReadmeTests
     {
         var command = DrawCommandLine().Match(File.ReadAllText(Repository.PathOf("README.md"))).Groups["args"].Value;
         using var bench = new Bench();
-        var arguments = command
-            .Split(' ')
-            .Select(word =>
-                word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word)
-                : word == "guitar.svg" ? bench[word]
-                : word
-            );
-
-        var ran = Bench.Run([.. arguments]);
+        var ran = Bench.Run([.. ArgumentsOf(command, bench)]);
 
         Assert.Equal(0, ran.Code);
         Assert.Contains("<svg", bench.Text("guitar.svg"), StringComparison.Ordinal);
     }
+
+    /// <summary>The chart that README shows is what the command above it writes.</summary>
+    [Fact]
+    public void TheResponseCommandOfReadme_WritesTheChartShown()
+    {
+        var command = ResponseCommandLine()
+            .Match(File.ReadAllText(Repository.PathOf("README.md")))
+            .Groups["args"]
+            .Value;
+        using var bench = new Bench();
+
+        var ran = Bench.Run([.. ArgumentsOf(command, bench)]);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(File.ReadAllText(Repository.PathOf("examples", "response", "2-tone.svg")), bench.Text("tone.svg"));
+    }
+
+    /// <summary>Sources come from the repository; what is written goes to the bench.</summary>
+    private static IEnumerable<string> ArgumentsOf(string command, Bench bench) =>
+        command
+            .Split(' ')
+            .Select(word =>
+                word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word)
+                : word.EndsWith(".svg", StringComparison.Ordinal) ? bench[word]
+                : word
+            );
 
     private static (string Command, string Output) Split(string session)
     {
@@ -59,6 +76,9 @@ public partial class ReadmeTests
 
     [GeneratedRegex("(?<fence>`{3,})console\n(?<text>.*?)\\k<fence>", RegexOptions.Singleline, 2000)]
     private static partial Regex Console();
+
+    [GeneratedRegex("\\$ wiretext (?<args>response .*)", RegexOptions.None, 2000)]
+    private static partial Regex ResponseCommandLine();
 
     [GeneratedRegex("dotnet run --project src/WireText.Cli -- (?<args>draw .*)", RegexOptions.None, 2000)]
     private static partial Regex DrawCommandLine();
