@@ -1,4 +1,4 @@
 using BenchmarkDotNet.Running;
 using WireText.Benchmarks;
 
-BenchmarkSwitcher.FromTypes([typeof(StageBenchmarks)]).Run(args);
+BenchmarkSwitcher.FromTypes([typeof(StageBenchmarks), typeof(ResponseBenchmarks), typeof(SolverBenchmarks)]).Run(args);

@@ -51,6 +51,10 @@ internal static class CurveStyles
         return paints.MoveToImmutable();
     }
 
+    /// <summary>How much of a line is there: 1 without dashes.</summary>
+    public static double Fullness(Paint paint) =>
+        paint.Dashes.IsEmpty ? 1 : paint.Dashes.Where((_, i) => i % 2 == 0).Sum() / paint.Dashes.Sum();
+
     private static T Nth<T>(ImmutableArray<T> items, int index) => items[index % items.Length];
 
     private static Colour OnRamp(Theme theme, int index, int count)

@@ -187,8 +187,10 @@ public sealed class ResponseChart
 
     private void Curves(PlotScales scales)
     {
-        // Dashes last: a line without gaps would hide one that it lies on.
-        foreach (var i in Enumerable.Range(0, study.Curves.Length).OrderBy(i => !paints[i].Dashes.IsEmpty))
+        // The fullest lines first: through the gaps of the later ones they are seen where two lie on each other.
+        foreach (
+            var i in Enumerable.Range(0, study.Curves.Length).OrderByDescending(i => CurveStyles.Fullness(paints[i]))
+        )
         {
             if (study.Curves[i].Decibels is { } levels)
             {
@@ -232,10 +234,16 @@ public sealed class ResponseChart
     private void PaintPeaks(List<ChartPeak> peaks, List<Point>? places)
     {
         var marks = new List<PictureItem>();
+        foreach (var peak in peaks)
+        {
+            // All grounds before all dots: peaks that crowd together would wipe each other out.
+            var ground = Paint.Filled(theme.Paper);
+            marks.Add(new CircleShape("peak-ground", peak.At, Tokens.PeakDot + Tokens.PeakDotLine, ground));
+        }
+
         for (var i = 0; i < peaks.Count; i++)
         {
-            var dot = new Paint(peaks[i].Colour, theme.Paper, Tokens.PeakDotLine);
-            marks.Add(new CircleShape("peak", peaks[i].At, Tokens.PeakDot, dot));
+            marks.Add(new CircleShape("peak", peaks[i].At, Tokens.PeakDot, Paint.Filled(peaks[i].Colour)));
             if (places is not null)
             {
                 marks.Add(

@@ -118,7 +118,7 @@ public static class Tokens
     public const double StrongGridLine = 0.25;
     public const double PlotLine = 0.3;
     public const double LandmarkLine = 0.35;
-    public const double PeakDot = 0.95;
+    public const double PeakDot = 0.85;
     public const double PeakDotLine = 0.35;
 
     /// <summary>The widest that the labels of curves may be together with their peaks.</summary>

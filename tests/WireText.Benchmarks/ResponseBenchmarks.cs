@@ -1,0 +1,58 @@
+using System.Runtime.CompilerServices;
+using BenchmarkDotNet.Attributes;
+using WireText.Electrical;
+using WireText.Electrical.Responses;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Text;
+
+namespace WireText.Benchmarks;
+
+/// <summary>Every situation of an example at 400 frequencies, dials at rest: what a whole instrument takes.</summary>
+[MemoryDiagnoser]
+[ShortRunJob]
+public class ResponseBenchmarks
+{
+    private Network network = null!;
+    private Situation[] situations = [];
+    private DialSetting dials = null!;
+
+    public static IEnumerable<string> Examples =>
+        Directory
+            .EnumerateFiles(ExamplesFolder(), "*.wiring")
+            .Select(path => Path.GetFileNameWithoutExtension(path)!)
+            .Order(StringComparer.Ordinal);
+
+    [ParamsSource(nameof(Examples))]
+    public string Example { get; set; } = "";
+
+    [GlobalSetup]
+    public void Bind()
+    {
+        var source = new SourceText(Example, File.ReadAllText(Path.Combine(ExamplesFolder(), $"{Example}.wiring")));
+        network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
+        situations = [.. SituationTree.Of(network).Situations];
+        dials = DialSetting.Rest(network);
+    }
+
+    /// <summary>From the positions of the controls to levels.</summary>
+    [Benchmark]
+    public double AllSituations()
+    {
+        var sum = 0.0;
+        foreach (var situation in situations)
+        {
+            var live = LiveNetwork.Of(network, situation.Positions.AsSpan(), dials);
+            sum += StringResponse.Of(network.Circuit, live)?.DecibelsAt(ResponseStudy.Hertz.AsSpan())?[0] ?? 0;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Finding out which situations there are.</summary>
+    [Benchmark]
+    public int SituationsAlone() => SituationTree.Of(network).Situations.Length;
+
+    private static string ExamplesFolder([CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "examples"));
+}
