@@ -16,6 +16,7 @@ public static class CliProgram
 
         Examples:
           wiretext check guitar.wiring
+          wiretext positions guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
           wiretext parts lever-3way
           wiretext explain floating-ground
@@ -94,6 +95,7 @@ public static class CliProgram
         var root = new RootCommand(About)
         {
             CheckCommand.Create(context),
+            PositionsCommand.Create(context),
             DrawCommand.Create(context),
             PartsCommand.Create(context),
             ExplainCommand.Create(context),

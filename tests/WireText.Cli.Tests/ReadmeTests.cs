@@ -9,6 +9,7 @@ public partial class ReadmeTests
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/findings-json.md")]
+    [InlineData("docs/positions.md")]
     [InlineData("docs/response.md")]
     public void EveryCommandOfAPage_GivesTheOutputShown(string page)
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using WireText.Text;
 
 namespace WireText.Output;
@@ -103,46 +102,11 @@ public static class FindingText
         ];
         var margin = number.ToString(CultureInfo.InvariantCulture).PadLeft(3);
         var indent = new string(before.Select(c => c == '\t' ? '\t' : ' ').ToArray());
-        var padding = new string(' ', Math.Max(0, WidthOf(before) - before.Length));
-        var carets = new string('^', Math.Max(1, WidthOf(marked)));
-        writer.Write($"{margin} | {Printable(text)}\n");
+        var padding = new string(' ', Math.Max(0, TextWidth.Of(before) - before.Length));
+        var carets = new string('^', Math.Max(1, TextWidth.Of(marked)));
+        writer.Write($"{margin} | {TextWidth.Printable(text)}\n");
         writer.Write($"{new string(' ', margin.Length)} | {indent}{padding}{paint.Severity(carets)}\n");
     }
-
-    /// <summary>Control characters would move the cursor: each is shown as a blank box.</summary>
-    private static string Printable(string text) =>
-        text.Any(c => char.IsControl(c) && c != '\t')
-            ? new string(text.Select(c => char.IsControl(c) && c != '\t' ? '□' : c).ToArray())
-            : text;
-
-    /// <summary>How many columns a terminal gives the text: two to wide characters, none to combining marks.</summary>
-    private static int WidthOf(string text)
-    {
-        var width = 0;
-        foreach (var rune in text.EnumerateRunes())
-        {
-            var category = Rune.GetUnicodeCategory(rune);
-            width +=
-                category is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format
-                    ? 0
-                : IsWide(rune.Value) ? 2
-                : 1;
-        }
-
-        return width;
-    }
-
-    /// <summary>The blocks of East Asian wide characters and of pictographs (Unicode Standard Annex 11).</summary>
-    private static bool IsWide(int code) =>
-        code
-            is (>= 0x1100 and <= 0x115F)
-                or (>= 0x2E80 and <= 0xA4CF)
-                or (>= 0xAC00 and <= 0xD7A3)
-                or (>= 0xF900 and <= 0xFAFF)
-                or (>= 0xFE30 and <= 0xFE6F)
-                or (>= 0xFF00 and <= 0xFF60)
-                or (>= 0x1F300 and <= 0x1FAFF)
-                or (>= 0x20000 and <= 0x3FFFD);
 
     private readonly record struct Paint(bool InColour, Severity Level)
     {

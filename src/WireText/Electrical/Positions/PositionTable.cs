@@ -19,6 +19,9 @@ public sealed record PositionTable(
     ImmutableArray<Control> Crowding
 )
 {
+    /// <summary>What a meter shows at the jack without a plug, where that differs from the rows.</summary>
+    public ImmutableArray<BareReading> BareReadings { get; init; } = [];
+
     /// <summary>Rows beyond which local controls get lines of their own. Chosen.</summary>
     private const int ManyRows = 64;
 
@@ -60,6 +63,9 @@ public sealed record PositionTable(
             merged = RowMerger.Merge(network.Circuit, LocalControls.WithoutLocal(network.Circuit, rows, local));
         }
 
-        return new PositionTable(network.Circuit, merged, local, tree.Crowding);
+        return new PositionTable(network.Circuit, merged, local, tree.Crowding)
+        {
+            BareReadings = BareJack.ReadingsBeside(network, merged),
+        };
     }
 }

@@ -3,12 +3,28 @@ using WireText.Circuits;
 
 namespace WireText.Electrical.Positions;
 
-/// <summary>Makes one row of rows that print the same and differ in one control, whose positions they cover.</summary>
+/// <summary>Makes one row of rows that say the same and differ in one control, whose positions they cover.</summary>
 internal static class RowMerger
 {
-    public static ImmutableArray<PositionRow> Merge(Circuit circuit, IReadOnlyList<PositionRow> rows)
+    public static ImmutableArray<PositionRow> Merge(Circuit circuit, IEnumerable<PositionRow> rows) =>
+        Merge(
+            circuit,
+            rows,
+            row => row.Positions,
+            (row, positions) => row with { Positions = positions },
+            row => row.Printed(circuit)
+        );
+
+    /// <param name="said">What a row says; rows that say the same may become one.</param>
+    public static ImmutableArray<T> Merge<T>(
+        Circuit circuit,
+        IEnumerable<T> rows,
+        Func<T, ImmutableArray<int>> positionsOf,
+        Func<T, ImmutableArray<int>, T> at,
+        Func<T, string> said
+    )
     {
-        var merged = rows.ToList();
+        var merged = rows.Select(row => (Row: row, Said: said(row))).ToList();
         bool changed;
         do
         {
@@ -16,26 +32,39 @@ internal static class RowMerger
             for (var control = circuit.Controls.Length - 1; control >= 0; control--)
             {
                 var before = merged.Count;
-                merged = MergeOver(circuit, merged, control);
+                merged = MergeOver(circuit, merged, control, positionsOf, at);
                 changed |= merged.Count < before;
             }
         } while (changed);
 
-        merged.Sort((a, b) => a.Positions.AsSpan().SequenceCompareTo(b.Positions.AsSpan()));
-        return [.. merged];
+        merged.Sort((a, b) => positionsOf(a.Row).AsSpan().SequenceCompareTo(positionsOf(b.Row).AsSpan()));
+        return [.. merged.Select(one => one.Row)];
     }
 
-    private static List<PositionRow> MergeOver(Circuit circuit, List<PositionRow> rows, int control)
+    private static List<(T Row, string Said)> MergeOver<T>(
+        Circuit circuit,
+        List<(T Row, string Said)> rows,
+        int control,
+        Func<T, ImmutableArray<int>> positionsOf,
+        Func<T, ImmutableArray<int>, T> at
+    )
     {
         var count = circuit.Controls[control].Positions.Length;
-        var merged = new List<PositionRow>();
-        foreach (var group in rows.GroupBy(row => KeyWithout(circuit, row, control), StringComparer.Ordinal))
+        var merged = new List<(T, string)>();
+        foreach (
+            var group in rows.GroupBy(
+                one => string.Join(' ', positionsOf(one.Row).SetItem(control, Situation.Any)) + "|" + one.Said,
+                StringComparer.Ordinal
+            )
+        )
         {
-            var covered = group.Select(row => row.Positions[control]).Where(position => position != Situation.Any);
+            var covered = group
+                .Select(one => positionsOf(one.Row)[control])
+                .Where(position => position != Situation.Any);
             if (covered.Distinct().Count() == count)
             {
-                var first = group.First();
-                merged.Add(first with { Positions = first.Positions.SetItem(control, Situation.Any) });
+                var (row, said) = group.First();
+                merged.Add((at(row, positionsOf(row).SetItem(control, Situation.Any)), said));
             }
             else
             {
@@ -45,7 +74,4 @@ internal static class RowMerger
 
         return merged;
     }
-
-    private static string KeyWithout(Circuit circuit, PositionRow row, int control) =>
-        string.Join(' ', row.Positions.SetItem(control, Situation.Any)) + "|" + row.Printed(circuit);
 }

@@ -1,0 +1,233 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+
+namespace WireText.Output;
+
+/// <summary>Writes a table of positions for other programs. <c>docs/positions.md</c> describes both forms.</summary>
+/// <remarks>SI units; four significant figures, so that no machine's last digit shows.</remarks>
+public static class PositionData
+{
+    /// <summary>Grows when a reader would have to change.</summary>
+    public const int Version = 1;
+
+    private static readonly string[] Columns =
+    [
+        "heard",
+        "outcome",
+        "level_db",
+        "hum",
+        "hum_db",
+        "reads_ohm",
+        "reads_least_ohm",
+        "reads_most_ohm",
+        "peak_hz",
+        "peak_db",
+        "assumed",
+        "notes",
+    ];
+
+    /// <summary>A table with commas (RFC 4180, lines ending in LF). What is not there is an empty cell; no reading is <c>none</c>.</summary>
+    public static string WriteCsv(PositionTable table)
+    {
+        var controls = table.Circuit.Controls.Where(control => !control.IsPlug).ToList();
+        var text = new StringBuilder();
+        AppendLine(text, controls.Select(control => control.Name).Concat(Columns));
+        foreach (var row in PositionSheet.RowsOf(table))
+        {
+            AppendLine(
+                text,
+                controls.Select(control => PositionSheet.PositionOf(control, row)).Concat(Cells(table, row))
+            );
+        }
+
+        return text.ToString();
+    }
+
+    public static string WriteJson(PositionTable table)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", Version);
+            json.WriteString("title", table.Circuit.Title);
+            WriteLoad(json, table.Circuit.Surroundings);
+            json.WriteStartArray("rows");
+            foreach (var row in PositionSheet.RowsOf(table))
+            {
+                Write(json, table.Circuit, row);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("withoutPlug");
+            foreach (var bare in table.BareReadings)
+            {
+                json.WriteStartObject();
+                WritePositions(json, table.Circuit, bare.Positions);
+                Write(json, bare.Reading);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("tooMany");
+            foreach (var control in table.Crowding)
+            {
+                json.WriteStringValue(control.Name);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WriteLoad(Utf8JsonWriter json, Surroundings load)
+    {
+        json.WriteStartObject("load");
+        WriteFigure(json, "cableFarads", load.CableFarads);
+        WriteFigure(json, "inputOhms", load.InputOhms);
+        WriteFigure(json, "mainsHertz", load.MainsHertz);
+        WriteFigure(json, "coolestCelsius", load.CoolestCelsius);
+        WriteFigure(json, "warmestCelsius", load.WarmestCelsius);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Circuit circuit, PositionRow row)
+    {
+        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
+        json.WriteStartObject();
+        WritePositions(json, circuit, row.Positions);
+        json.WriteString("heard", row.WhatIsHeard(circuit));
+        json.WriteString("outcome", WordFor(row.State.Outcome));
+        WriteFigure(json, "levelDecibels", row.LevelDecibels);
+        json.WriteString("hum", isSound && sound.Hum is { } hum ? WordFor(hum.Word) : null);
+        WriteFigure(json, "humDecibels", isSound ? sound.Hum?.ResidueDecibels : null);
+        Write(json, row.State.Reading);
+        WriteFigure(json, "peakHertz", row.State.Resonance?.Hertz);
+        WriteFigure(json, "peakDecibels", sound.IsThin ? null : row.State.Resonance?.HeightDecibels);
+        json.WriteBoolean("assumed", IsAssumed(row));
+        json.WriteStartArray("notes");
+        foreach (var note in PositionSheet.NotesOf(row))
+        {
+            json.WriteStringValue(note);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WritePositions(Utf8JsonWriter json, Circuit circuit, IReadOnlyList<int> positions)
+    {
+        json.WriteStartObject("positions");
+        foreach (var control in circuit.Controls.Where(control => !control.IsPlug))
+        {
+            var position = positions[control.Index];
+            json.WriteString(
+                control.Name,
+                position == Situation.Any ? PositionSheet.Any : control.Positions[position].Name
+            );
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Reading? reading)
+    {
+        json.WriteString("reading", WordFor(reading));
+        var isValue = reading is { Kind: not ReadingKind.None };
+        WriteFigure(json, "readsOhms", isValue ? reading!.Value.Ohms : null);
+        WriteFigure(json, "readsLeastOhms", isValue ? reading!.Value.Least : null);
+        WriteFigure(json, "readsMostOhms", isValue ? reading!.Value.Most : null);
+    }
+
+    private static IEnumerable<string> Cells(PositionTable table, PositionRow row)
+    {
+        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
+        var isNone = row.State.Reading is { Kind: ReadingKind.None };
+        return
+        [
+            row.WhatIsHeard(table.Circuit),
+            WordFor(row.State.Outcome),
+            Figure(row.LevelDecibels),
+            isSound && sound.Hum is { } hum ? WordFor(hum.Word) : "",
+            Figure(isSound ? sound.Hum?.ResidueDecibels : null),
+            isNone ? "none" : Figure(row.State.Reading?.Ohms),
+            isNone ? "none" : Figure(row.State.Reading?.Least),
+            isNone ? "none" : Figure(row.State.Reading?.Most),
+            Figure(row.State.Resonance?.Hertz),
+            Figure(sound.IsThin ? null : row.State.Resonance?.HeightDecibels),
+            IsAssumed(row) ? "yes" : "no",
+            string.Join("; ", PositionSheet.NotesOf(row)),
+        ];
+    }
+
+    private static bool IsAssumed(PositionRow row) =>
+        row.State.Outcome == Outcome.Sound && (row.State.Sound.IsPhaseAssumed || row.State.Sound.IsHumAssumed);
+
+    private static string WordFor(Outcome outcome) =>
+        outcome switch
+        {
+            Outcome.Sound => "sound",
+            Outcome.Short => "short",
+            Outcome.Quiet => "quiet",
+            Outcome.Dead => "dead",
+            Outcome.Open => "open",
+            _ => "not-computed",
+        };
+
+    private static string WordFor(HumWord word) =>
+        word switch
+        {
+            HumWord.Cancelled => "cancelled",
+            HumWord.LeftOver => "left-over",
+            _ => "full",
+        };
+
+    private static string WordFor(Reading? reading) =>
+        reading?.Kind switch
+        {
+            ReadingKind.Joined => "joined",
+            ReadingKind.None => "none",
+            ReadingKind.Value => "value",
+            _ => "not-computed",
+        };
+
+    private static void AppendLine(StringBuilder text, IEnumerable<string> cells) =>
+        text.Append(string.Join(',', cells.Select(Quoted))).Append('\n');
+
+    private static string Quoted(string text) =>
+        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+
+    private static void WriteFigure(Utf8JsonWriter json, string name, double? value)
+    {
+        json.WritePropertyName(name);
+        if (value is null)
+        {
+            json.WriteNullValue();
+        }
+        else
+        {
+            json.WriteRawValue(Figure(value));
+        }
+    }
+
+    private static string Figure(double? value)
+    {
+        if (value is not { } number)
+        {
+            return "";
+        }
+
+        // Levels are told to a tenth of a dB at most: what rounds to nothing is 0, without a sign.
+        var rounded = double.Parse(number.ToString("E3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return Math.Abs(rounded) < 1e-15 ? "0" : rounded.ToString("R", CultureInfo.InvariantCulture);
+    }
+}

@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Quantities;
+
+namespace WireText.Output;
+
+/// <summary>The words of a table of positions: a heading, rows of cells, and what is said below them.</summary>
+/// <param name="Rows">Each with one cell a column.</param>
+/// <param name="Remarks">Whole sentences without a full stop.</param>
+internal sealed record PositionSheet(
+    ImmutableArray<string> Heading,
+    ImmutableArray<ImmutableArray<string>> Rows,
+    ImmutableArray<string> Remarks
+)
+{
+    /// <summary>How a control that makes no difference is said to stand, as in the language.</summary>
+    public const string Any = "any";
+
+    /// <summary>What parts the notes of a row from what is heard.</summary>
+    public const string NoteMark = "; ";
+
+    private const string Nothing = "-";
+    private const string Mark = " *";
+
+    /// <summary>The column that may be broken into lines: what is heard.</summary>
+    public int HeardColumn { get; private init; }
+
+    public static PositionSheet Of(PositionTable table)
+    {
+        var columns = table
+            .Columns.Concat(table.Local.Select(local => local.Control))
+            .DistinctBy(control => control.Index)
+            .OrderBy(control => control.Index)
+            .ToList();
+        return new PositionSheet(
+            [.. columns.Select(control => control.Name), "heard", "level", "hum", "meter", "peak"],
+            [.. RowsOf(table).Select(row => Cells(table.Circuit, columns, row))],
+            [.. RemarksOf(table)]
+        )
+        {
+            HeardColumn = columns.Count,
+        };
+    }
+
+    /// <summary>The rows, then the other positions of local controls.</summary>
+    public static IEnumerable<PositionRow> RowsOf(PositionTable table) =>
+        table.Rows.Concat(table.Local.SelectMany(local => local.Rows));
+
+    public static string PositionOf(Control control, PositionRow row) =>
+        row.Positions[control.Index] == Situation.Any ? Any : control.Positions[row.Positions[control.Index]].Name;
+
+    /// <summary>What is heard and what else is to be known of a row.</summary>
+    public static IEnumerable<string> NotesOf(PositionRow row)
+    {
+        if (row.State.Sound.IsThin)
+        {
+            yield return "cancels in the model: real strings leave a thin sound";
+        }
+
+        foreach (var coil in row.Antennas)
+        {
+            yield return $"{coil.Name} hangs on the signal by one end: an antenna";
+        }
+
+        if (Math.Abs(row.State.JackVolts ?? 0) > Thresholds.JackVolts)
+        {
+            yield return $"direct voltage at the tip: {ValueText.Figure(row.State.JackVolts!.Value, Unit.Volt)}";
+        }
+    }
+
+    /// <summary>The words for a hum: <c>cancelled (−24 dB)</c>, <c>−9.5 dB left over</c>, <c>full</c>.</summary>
+    public static string HumOf(Hum hum) =>
+        hum.Word switch
+        {
+            HumWord.Cancelled when hum.ResidueDecibels <= Thresholds.BalanceFloorDecibels => "cancelled",
+            HumWord.Cancelled => $"cancelled ({Signed(hum.ResidueDecibels, "0")} dB)",
+            HumWord.LeftOver => $"{Signed(hum.ResidueDecibels, "0.0")} dB left over",
+            _ => "full",
+        };
+
+    public static string ReadingOf(Reading reading) =>
+        reading.Kind switch
+        {
+            ReadingKind.Joined => "0 Ω",
+            ReadingKind.None => "no reading",
+            _ => $"{ValueText.Figure(reading.Ohms, Unit.Ohm)} ({Band(reading)})",
+        };
+
+    private static ImmutableArray<string> Cells(Circuit circuit, List<Control> columns, PositionRow row)
+    {
+        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
+        return
+        [
+            .. columns.Select(control => PositionOf(control, row)),
+            string.Join(
+                NoteMark,
+                NotesOf(row).Prepend(row.WhatIsHeard(circuit) + (isSound && sound.IsPhaseAssumed ? Mark : ""))
+            ),
+            row.LevelDecibels is { } level ? $"{Signed(level, "0.0")} dB" : Nothing,
+            isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? Mark : "") : Nothing,
+            row.State.Reading is { } reading ? ReadingOf(reading) : "not computed",
+            isSound ? PeakOf(row) : Nothing,
+        ];
+    }
+
+    private static string PeakOf(PositionRow row) =>
+        row.State.Resonance is not { } peak ? "none"
+        // Where the low strings cancel, a height over them means nothing.
+        : row.State.Sound.IsThin ? ValueText.Figure(peak.Hertz, Unit.Hertz)
+        : $"{ValueText.Figure(peak.Hertz, Unit.Hertz)}, {Signed(peak.HeightDecibels, "+0.0")} dB";
+
+    private static string Band(Reading reading)
+    {
+        var (least, most) = (ValueText.Figure(reading.Least, Unit.Ohm), ValueText.Figure(reading.Most, Unit.Ohm));
+        var (unit, otherUnit) = (least.Split(' ')[1], most.Split(' ')[1]);
+        return
+            unit == otherUnit && ValueText.Figure(reading.Ohms, Unit.Ohm).EndsWith(" " + unit, StringComparison.Ordinal)
+            ? $"{least.Split(' ')[0]}–{most.Split(' ')[0]}"
+            : $"{least}–{most}";
+    }
+
+    private static IEnumerable<string> RemarksOf(PositionTable table)
+    {
+        var circuit = table.Circuit;
+        if (!table.Crowding.IsEmpty)
+        {
+            var names = string.Join(", ", table.Crowding.Select(control => control.Name));
+            yield return $"{names} together make more than {SituationTree.Limit.ToString(CultureInfo.InvariantCulture)} situations: too many to list";
+            yield break;
+        }
+
+        foreach (var local in table.Local)
+        {
+            yield return $"{local.Control.Name} changes {circuit.Parts[local.Pickup].Name} alone: its other positions are shown once, the other controls as in the first line";
+        }
+
+        foreach (var bare in table.BareReadings)
+        {
+            yield return $"probes on the bare jack, no plug in it: {ReadingOf(bare.Reading)}{CubeOf(circuit, bare)}";
+        }
+
+        if (AssumedCoils(table) is { Count: > 0 } assumed)
+        {
+            yield return $"* assumed: {string.Join(", ", assumed)} wound clockwise, magnet north, where the text does not say";
+        }
+
+        yield return $"level against the loudest line; peak over 100 Hz, into {ValueText.Figure(circuit.Surroundings.CableFarads, Unit.Farad)} of cable and {ValueText.Figure(circuit.Surroundings.InputOhms, Unit.Ohm)}; hum at {circuit.Surroundings.MainsHertz.ToString("0", CultureInfo.InvariantCulture)} Hz";
+        yield return circuit.Dials.IsEmpty
+            ? "meter on the plug, batteries out"
+            : $"dials at rest: {string.Join(", ", circuit.Dials.Select(dial => $"{dial.Name} {dial.Rest.ToString("0.##", CultureInfo.InvariantCulture)}"))}; meter on the plug, batteries out";
+        yield return TemperatureRemark(circuit.Surroundings);
+    }
+
+    private static string CubeOf(Circuit circuit, BareReading bare)
+    {
+        var words = circuit
+            .Controls.Where(control => !control.IsPlug && bare.Positions[control.Index] != Situation.Any)
+            .Select(control => $"{control.Name}={control.Positions[bare.Positions[control.Index]].Name}")
+            .ToList();
+        return words.Count == 0 ? "" : $" at {string.Join(" ", words)}";
+    }
+
+    private static List<string> AssumedCoils(PositionTable table) =>
+        RowsOf(table).Any(row => row.State.Sound.IsPhaseAssumed || row.State.Sound.IsHumAssumed)
+            ?
+            [
+                .. table
+                    .Circuit.Elements.OfType<Coil>()
+                    .Where(coil => CoilSigns.ArePhaseAssumed(coil))
+                    .Select(coil => coil.Name),
+            ]
+            : [];
+
+    private static string TemperatureRemark(Surroundings day)
+    {
+        if (
+            day
+            != Surroundings.Usual with
+            {
+                CableFarads = day.CableFarads,
+                InputOhms = day.InputOhms,
+                MainsHertz = day.MainsHertz,
+            }
+        )
+        {
+            var (low, high) = (Degrees(day.CoolestCelsius), Degrees(day.WarmestCelsius));
+            return low == high
+                ? $"meter at {low} °C; in brackets what tolerances allow"
+                : $"meter at {low} to {high} °C; in brackets what that and tolerances allow";
+        }
+
+        return $"meter at 20 °C, in brackets what tolerances allow; coils read {Change(10)} at 10 °C, {Change(35)} at 35 °C";
+    }
+
+    private static string Change(double celsius)
+    {
+        var percent = Math.Round(100 * (Ohmmeter.CopperFactor(celsius) - 1));
+        return $"{Math.Abs(percent).ToString("0", CultureInfo.InvariantCulture)} % {(percent < 0 ? "less" : "more")}";
+    }
+
+    private static string Degrees(double celsius) => Signed(celsius, "0.#");
+
+    /// <summary>With a minus that is as wide as a plus, and no minus before a zero.</summary>
+    private static string Signed(double value, string format)
+    {
+        var plus = format[0] == '+' ? "+" : "";
+        var digits = format.TrimStart('+');
+        var text = Math.Abs(value).ToString(digits, CultureInfo.InvariantCulture);
+        return value < 0 && text.Any(c => c is >= '1' and <= '9') ? "−" + text : plus + text;
+    }
+}
