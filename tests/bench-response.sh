@@ -40,6 +40,7 @@ done
 cd "$work"
 mkdir -p "$(dirname "$results")"
 hyperfine -N --warmup 3 --min-runs 10 --style basic --export-markdown "$results" \
+  -n 'wiretext --version: starting up' "$wiretext --version" \
   -n 'wiretext response, one state, csv' "$wiretext response $example -o $work/one.csv" \
   -n 'ngspice, the same state' "ngspice -b $work/one.cir" \
   -n 'wiretext response, a dial at 11 settings, csv' "$wiretext response $example --sweep $dial=0..10:11 -o $work/sweep.csv" \
