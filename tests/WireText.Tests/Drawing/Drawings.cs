@@ -7,16 +7,16 @@ using WireText.Text;
 
 namespace WireText.Tests.Drawing;
 
-/// <summary>Draws a text the quick way.</summary>
+/// <summary>Draws a text, the quick way unless asked for more.</summary>
 internal static class Drawings
 {
     public static Circuit CircuitOf(string text) =>
         WiringCompiler.Check(new SourceText("test.wiring", text), NoSources.Instance).Circuit!;
 
-    public static Picture PictureOf(string text, Theme? theme = null)
+    public static Picture PictureOf(string text, Theme? theme = null, LayoutEffort effort = LayoutEffort.Quick)
     {
         var result = WiringCompiler.Check(new SourceText("test.wiring", text), NoSources.Instance);
-        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(result.Circuit!), LayoutEffort.Quick);
+        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(result.Circuit!), effort);
         var options = new PictureOptions
         {
             Theme = theme ?? Theme.Light,

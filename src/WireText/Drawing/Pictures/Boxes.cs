@@ -23,6 +23,17 @@ internal static class Boxes
         return new Box(x, y, Math.Abs(a.X - b.X), Math.Abs(a.Y - b.Y));
     }
 
+    /// <summary>From a point to the nearest point of a box; 0 inside it.</summary>
+    public static double Distance(Box box, Point at) => Distance(box, Around(at, at));
+
+    /// <summary>The air between two boxes; 0 when they touch.</summary>
+    public static double Distance(Box a, Box b)
+    {
+        var dx = Math.Max(0, Math.Max(a.X - b.Right, b.X - a.Right));
+        var dy = Math.Max(0, Math.Max(a.Y - b.Bottom, b.Y - a.Bottom));
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+
     /// <summary>True when a stretch comes into a box: the parts of the stretch inside each side's half plane have something in common.</summary>
     public static bool Meets(Box box, Point from, Point to)
     {
@@ -34,6 +45,13 @@ internal static class Boxes
             && Clip(dy, box.Bottom - from.Y, ref enter, ref leave)
             && leave > enter;
     }
+
+    /// <summary>True when two stretches cross, each going through the other.</summary>
+    public static bool Cross((Point From, Point To) a, (Point From, Point To) b) =>
+        Turn(a, b.From) * Turn(a, b.To) < 0 && Turn(b, a.From) * Turn(b, a.To) < 0;
+
+    private static double Turn((Point From, Point To) line, Point at) =>
+        ((line.To.X - line.From.X) * (at.Y - line.From.Y)) - ((line.To.Y - line.From.Y) * (at.X - line.From.X));
 
     private static bool Clip(double towards, double room, ref double enter, ref double leave)
     {

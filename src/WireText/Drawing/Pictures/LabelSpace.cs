@@ -13,8 +13,10 @@ internal sealed class LabelSpace
 
     private readonly List<Box> _taken = [];
     private readonly List<(Point From, Point To)> _wires = [];
-    private readonly List<Box> _outlines = [];
+    private readonly List<Outline> _outlines = [];
     private readonly Box _page;
+
+    private LabelSpace(Box page) => _page = page;
 
     /// <param name="page">Nothing is placed outside it.</param>
     public LabelSpace(Scene scene, Box page)
@@ -35,7 +37,7 @@ internal sealed class LabelSpace
                 Take(tag);
             }
 
-            foreach (var hop in route.Hops)
+            foreach (var hop in route.Hops.Concat(route.Gaps))
             {
                 Take(Box.Around(hop, 2 * Tokens.HopRadius, 2 * Tokens.HopRadius));
             }
@@ -43,7 +45,7 @@ internal sealed class LabelSpace
 
         foreach (var part in scene.Parts)
         {
-            _outlines.AddRange(part.Face.Layout.Body.Select(body => ScenePart.BoundsOf(part.OnPage(body))));
+            _outlines.AddRange(part.DrawnOutlines());
             if (part.Face.Layout.TextBox is { } text)
             {
                 Take(Boxes.Grown(part.OnPage(text), -Tokens.LabelGap));
@@ -81,21 +83,42 @@ internal sealed class LabelSpace
 
     public void Take(Box box) => _taken.Add(box);
 
-    /// <summary>The best place for a lug's label, taken from now on; null for a part that names its only lug.</summary>
-    public Box? Place(ScenePart part, FaceLug lug)
+    /// <summary>What of it comes into a box; nothing else can be in the way of labels there.</summary>
+    public LabelSpace Near(Box box)
     {
-        if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
+        var near = new LabelSpace(_page);
+        near._taken.AddRange(_taken.Where(taken => Boxes.Touch(taken, box)));
+        near._wires.AddRange(_wires.Where(wire => Boxes.Meets(box, wire.From, wire.To)));
+        near._outlines.AddRange(_outlines.Where(outline => Boxes.Touch(ScenePart.BoundsOf(outline), box)));
+        return near;
+    }
+
+    /// <summary>How bad it is to put a lug's label there: 1000 for each thing that it would lie on, less for what it comes too near.</summary>
+    public double CostOfLabel(Box label)
+    {
+        const double Cramped = 4;
+        var cost = IsInside(_page, label) ? 0.0 : 100 * Touching;
+        foreach (var (grow, price) in new[] { (Tokens.LabelTouch, (double)Touching), (Tokens.LabelGap, Cramped) })
         {
-            return null;
+            var box = Boxes.Grown(label, grow);
+            var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
+            cost += _taken.Count(taken => Boxes.Touch(taken, box)) * price;
+            cost += _wires.Count(wire => Boxes.Meets(reach, wire.From, wire.To)) * price;
         }
 
-        var size = new Size(
-            DrawnText.Width(lug.Label, TextWeight.Medium, Tokens.LugLabelSize),
-            Tokens.LugLabelSize * DrawnText.CapHeight
+        var line = Boxes.Grown(label, Tokens.LabelTouch + (Tokens.PartLine / 2));
+        return cost + (_outlines.Count(outline => IsOnLine(outline, line)) * (OnOutline / 2));
+    }
+
+    /// <summary>True when a wire that does not end there runs between a label and its lug.</summary>
+    public bool IsWireBetween(Box label, Point lug)
+    {
+        var between = (From: label.Centre, To: WirePath.Along(lug, label.Centre, Tokens.JointDiameter / 2));
+        return _wires.Any(wire =>
+            WirePath.Distance(wire.From, lug) > Tokens.EyeletDiameter
+            && WirePath.Distance(wire.To, lug) > Tokens.EyeletDiameter
+            && Boxes.Cross(wire, between)
         );
-        var best = Best(Candidates(part, lug, size));
-        Take(best);
-        return best;
     }
 
     /// <summary>A place for the word that a row of lugs has in common, taken from now on.</summary>
@@ -143,46 +166,32 @@ internal sealed class LabelSpace
         var cost = _taken.Count(taken => Boxes.Touch(taken, box)) * Touching;
         var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
         cost += _wires.Count(wire => Boxes.Meets(reach, wire.From, wire.To)) * Touching;
-        cost += _outlines.Count(outline => Boxes.Touch(outline, box) && !IsInside(outline, box)) * OnOutline;
+        cost += _outlines.Count(outline => IsOnLine(outline, box)) * OnOutline;
         return cost + (IsInside(_page, label) ? 0 : 100 * Touching);
     }
 
     private static bool IsInside(Box outer, Box inner) =>
         inner.X >= outer.X && inner.Y >= outer.Y && inner.Right <= outer.Right && inner.Bottom <= outer.Bottom;
 
-    /// <summary>Away from where its wires leave first; then beside it, at its corners, and beyond it.</summary>
-    private static IEnumerable<Box> Candidates(ScenePart part, FaceLug lug, Size size)
+    /// <summary>True when the line itself runs through a box, which lies neither wholly inside nor wholly outside.</summary>
+    private static bool IsOnLine(Outline outline, Box box)
     {
-        var at = part.OnPage(lug.At);
-        var outward = TextSpot.Unit(part.OnPage(lug.Outward));
-        var inward = new Point(-outward.X, -outward.Y);
-        var across = new Point(outward.Y, -outward.X);
-        var radius = (Tokens.JointDiameter / 2) + Tokens.LabelGap;
-        var (halfWidth, halfHeight) = (size.Width / 2, size.Height / 2);
-        foreach (var further in new[] { 0.0, 0.6, 1.2, 1.8, 2.4, 3.0, 3.6 })
+        if (outline is not Outline.Circle circle)
         {
-            yield return At(inward, further);
+            var bounds = ScenePart.BoundsOf(outline);
+            return Boxes.Touch(bounds, box) && !IsInside(bounds, box);
         }
 
-        for (var ring = 0.0; ring <= 3.0; ring += 0.75)
-        {
-            yield return At(across, ring);
-            yield return At(new Point(-across.X, -across.Y), ring);
-            yield return At(new Point(inward.X + across.X, inward.Y + across.Y), ring);
-            yield return At(new Point(inward.X - across.X, inward.Y - across.Y), ring);
-            yield return At(new Point(outward.X + across.X, outward.Y + across.Y), ring);
-            yield return At(new Point(outward.X - across.X, outward.Y - across.Y), ring);
-            yield return At(outward, ring);
-            yield return At(inward, ring);
-        }
-
-        Box At(Point way, double further)
-        {
-            var isDiagonal = way.X != 0 && way.Y != 0;
-            var reach = (isDiagonal ? radius * 0.75 : radius) + further;
-            var x = at.X + (way.X * (reach + halfWidth));
-            var y = at.Y + (way.Y * (reach + halfHeight));
-            return Box.Around(new Point(x, y), size.Width, size.Height);
-        }
+        var far = Math.Max(
+            Math.Max(
+                WirePath.Distance(circle.Centre, new Point(box.X, box.Y)),
+                WirePath.Distance(circle.Centre, new Point(box.Right, box.Y))
+            ),
+            Math.Max(
+                WirePath.Distance(circle.Centre, new Point(box.X, box.Bottom)),
+                WirePath.Distance(circle.Centre, new Point(box.Right, box.Bottom))
+            )
+        );
+        return Boxes.Distance(box, circle.Centre) < circle.Radius && far > circle.Radius;
     }
 }

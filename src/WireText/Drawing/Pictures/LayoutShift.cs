@@ -39,6 +39,7 @@ internal static class LayoutShift
         {
             Points = Move(wire.Points, by),
             Hops = Move(wire.Hops, by),
+            Gaps = Move(wire.Gaps, by),
             Tag = wire.Tag is { } tag ? Move(tag, by) : null,
         };
 

@@ -19,13 +19,24 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             {
                 space.Take(Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter));
             }
+
+            foreach (var joint in part.Face.Surfaces.SelectMany(JointsOn))
+            {
+                space.Take(Box.Around(joint.At, Tokens.SurfaceJointDiameter, Tokens.SurfaceJointDiameter));
+            }
         }
 
         foreach (var part in scene.Parts)
         {
-            foreach (var lug in part.Face.Lugs)
+            var labels = LugLabels.Place(scene, part, space);
+            foreach (var label in labels)
             {
-                yield return PaintLug(part, lug);
+                space.Take(label);
+            }
+
+            for (var i = 0; i < part.Face.Lugs.Length; i++)
+            {
+                yield return PaintLug(part, part.Face.Lugs[i], i < labels.Count ? labels[i] : null);
             }
 
             foreach (var surface in part.Face.Surfaces)
@@ -40,7 +51,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
         }
     }
 
-    private PictureGroup PaintLug(ScenePart part, FaceLug lug)
+    private PictureGroup PaintLug(ScenePart part, FaceLug lug, Box? place)
     {
         var at = part.OnPage(lug.At);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
@@ -81,7 +92,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             items.Add(Joint(at, Tokens.JointDiameter, lug.Lug, wires.Select(wire => wire.Id)));
         }
 
-        if (space.Place(part, lug) is { } label)
+        if (place is { } label)
         {
             items.Add(
                 TextItem.Centred(
@@ -140,20 +151,21 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
     private PictureGroup PaintSurfaceJoints(FaceSurface surface)
     {
         var name = scene.Circuit.NameOf(surface.Lug);
-        var items =
-            from wire in scene.Wires
-            from end in EndsAt(wire, surface.Lug)
-            select (PictureItem)Joint(end, Tokens.SurfaceJointDiameter, surface.Lug, [wire.Wire.Id]);
+        var joints = JointsOn(surface)
+            .Select(joint => Joint(joint.At, Tokens.SurfaceJointDiameter, surface.Lug, [joint.WireId]));
+        return new PictureGroup("lug", [.. joints]) { Id = ShapeIds.Of("lug", name), Shows = scene.Shows(surface.Lug) };
+    }
+
+    private IEnumerable<(Point At, string WireId)> JointsOn(FaceSurface surface)
+    {
+        var name = scene.Circuit.NameOf(surface.Lug);
+        var wires = from wire in scene.Wires from end in EndsAt(wire, surface.Lug) select (end, wire.Wire.Id);
         var tails =
             from braid in scene.Layout.Braids
             from tail in braid.Tails
             from end in TailEndsAt(tail, name)
-            select (PictureItem)Joint(end, Tokens.SurfaceJointDiameter, surface.Lug, [tail.Wire.Id]);
-        return new PictureGroup("lug", [.. items, .. tails])
-        {
-            Id = ShapeIds.Of("lug", name),
-            Shows = scene.Shows(surface.Lug),
-        };
+            select (end, tail.Wire.Id);
+        return wires.Concat(tails);
     }
 
     private static IEnumerable<Point> EndsAt(SceneWire wire, int lug)

@@ -88,18 +88,13 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         }
     }
 
-    /// <summary>The board reaches under the eyelets; a wire may still come to them from the side.</summary>
-    private RectangleShape Wafer(Box board)
-    {
-        var reach = Tokens.WaferReach;
-        var box = board with { Y = board.Y < 0 ? board.Y - reach : board.Y, Height = board.Height + reach };
-        return new RectangleShape(
+    private RectangleShape Wafer(Box board) =>
+        new(
             "wafer",
-            part.OnPage(box),
+            part.OnPage(ScenePart.WaferOf(board)),
             Tokens.BodyCorner,
             new Paint(_theme.Wafer, _theme.PartLine, Tokens.DetailLine)
         );
-    }
 
     private Colour Fill =>
         _part.Kind switch

@@ -140,6 +140,24 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
         }
     }
 
+    /// <summary>A pot's board as it is drawn: it reaches under the eyelets, while a wire may still come to them from the side.</summary>
+    public static Box WaferOf(Box board) =>
+        board with
+        {
+            Y = board.Y < 0 ? board.Y - Tokens.WaferReach : board.Y,
+            Height = board.Height + Tokens.WaferReach,
+        };
+
+    /// <summary>The lines of its body and boards, on the page, as they are drawn.</summary>
+    public IEnumerable<Outline> DrawnOutlines()
+    {
+        yield return OnPage(Face.Layout.Body[0]);
+        foreach (var board in Face.Layout.Body.Skip(1).OfType<Outline.Rectangle>())
+        {
+            yield return new Outline.Rectangle(OnPage(WaferOf(board.Box)));
+        }
+    }
+
     /// <summary>What the body takes up on the page.</summary>
     public Box Bounds =>
         Face

@@ -48,7 +48,7 @@ public static class Tokens
     public const double TabWidth = 1.7;
 
     /// <summary>How far a board is drawn beyond what keeps wires away.</summary>
-    public const double WaferReach = 1.4;
+    public const double WaferReach = 1.8;
     public const double LeadEnd = 0.9;
     public const double CoilEnd = 0.55;
     public const double SpringWidth = 1.1;
@@ -77,6 +77,9 @@ public static class Tokens
 
     /// <summary>Around a lug's label, to whatever is near.</summary>
     public const double LabelGap = 0.35;
+
+    /// <summary>The least paper between a lug's label and anything else.</summary>
+    public const double LabelTouch = 0.15;
 
     public const double TagPadding = 0.7;
     public const double TagHeight = 2.7;

@@ -56,6 +56,14 @@ internal sealed class WirePainter(Scene scene)
                     strand.Hops.Add(new StrandHop(new WireHop(at, BulgeAt(strand, under, at)), under));
                 }
             }
+
+            foreach (var at in strand.Route.Gaps)
+            {
+                if (UnderAt(strand, at) is { } under)
+                {
+                    strand.Hops.Add(new StrandHop(new WireHop(at, HopBulge.None), under));
+                }
+            }
         }
     }
 
@@ -107,7 +115,14 @@ internal sealed class WirePainter(Scene scene)
                     Boxes.Touch(room, Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter))
                 )
             )
+            && !_strands.Any(other =>
+                other.Route is { Points: var path } && (IsJointIn(path[0]) || IsJointIn(path[^1]))
+            )
             && !scene.Wires.Any(wire => wire.Route.Tag is { } tag && Boxes.Touch(room, tag));
+
+        // On a case the joints of wires lie where other wires pass; the wires' own are no different.
+        bool IsJointIn(Point end) =>
+            Boxes.Touch(room, Box.Around(end, Tokens.SurfaceJointDiameter, Tokens.SurfaceJointDiameter));
     }
 
     /// <summary>A braid after its cores, what hops after what it hops over; otherwise screens, grounds, signals, each in the order of the circuit.</summary>

@@ -1,0 +1,205 @@
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>
+/// Finds a place for the name of every lug of a part at once, when all wires are known: clear of wires, joints and other words,
+/// nearer to its own lug than to any other, so that nobody has to guess whose name it is.
+/// </summary>
+internal sealed class LugLabels
+{
+    private const double Hard = 1000;
+
+    /// <summary>A name must be nearer to its own lug than to any other by this, in millimetres.</summary>
+    private const double Nearer = 0.4;
+
+    /// <summary>How far from its lug a name is looked for, and in which steps, in millimetres.</summary>
+    private const double Reach = 3.4;
+    private const double Step = 0.15;
+
+    private const int MostCandidates = 250;
+    private const int MostSweeps = 8;
+
+    private const double PerMillimetre = 10;
+    private const double AcrossAWire = 30;
+    private const double AsNearToAnother = 8;
+    private const double OtherSideThanItsRow = 4;
+
+    private readonly LabelSpace _space;
+    private readonly ScenePart _part;
+    private readonly FaceLug[] _lugs;
+    private readonly Point[] _at;
+    private readonly Box[] _stems;
+    private readonly Point[] _others;
+    private readonly Candidate[][] _candidates;
+    private readonly int[] _chosen;
+
+    private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY);
+
+    private LugLabels(Scene scene, ScenePart part, LabelSpace space)
+    {
+        (_space, _part) = (space, part);
+        _lugs = [.. part.Face.Lugs];
+        _at = [.. _lugs.Select(lug => part.OnPage(lug.At))];
+        _stems = [.. _lugs.Select(StemOf)];
+        _others =
+        [
+            .. scene
+                .Parts.Where(other => other != part)
+                .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
+                .Where(lug => _at.Any(own => WirePath.Distance(own, lug) < 4 * Reach)),
+        ];
+        _candidates = [.. _lugs.Select((_, lug) => CandidatesOf(lug))];
+        _chosen = new int[_lugs.Length];
+    }
+
+    /// <summary>A box for the label of each lug, in their order; none for a part that names its only lug.</summary>
+    public static IReadOnlyList<Box> Place(Scene scene, ScenePart part, LabelSpace space)
+    {
+        if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
+        {
+            return [];
+        }
+
+        var labels = new LugLabels(scene, part, space);
+        labels.Choose();
+        return [.. labels._chosen.Select((choice, lug) => labels._candidates[lug][choice].Box)];
+    }
+
+    /// <summary>The lugs with the fewest good places first; then each again, given the others, while that is better.</summary>
+    private void Choose()
+    {
+        Array.Fill(_chosen, -1);
+        var order = Enumerable
+            .Range(0, _lugs.Length)
+            .OrderBy(lug => _candidates[lug].Count(candidate => candidate.Cost < Hard))
+            .ThenBy(lug => lug)
+            .ToArray();
+        for (var (sweep, changed) = (0, true); changed && sweep < MostSweeps; sweep++)
+        {
+            changed = false;
+            foreach (var lug in order)
+            {
+                var best = BestOf(lug);
+                changed |= best != _chosen[lug];
+                _chosen[lug] = best;
+            }
+        }
+    }
+
+    private int BestOf(int lug)
+    {
+        var (best, least) = (0, double.PositiveInfinity);
+        for (var i = 0; i < _candidates[lug].Length; i++)
+        {
+            var cost = _candidates[lug][i].Cost;
+            for (var other = 0; other < _lugs.Length && cost < least; other++)
+            {
+                if (other != lug && _chosen[other] >= 0)
+                {
+                    cost += Between(lug, _candidates[lug][i], other, _candidates[other][_chosen[other]]);
+                }
+            }
+
+            if (cost < least)
+            {
+                (best, least) = (i, cost);
+            }
+        }
+
+        return best;
+    }
+
+    private double Between(int lug, Candidate mine, int other, Candidate its)
+    {
+        if (Boxes.Touch(Boxes.Grown(mine.Box, Tokens.LabelGap), its.Box))
+        {
+            return Hard;
+        }
+
+        var cost = 0.0;
+        cost += Boxes.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
+        cost += Boxes.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        var areInARow = IsInARow(_lugs[lug], _lugs[other]);
+        return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
+    }
+
+    private static bool IsInARow(FaceLug a, FaceLug b) =>
+        a.Outward == b.Outward
+        && Math.Abs(a.Outward is Side.North or Side.South ? a.At.Y - b.At.Y : a.At.X - b.At.X) < 0.5;
+
+    /// <summary>What a label belongs to: a lug, or a lead or tab from the edge of the body on; on a pot's board the lug alone.</summary>
+    private Box StemOf(FaceLug lug)
+    {
+        var at = _part.OnPage(lug.At);
+        var isOnBoard = lug.Look == LugLook.Tab && _part.Face.Layout.Body.Length > 1;
+        return lug.Look == LugLook.Riveted || isOnBoard
+            ? Boxes.Around(at, at)
+            : Boxes.Around(_part.OnPage(WirePath.Along(_part.RootOf(lug), lug.At, Tokens.EyeletDiameter)), at);
+    }
+
+    private Candidate[] CandidatesOf(int lug)
+    {
+        var size = new Size(
+            DrawnText.Width(_lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
+            Tokens.LugLabelSize * DrawnText.CapHeight
+        );
+        var places = Boxes.Grown(_stems[lug], Reach);
+        var (width, height) = (places.Width + size.Width, places.Height + size.Height);
+        var near = _space.Near(Box.Around(places.Centre, width + size.Width, height + size.Height));
+        var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
+        var found = new List<Candidate>();
+        for (var row = -rows; row <= rows; row++)
+        {
+            for (var column = -columns; column <= columns; column++)
+            {
+                var centre = places.Centre + new Point(column * Step, row * Step);
+                var box = Box.Around(centre, size.Width, size.Height);
+                var distance = Boxes.Distance(box, _stems[lug]);
+                if (
+                    distance <= Reach
+                    && Boxes.Distance(box, _at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch
+                )
+                {
+                    var (wayX, wayY) = (WayOf(box.X, box.Right, _at[lug].X), WayOf(box.Y, box.Bottom, _at[lug].Y));
+                    found.Add(new Candidate(box, CostOf(lug, box, distance, near), distance, wayX, wayY));
+                }
+            }
+        }
+
+        return [.. found.OrderBy(candidate => candidate.Cost).Take(MostCandidates)];
+    }
+
+    private static int WayOf(double from, double to, double at) =>
+        to < at ? -1
+        : from > at ? 1
+        : 0;
+
+    private double CostOf(int lug, Box box, double distance, LabelSpace near)
+    {
+        var cost = near.CostOfLabel(box) + (PerMillimetre * distance) + AsideCost(lug, box);
+        foreach (var other in _stems.Where((_, i) => i != lug).Concat(_others.Select(at => Boxes.Around(at, at))))
+        {
+            var toOther = Boxes.Distance(box, other);
+            cost +=
+                toOther < distance + Nearer ? Hard
+                : toOther < 1.6 * distance ? AsNearToAnother
+                : 0;
+        }
+
+        return cost + (near.IsWireBetween(box, _at[lug]) ? AcrossAWire : 0);
+    }
+
+    /// <summary>Best is straight inwards, away from where wires leave; then beside it; last outwards. Off the lug's own lines costs too.</summary>
+    private double AsideCost(int lug, Box box)
+    {
+        var outward = TextSpot.Unit(_part.OnPage(_lugs[lug].Outward));
+        var away = box.Centre - _stems[lug].Centre;
+        var along = (away.X * outward.X) + (away.Y * outward.Y);
+        var across = (away.X * outward.Y) - (away.Y * outward.X);
+        var length = Math.Max(1e-9, Math.Sqrt((along * along) + (across * across)));
+        return (6 * (1 + (along / length))) + (3 * Math.Min(Math.Abs(along), Math.Abs(across)));
+    }
+}

@@ -1,0 +1,130 @@
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Parts;
+using WireText.Testing;
+
+namespace WireText.Tests.Drawing.Pictures;
+
+/// <summary>Nobody may have to guess which lug a name belongs to, or read it through a wire.</summary>
+public class LugLabelTests
+{
+    private const double HalfOfAWire = (Tokens.WireCore / 2) + Tokens.Casing;
+
+    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+
+    public static TheoryData<string, string> StandardLooks
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var definition in StandardParts.Catalogue.Definitions)
+            {
+                data.Add(definition.Kind, definition.Model);
+            }
+
+            return data;
+        }
+    }
+
+    [Theory, MemberData(nameof(Examples))]
+    public void LugLabels_OfAnExample_StandByTheirOwnLugs(string example) =>
+        AssertOwnLugs(Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example))));
+
+    [Theory, MemberData(nameof(StandardLooks))]
+    public void LugLabels_OfAStandardPart_StandByTheirOwnLugs(string kind, string model) =>
+        AssertOwnLugs(Drawings.PictureOf($"{kind} it {model}"));
+
+    [Theory, MemberData(nameof(Examples))]
+    public void LugLabels_OfAnExample_LieUnderNoWire(string example)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", example));
+        var items = All(Drawings.PictureOf(text, effort: LayoutEffort.Full).Items).ToList();
+        var cores = items.Where(found => found.Item is PathShape { Class: "core" }).ToList();
+        Assert.NotEmpty(cores);
+        foreach (var label in LabelsOf(items))
+        {
+            foreach (var (_, _, core) in cores)
+            {
+                Assert.False(Meets((PathShape)core, label.Box), $"a wire runs over the name of {label.Lug}");
+            }
+        }
+    }
+
+    private static void AssertOwnLugs(Picture picture)
+    {
+        var items = All(picture.Items).ToList();
+        var labels = LabelsOf(items);
+        var lugs = items
+            .Where(found => found.Group == "lug" && found.Item is CircleShape { Class: "eyelet" })
+            .Select(found => (Lug: found.Shows, At: ((CircleShape)found.Item).Centre))
+            .ToList();
+        foreach (var lug in lugs.Where(lug => labels.Any(label => label.Lug == lug.Lug)))
+        {
+            var nearest = labels.MinBy(label => Distance(label.Box, lug.At));
+            Assert.Equal(lug.Lug, nearest.Lug);
+        }
+
+        foreach (var label in labels)
+        {
+            Assert.Equal(label.Lug, lugs.MinBy(lug => Distance(label.Box, lug.At)).Lug);
+        }
+    }
+
+    private static List<(string Lug, Box Box)> LabelsOf(List<(string Group, string Shows, PictureItem Item)> items) =>
+        [
+            .. items
+                .Where(found => found.Item is TextItem { Class: "lug-label" })
+                .Select(found => (found.Shows, ((TextItem)found.Item).Bounds)),
+        ];
+
+    private static IEnumerable<(string Group, string Shows, PictureItem Item)> All(
+        IEnumerable<PictureItem> items,
+        string group = "",
+        string shows = ""
+    )
+    {
+        foreach (var item in items)
+        {
+            if (item is PictureGroup inner)
+            {
+                var lug = inner.Shows.FirstOrDefault(pair => pair.Name == "lug").Value ?? "";
+                foreach (var found in All(inner.Items, inner.Class, lug))
+                {
+                    yield return found;
+                }
+            }
+            else
+            {
+                yield return (group, shows, item);
+            }
+        }
+    }
+
+    /// <summary>The straight stretches of a path, each as wide as its wire; corners and hops are walked as their chords.</summary>
+    private static bool Meets(PathShape path, Box label)
+    {
+        const int Samples = 40;
+        for (var i = 1; i < path.Steps.Length; i++)
+        {
+            var (from, to) = (path.Steps[i - 1].To, path.Steps[i].To);
+            for (var sample = 0; sample <= Samples; sample++)
+            {
+                var share = (double)sample / Samples;
+                var at = new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
+                if (Distance(label, at) < HalfOfAWire)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static double Distance(Box box, Point at)
+    {
+        var dx = Math.Max(0, Math.Max(box.X - at.X, at.X - box.Right));
+        var dy = Math.Max(0, Math.Max(box.Y - at.Y, at.Y - box.Bottom));
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+}
