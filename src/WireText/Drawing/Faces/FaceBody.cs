@@ -14,6 +14,9 @@ internal abstract record FaceBody
     /// <summary>Millimetres from a point to the edge in a direction; negative when the point is past that edge.</summary>
     public abstract double DepthTowards(Side side, Point at);
 
+    /// <summary>True when the straight way from a point outside to a side leads through the body.</summary>
+    public abstract bool IsInTheWay(Side side, Point at);
+
     public abstract bool Contains(Point at, double inset);
 
     public bool Contains(Box box, double inset) =>
@@ -41,6 +44,8 @@ internal abstract record FaceBody
             return half <= 0 ? double.NegativeInfinity : Math.Sqrt(half) - along;
         }
 
+        public override bool IsInTheWay(Side side, Point at) => DepthTowards(side, at) > 0;
+
         public override bool Contains(Point at, double inset) =>
             (at.X * at.X) + (at.Y * at.Y) <= (Radius - inset) * (Radius - inset);
     }
@@ -59,6 +64,13 @@ internal abstract record FaceBody
                 Side.South => (Height / 2) - at.Y,
                 _ => at.X + (Width / 2),
             };
+
+        public override bool IsInTheWay(Side side, Point at)
+        {
+            var isUpright = side is Side.North or Side.South;
+            var isBeside = isUpright ? Math.Abs(at.X) >= Width / 2 : Math.Abs(at.Y) >= Height / 2;
+            return !isBeside && DepthTowards(side, at) > 0;
+        }
 
         public override bool Contains(Point at, double inset) =>
             Math.Abs(at.X) <= (Width / 2) - inset && Math.Abs(at.Y) <= (Height / 2) - inset;

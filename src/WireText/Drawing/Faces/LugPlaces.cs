@@ -56,7 +56,7 @@ internal static class LugPlaces
         var exits = ImmutableArray.Create(outward);
         foreach (var side in Sides)
         {
-            if (IsAcross(side, outward) && !HasLugTowards(places, index, side))
+            if (IsAcross(side, outward) && !HasLugTowards(places, index, side) && !body.IsInTheWay(side, at))
             {
                 exits = exits.Add(side);
             }

@@ -154,8 +154,11 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             case "button":
                 PaintRing(0.6);
                 break;
-            case "switch" when part.Face.Inside.IsEmpty && MainOutline is Outline.Circle:
-                PaintRing(0.25);
+            case "switch" when MainOutline is Outline.Circle:
+                PaintRotaryWafer();
+                break;
+            case "switch":
+                PaintContactRails();
                 break;
             case "pot":
                 PaintSwitchBlock();
@@ -270,6 +273,42 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         var bounds = ScenePart.BoundsOf(MainOutline);
         var radius = Math.Min(bounds.Width, bounds.Height) / 2 * share;
         _items.Add(new CircleShape("detail", part.OnPage(bounds.Centre), radius, Detail));
+    }
+
+    /// <summary>The boards that rows of lugs are riveted to: a tone without a line, so that nothing competes with wires or names.</summary>
+    private void PaintContactRails()
+    {
+        var rows = part
+            .Face.Lugs.Where(lug => lug.Look == LugLook.Riveted)
+            .GroupBy(lug => Math.Round(lug.At.Y, 3))
+            .Where(row => row.Count() > 1)
+            .OrderBy(row => row.Key);
+        var body = Boxes.Grown(ScenePart.BoundsOf(MainOutline), -Tokens.RailInset);
+        foreach (var row in rows)
+        {
+            var half = Tokens.RailWidth / 2;
+            var (top, bottom) = (Math.Max(body.Y, row.Key - half), Math.Min(body.Bottom, row.Key + half));
+            var rail = new Box(body.X, top, body.Width, bottom - top);
+            _items.Add(
+                new RectangleShape("rail", part.OnPage(rail), Tokens.BodyCorner, Pictures.Paint.Filled(_theme.PartFill))
+            );
+        }
+    }
+
+    /// <summary>The round board of a rotary switch and its shaft in the middle, where no lug sits there.</summary>
+    private void PaintRotaryWafer()
+    {
+        var body = ScenePart.BoundsOf(MainOutline);
+        var radius = (Math.Min(body.Width, body.Height) / 2) - Tokens.RailInset;
+        var centre = part.OnPage(body.Centre);
+        _items.Add(new CircleShape("rail", centre, radius, Pictures.Paint.Filled(_theme.PartFill)));
+        if (
+            part.Face.Inside.IsEmpty
+            && part.Face.Lugs.All(lug => WirePath.Distance(lug.At, body.Centre) > Tokens.ShaftDiameter)
+        )
+        {
+            PaintRing(Tokens.ShaftDiameter / Math.Min(body.Width, body.Height));
+        }
     }
 
     /// <summary>The switch on the back of a push-pull pot.</summary>

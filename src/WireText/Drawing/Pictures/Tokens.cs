@@ -59,6 +59,11 @@ public static class Tokens
     public const double BodyCorner = 1.0;
     public const double HatchPitch = 1.4;
 
+    /// <summary>The board under a row of a switch's lugs, and how far inside the frame it ends.</summary>
+    public const double RailWidth = 4.4;
+    public const double RailInset = 0.9;
+    public const double ShaftDiameter = 6;
+
     /// <summary>Between a part's outline and the text inside it.</summary>
     public const double TextInset = 1.0;
 

@@ -190,4 +190,43 @@ public class FaceTests
             _ => false,
         };
     }
+
+    /// <summary>A wire to a lug at the rim must not have to come over the part itself.</summary>
+    [Fact]
+    public void Faces_OfAllStandardParts_LetNoOuterLugOutThroughTheBody()
+    {
+        foreach (var definition in StandardParts.Catalogue.Definitions)
+        {
+            var face = FaceBuilder.BuildFaces(Drawings.CircuitOf($"{definition.Kind} it {definition.Model}"))[0];
+            foreach (var lug in face.Lugs.Where(lug => !IsInside(face.Layout.Body[0], lug.At)))
+            {
+                foreach (var exit in lug.Exits)
+                {
+                    var step = exit switch
+                    {
+                        Side.North => new Point(0, -0.5),
+                        Side.East => new Point(0.5, 0),
+                        Side.South => new Point(0, 0.5),
+                        _ => new Point(-0.5, 0),
+                    };
+                    for (var (at, n) = (lug.At, 0); n < 400; (at, n) = (at + step, n + 1))
+                    {
+                        Assert.False(IsInside(face.Layout.Body[0], at), $"{definition.Model} {lug.Label} {exit}");
+                    }
+                }
+            }
+        }
+
+        static bool IsInside(Outline outline, Point at) =>
+            outline switch
+            {
+                Outline.Circle circle => Math.Pow(at.X - circle.Centre.X, 2) + Math.Pow(at.Y - circle.Centre.Y, 2)
+                    < circle.Radius * circle.Radius,
+                Outline.Rectangle { Box: var box } => at.X > box.X
+                    && at.X < box.Right
+                    && at.Y > box.Y
+                    && at.Y < box.Bottom,
+                _ => false,
+            };
+    }
 }
