@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Checks.Connections;
 using WireText.Checks.Grounding;
+using WireText.Checks.Intent;
 using WireText.Checks.Sound;
 using WireText.Checks.Switching;
 
@@ -31,5 +32,6 @@ public static class CheckList
         new MuteAtRest(),
         new MuteUpstream(),
         new NoSound(),
+        new Expect(),
     ];
 }

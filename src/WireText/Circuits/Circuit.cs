@@ -45,6 +45,9 @@ public sealed record Circuit
 
     public ImmutableArray<Allowance> Allowances { get; init; } = [];
 
+    /// <summary>What the author says must be true, in the order written.</summary>
+    public ImmutableArray<Expectation> Expectations { get; init; } = [];
+
     public Part PartOf(Lug lug) => Parts[lug.Part];
 
     /// <summary>The full name of a lug by its index.</summary>

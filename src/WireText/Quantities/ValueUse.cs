@@ -39,4 +39,6 @@ public sealed record ValueUse(string What, Unit Unit, double Least, double Most,
     public static readonly ValueUse AmplifierOutput = new("an amplifier's output", Unit.Ohm, 1e-3, 1e6, "470R", "Rk");
     public static readonly ValueUse SupplyCurrent = new("a supply current", Unit.Ampere, 1e-9, 1, "0.5mA", "mu");
     public static readonly ValueUse CableCapacitance = new("a cable", Unit.Farad, 1e-12, 1e-6, "470p", "pn");
+    public static readonly ValueUse MeterReading = new("a reading", Unit.Ohm, 0, 1e9, "6.2k", "RkM");
+    public static readonly ValueUse Resonance = new("a resonance", Unit.Hertz, 1, 1e6, "3.4kHz", "k");
 }

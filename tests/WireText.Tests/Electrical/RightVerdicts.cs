@@ -24,13 +24,18 @@ internal static class RightVerdicts
     public const int Count = 35;
 
     /// <summary>The circuits by their number; parts that none of its wires names are absent.</summary>
-    public static Bench Of(int number)
+    public static Bench Of(int number) => Bench.Of(StatementsOf(number));
+
+    /// <summary>The wiring text of a circuit with a line added.</summary>
+    public static string TextWith(int number, string line) => Bench.Expand($"{StatementsOf(number)}\n{line}");
+
+    private static string StatementsOf(int number)
     {
         var text = TextOf(number);
         var used = Kit.Where(part => text.Contains(part.Name + ".", StringComparison.Ordinal))
             .Select(part => part.Line);
         var jack = number == 35 ? "jack out stereo" : "jack out";
-        return Bench.Of(string.Join("; ", [.. used, jack, text]));
+        return string.Join("; ", [.. used, jack, text]);
     }
 
     private static string TextOf(int number) =>

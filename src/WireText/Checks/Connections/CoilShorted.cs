@@ -51,6 +51,7 @@ public sealed class CoilShorted : ICheck
                 new Silence("floating-ground", SilenceReach.SamePart),
                 Silence.Of("shorted-output"),
                 Silence.Everywhere("no-sound"),
+                Silence.Everywhere("expect"),
             ],
         };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits;
 using WireText.Electrical;
 
 namespace WireText.Checks.Connections;
@@ -56,7 +57,10 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
                     }
 
                     shorted.RemoveAll(one => Allows(outcomes.Situations[one], set));
-                    if (!set.Any(at => IsNamedSilent(context, at.Control, at.Position)))
+                    if (
+                        !set.Any(at => IsNamedSilent(context, at.Control, at.Position))
+                        && !IsClaimedSilent(context.Circuit, set)
+                    )
                     {
                         yield return new ShortPositions([.. set], state);
                     }
@@ -74,6 +78,14 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
 
     private static bool IsMuted(CheckContext context, Situation situation) =>
         context.Mutes.Any(mute => mute.Silences(situation.Positions[mute.Control]));
+
+    /// <summary>True when an <c>expect</c> says that silence is meant there.</summary>
+    private static bool IsClaimedSilent(Circuit circuit, List<(int Control, int Position)> set) =>
+        circuit.Expectations.Any(expectation =>
+            expectation.Claims.Any(claim => claim is SilenceClaim)
+            && set.TrueForAll(at => expectation.Positions[at.Control] is not { } named || named == at.Position)
+            && set.Exists(at => expectation.Positions[at.Control] == at.Position)
+        );
 
     private static bool IsNamedSilent(CheckContext context, int control, int position) =>
         SilentNames.Contains(

@@ -41,6 +41,10 @@ public sealed class UnconnectedLug : ICheck
             [
                 new Silence("floating-ground", SilenceReach.SamePart),
                 new Silence("mute-opens-hot", SilenceReach.SamePart),
+                Silence.Everywhere("expect") with
+                {
+                    OnlyByErrors = true,
+                },
                 Silence.Everywhere("no-sound") with
                 {
                     OnlyByErrors = true,

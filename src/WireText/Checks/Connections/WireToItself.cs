@@ -31,7 +31,12 @@ public sealed class WireToItself : ICheck
             Mend: "Write the lug that the other end goes to, or take the line out."
         )
         {
-            Silences = [new Silence("unconnected-lug", SilenceReach.SamePart), Silence.Everywhere("no-sound")],
+            Silences =
+            [
+                new Silence("unconnected-lug", SilenceReach.SamePart),
+                Silence.Everywhere("no-sound"),
+                Silence.Everywhere("expect"),
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context) =>

@@ -44,7 +44,17 @@ public sealed class FloatingGround : ICheck
             Mend: "Solder a wire from it to a grounded case or to the sleeve."
         )
         {
-            Silences = [Silence.Everywhere("no-sound") with { OnlyByErrors = true }],
+            Silences =
+            [
+                Silence.Everywhere("no-sound") with
+                {
+                    OnlyByErrors = true,
+                },
+                Silence.Everywhere("expect") with
+                {
+                    OnlyByErrors = true,
+                },
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

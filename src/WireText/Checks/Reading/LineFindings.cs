@@ -160,7 +160,7 @@ internal static class LineFindings
             """,
             Bad: """
             jack out
-            [|expect rest: silence|]
+            [|lift out.tip|]
             """,
             Good: """
             jack out

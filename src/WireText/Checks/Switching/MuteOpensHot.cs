@@ -46,7 +46,7 @@ public sealed class MuteOpensHot : ICheck
             """
         )
         {
-            Silences = [Silence.Everywhere("no-sound"), Silence.Of("floating-ground")],
+            Silences = [Silence.Everywhere("no-sound"), Silence.Of("floating-ground"), Silence.Everywhere("expect")],
         };
 
     public IEnumerable<Finding> Find(CheckContext context) =>

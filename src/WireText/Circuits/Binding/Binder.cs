@@ -141,7 +141,14 @@ public static class Binder
             [
                 .. Whole<AllowSyntax>(tree).Select(allow => ReadAllowance(allow, draft, resolver)).OfType<Allowance>(),
             ],
+            Expectations = BindExpectations(tree, draft),
         };
+    }
+
+    private static ImmutableArray<Expectation> BindExpectations(WiringTree tree, CircuitDraft draft)
+    {
+        var binder = new ExpectBinder(draft);
+        return [.. Whole<ExpectSyntax>(tree).Select(binder.Bind).OfType<Expectation>()];
     }
 
     private static Allowance? ReadAllowance(AllowSyntax allow, CircuitDraft draft, LugResolver resolver)
@@ -221,7 +228,6 @@ public static class Binder
         static string? WordOf(StatementSyntax statement) =>
             statement switch
             {
-                ExpectSyntax => "expect",
                 BaseSyntax => "base",
                 LiftSyntax => "lift",
                 DropSyntax or DropExpectSyntax => "drop",

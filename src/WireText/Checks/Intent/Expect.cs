@@ -1,0 +1,222 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Expectations;
+using WireText.Electrical.Forms;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Quantities;
+using WireText.Text;
+
+namespace WireText.Checks.Intent;
+
+/// <summary>Finds what the author expects and the circuit does not do.</summary>
+public sealed class Expect : ICheck
+{
+    /// <summary>States listed beyond the first.</summary>
+    private const int Listed = 4;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "expect",
+            Title: "the circuit does not do what is expected",
+            Severity: Severity.Error,
+            Group: CheckGroup.Sound,
+            Why: """
+            A line that says what a position is meant to do is proved or refuted from the wires. Many wrong wires make
+            another circuit that works, two positions exchanged or a pickup turned round, and only what is meant tells
+            them apart.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            expect sel=2: [|neck|]
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            expect sel=1: neck
+            expect sel=2: bridge
+            """,
+            Mend: """
+            Compare what is there with what is meant: the finding names the first state that differs. Mend the wires, or
+            the line if it was wrong. What every position does is a command away: wiretext positions FILE.
+            """
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Network is not { } network || context.Circuit.Expectations.IsEmpty)
+        {
+            return [];
+        }
+
+        var judge = new ExpectationJudge(new Analyst(network));
+        var refuted = context.Circuit.Expectations.Select(judge.Refute).OfType<Refutation>().ToList();
+        return refuted.Count == 0 ? [] : [Report(context, refuted)];
+    }
+
+    /// <summary>One finding: a wrong wire refutes many lines. The first is told whole, the others as places.</summary>
+    private Finding Report(CheckContext context, List<Refutation> refuted) =>
+        Report(context, refuted[0]) with
+        {
+            Related =
+            [
+                .. refuted
+                    .Skip(1)
+                    .Select(other => new RelatedPlace(
+                        other.Claim.DeclaredAt,
+                        "refuted too: " + Statement(context, other)
+                    )),
+            ],
+        };
+
+    private Finding Report(CheckContext context, Refutation refuted)
+    {
+        return Description.At(
+            refuted.Claim.DeclaredAt,
+            Statement(context, refuted),
+            Instead(context.Circuit, refuted) is { } instead
+                ? $"mend the wires, or if this is what it is meant to do, write: {instead}"
+                : "mend the wires, or take the claim out",
+            [.. SubjectsOf(context.Circuit, refuted)]
+        );
+    }
+
+    private static string Statement(CheckContext context, Refutation refuted)
+    {
+        var states = refuted.Failing.Select(state => StateText(context.Circuit, refuted.Expectation, state)).ToList();
+        var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
+        return $"'{refuted.Claim.Text}' is expected {At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
+    }
+
+    private static string At(string state) => state == "rest" ? "at rest" : $"at {state}";
+
+    private static string Some(List<string> states) =>
+        states.Count <= Listed
+            ? string.Join(", ", states)
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{string.Join(", ", states.Take(Listed))} and {states.Count - Listed} more"
+            );
+
+    /// <summary>The settings that the line names, each at the position meant here, and those that <c>any</c> stands for.</summary>
+    private static string StateText(Circuit circuit, Expectation expectation, ImmutableArray<int> state)
+    {
+        var words = new List<string>();
+        foreach (var control in circuit.Controls)
+        {
+            var isAny = expectation.Positions[control.Index] is null;
+            if (state[control.Index] != Situation.Any && (isAny || IsNamed(expectation, control.Name)))
+            {
+                words.Add($"{control.Name}={control.Positions[state[control.Index]].Name}");
+            }
+        }
+
+        words.AddRange(
+            circuit
+                .Dials.Where(dial => IsNamed(expectation, dial.Name))
+                .Select(dial =>
+                    $"{dial.Name}={expectation.Travels[dial.Index].ToString("0.###", CultureInfo.InvariantCulture)}"
+                )
+        );
+        return words.Count == 0 ? "rest" : string.Join(' ', words);
+    }
+
+    private static bool IsNamed(Expectation expectation, string name) =>
+        expectation.Named.Any(setting => setting.StartsWith(name + "=", StringComparison.OrdinalIgnoreCase));
+
+    private static string WhatIsThere(CheckContext context, Refutation refuted)
+    {
+        var there = refuted.There;
+        return refuted.Claim switch
+        {
+            BatteryClaim claim => !context.Circuit.Elements.Any(element => element is Battery) ? "no battery"
+            : claim.IsOn ? "a battery that nothing draws from"
+            : "a battery that is drawn from",
+            ReadsClaim => there.Reading switch
+            {
+                { Kind: ReadingKind.None } => "no reading",
+                { } reading => ValueText.Figure(reading.Ohms, Unit.Ohm),
+                null => "not computed",
+            },
+            ResonatesClaim when there.Outcome == Outcome.Sound => there.Resonance is { } peak
+                ? ValueText.Figure(peak.Hertz, Unit.Hertz)
+                : "no peak",
+            LevelClaim when refuted.LevelDecibels is { } level => LevelText(level),
+            HumCancellingClaim when there.Outcome == Outcome.Sound => Hum(there.Sound) + " of " + Heard(context, there),
+            _ => Heard(context, there),
+        };
+    }
+
+    private static string Heard(CheckContext context, StateAnalysis there) =>
+        new PositionRow([], there, null).WhatIsHeard(context.Circuit);
+
+    private static string Hum(JackSound sound) =>
+        sound.Hum is { Word: HumWord.LeftOver } hum
+            ? $"hum left over ({hum.ResidueDecibels.ToString("0.0", CultureInfo.InvariantCulture)} dB)"
+            : "the full hum";
+
+    /// <summary>The claim that would hold; null for what no claim can say.</summary>
+    private static string? Instead(Circuit circuit, Refutation refuted)
+    {
+        var there = refuted.There;
+        return (refuted.Claim, there.Outcome) switch
+        {
+            (BatteryClaim battery, _) => circuit.Elements.Any(element => element is Battery)
+                ? battery.IsOn
+                    ? "battery off"
+                    : "battery on"
+                : null,
+            (ReadsClaim, _) => there.Reading is { Kind: not ReadingKind.None } reading
+                ? $"reads {ValueText.Label(reading.Ohms, Unit.Ohm, 3)}"
+                : null,
+            (ResonatesClaim, _) => there.Resonance is { } peak
+                ? $"resonates {ValueText.Label(peak.Hertz, Unit.Hertz, 3)}"
+                : null,
+            (LevelClaim, _) => refuted.LevelDecibels is { } level
+                ? $"level {LevelText(level).Replace(" ", "", StringComparison.Ordinal)}"
+                : null,
+            (HumCancellingClaim, _) => null,
+            (_, Outcome.Short or Outcome.Quiet) => "silence",
+            (_, Outcome.Open) => "open",
+            (_, Outcome.Dead) => "dead",
+            (_, Outcome.Sound) => FormText.AsClaim(circuit, there.Form),
+            _ => null,
+        };
+    }
+
+    private static string LevelText(double decibels) => decibels.ToString("0.0", CultureInfo.InvariantCulture) + " dB";
+
+    private static IEnumerable<Subject> SubjectsOf(Circuit circuit, Refutation refuted) =>
+        circuit
+            .Controls.Where(control =>
+                refuted.Failing[0][control.Index] != Situation.Any
+                && (refuted.Expectation.Positions[control.Index] is null || IsNamed(refuted.Expectation, control.Name))
+            )
+            .Select(control =>
+                Subject.Position(control.Name, control.Positions[refuted.Failing[0][control.Index]].Name)
+            );
+}

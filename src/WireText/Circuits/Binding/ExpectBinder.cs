@@ -1,0 +1,343 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Quantities;
+using WireText.Syntax;
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>Binds <c>expect</c> lines: the state that they name, and what they claim of it.</summary>
+internal sealed class ExpectBinder(CircuitDraft draft)
+{
+    private const string AnyWord = "any";
+    private const string OthersWord = "others";
+
+    /// <summary>How far a reading or a resonance may be off when nothing is said. Chosen.</summary>
+    private const double UsualTolerance = 0.03;
+
+    /// <summary>How far a level may be off when nothing is said, in dB. Chosen.</summary>
+    private const double UsualDecibels = 1;
+
+    /// <summary>Null when something in the line is not known; it is reported then.</summary>
+    public Expectation? Bind(ExpectSyntax syntax)
+    {
+        var positions = draft.Controls.Select(control => (int?)control.Rest).ToArray();
+        var travels = draft.Dials.Select(dial => dial.Rest).ToArray();
+        if (HasTwice(syntax) || !ReadOthers(syntax, positions) || !syntax.State.All(ReadNamed))
+        {
+            return null;
+        }
+
+        var claims = syntax.Claims.Select(Read).OfType<Claim>().ToImmutableArray();
+        return claims.Length < syntax.Claims.Length
+            ? null
+            : new Expectation(
+                [.. positions],
+                [.. travels],
+                [.. syntax.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")],
+                claims,
+                draft.Tree.At(syntax)
+            );
+
+        bool ReadNamed(PairSyntax pair) => Is(pair.Key.Text, OthersWord) || Read(pair, positions, travels);
+    }
+
+    private bool HasTwice(ExpectSyntax syntax)
+    {
+        for (var i = 0; i < syntax.State.Length; i++)
+        {
+            var key = syntax.State[i].Key;
+            if (syntax.State.Take(i).Any(other => Is(other.Key.Text, key.Text)))
+            {
+                draft.Sink.Error("said-twice", draft.Tree.At(key), $"'{key.Text}' is set twice", "keep one of the two");
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool ReadOthers(ExpectSyntax syntax, int?[] positions)
+    {
+        if (syntax.State.FirstOrDefault(pair => Is(pair.Key.Text, OthersWord)) is not { } others)
+        {
+            return true;
+        }
+
+        if (!Is(others.Value.Text, AnyWord))
+        {
+            draft.Sink.Error(
+                "unknown-position",
+                draft.Tree.At(others.Value),
+                $"the others cannot all stand at '{others.Value.Text}'",
+                "write others=any, which means each of their positions"
+            );
+            return false;
+        }
+
+        foreach (var control in draft.Controls.Where(control => !control.IsPlug))
+        {
+            positions[control.Index] = null;
+        }
+
+        return true;
+    }
+
+    private bool Read(PairSyntax pair, int?[] positions, double[] travels)
+    {
+        var (key, value) = (pair.Key.Text, pair.Value);
+        if (draft.Controls.Find(control => Is(control.Name, key)) is { } control)
+        {
+            var index = control.Positions.ToList().FindIndex(position => Is(position.Name, value.Text));
+            if (index < 0 && !Is(value.Text, AnyWord))
+            {
+                ReportUnknownPosition(control, value);
+                return false;
+            }
+
+            positions[control.Index] = index < 0 ? null : index;
+            return true;
+        }
+
+        if (draft.Dials.Find(dial => Is(dial.Name, key)) is { } dial)
+        {
+            if (Number(value.Text) is not { } travel || travel > Dial.FullyUp)
+            {
+                draft.Sink.Error(
+                    "unknown-position",
+                    draft.Tree.At(value),
+                    $"'{dial.Name}' turns from 0 to 10; '{value.Text}' is not on it",
+                    "write a number from 0 to 10"
+                );
+                return false;
+            }
+
+            travels[dial.Index] = travel;
+            return true;
+        }
+
+        ReportUnknownControl(pair.Key);
+        return false;
+    }
+
+    private Claim? Read(ClaimSyntax syntax)
+    {
+        var at = draft.Tree.At(syntax);
+        return syntax switch
+        {
+            WordClaimSyntax word => word.Word.Text.ToLowerInvariant() switch
+            {
+                "silence" => new SilenceClaim(at),
+                "open" => new OpenClaim(at),
+                "dead" => new DeadClaim(at),
+                _ => new HumCancellingClaim(at),
+            },
+            BatteryClaimSyntax battery => new BatteryClaim(battery.IsOn, at),
+            ValueClaimSyntax value => ReadValue(value, at),
+            CoilsClaimSyntax coils => Read(coils.Coils) is { } claimed ? new CoilsClaim(claimed, at) : null,
+            _ => null,
+        };
+    }
+
+    private Claim? ReadValue(ValueClaimSyntax syntax, SourceLocation at)
+    {
+        if (Is(syntax.Quantity.Text, "level"))
+        {
+            return
+                Decibels(syntax.Value, "a level needs dB, such as '-6dB'") is { } level
+                && ToleranceOf(
+                    syntax,
+                    UsualDecibels,
+                    word => Decibels(word, "a level's tolerance is in dB, such as '±1dB'")
+                )
+                    is { } decibels
+                ? new LevelClaim(level, decibels, at)
+                : null;
+        }
+
+        var isReading = Is(syntax.Quantity.Text, "reads");
+        var reading = ValueReader.Read(syntax.Value.Text, isReading ? ValueUse.MeterReading : ValueUse.Resonance);
+        if (reading.Problem is { } problem)
+        {
+            var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
+            draft.Sink.Error("bad-value", draft.Tree.At(syntax.Value), problem, help);
+        }
+
+        return reading.Value is { } value && ToleranceOf(syntax, UsualTolerance, Percent) is { } tolerance
+            ? isReading
+                ? new ReadsClaim(value, tolerance, at)
+                : new ResonatesClaim(value, tolerance, at)
+            : null;
+    }
+
+    private static double? ToleranceOf(ValueClaimSyntax syntax, double usual, Func<WordSyntax, double?> read)
+    {
+        if (syntax.Tolerance is not { } word)
+        {
+            return usual;
+        }
+
+        var marks = word.Text.StartsWith('±') ? 1 : 2;
+        return read(
+            new WordSyntax(word.Text[marks..], new TextSpan(word.Span.Start + marks, word.Span.Length - marks))
+        );
+    }
+
+    private double? Percent(WordSyntax word)
+    {
+        if (word.Text.EndsWith('%') && Number(word.Text[..^1]) is { } percent)
+        {
+            return percent / 100;
+        }
+
+        draft.Sink.Error(
+            "bad-value",
+            draft.Tree.At(word),
+            $"'{word.Text}' is no tolerance",
+            "write it in percent, such as ±3%"
+        );
+        return null;
+    }
+
+    private double? Decibels(WordSyntax word, string problem)
+    {
+        var text = word.Text.Replace('−', '-');
+        if (
+            text.EndsWith("dB", StringComparison.OrdinalIgnoreCase)
+            && double.TryParse(
+                text[..^2],
+                NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out var decibels
+            )
+        )
+        {
+            return decibels;
+        }
+
+        draft.Sink.Error("bad-value", draft.Tree.At(word), $"'{word.Text}' is no level", problem);
+        return null;
+    }
+
+    private ClaimedCoils? Read(CoilsSyntax syntax)
+    {
+        if (syntax is JoinedCoilsSyntax joined)
+        {
+            var parts = joined.Coils.Select(Read).OfType<ClaimedCoils>().ToImmutableArray();
+            return parts.Length < joined.Coils.Length
+                ? null
+                : new ClaimedJoin(joined.Join == CoilJoin.Series, parts, IsReversed: false);
+        }
+
+        var coil = (CoilSyntax)syntax;
+        if (coil.Group is { } group)
+        {
+            return Read(group) is { } inner ? inner with { IsReversed = inner.IsReversed != coil.IsReversed } : null;
+        }
+
+        var through = coil.Through is { } word ? FindPart(word) : null;
+        return (coil.Through is null || through is not null) && CoilsOf(coil.Coil!) is { } coils
+            ? new ClaimedPickup(coils, through?.Index, coil.IsReversed)
+            : null;
+    }
+
+    /// <summary>All coils of a pickup, or the one that is named.</summary>
+    private ImmutableArray<int>? CoilsOf(LugSyntax name)
+    {
+        if (FindPart(name.Name) is not { } part)
+        {
+            return null;
+        }
+
+        var coils = part.Elements.Select(element => draft.Elements[element]).OfType<Coil>().ToList();
+        if (coils.Count == 0)
+        {
+            var pickups = draft
+                .Parts.Where(other => other.Elements.Any(e => draft.Elements[e] is Coil))
+                .Select(p => p.Name);
+            draft.Sink.Error(
+                "unknown-part",
+                draft.Tree.At(name),
+                $"'{part.Name}' has no coil to be heard",
+                $"name a pickup: {string.Join(", ", pickups)}"
+            );
+            return null;
+        }
+
+        var named = name.Words.Length == 1 ? coils : coils.FindAll(coil => Is(coil.Name, name.FullName));
+        if (named.Count > 0)
+        {
+            return [.. named.Select(coil => coil.Index)];
+        }
+
+        draft.Sink.Error(
+            "unknown-part",
+            draft.Tree.At(name),
+            $"'{part.Name}' has no coil '{name.Words[^1].Text}'",
+            $"write {string.Join(" or ", coils.Select(coil => coil.Name))}"
+        );
+        return null;
+    }
+
+    private Part? FindPart(WordSyntax name)
+    {
+        if (draft.FindPart(name.Text) is { } part)
+        {
+            return part;
+        }
+
+        if (!draft.IsBroken(name.Text))
+        {
+            var near = DidYouMean.Nearest(name.Text, draft.Parts.Select(p => p.Name), allowed: 1);
+            draft.Sink.Error(
+                "unknown-part",
+                draft.Tree.At(name),
+                $"no part is named '{name.Text}'",
+                near is null ? null : $"did you mean '{near}'?"
+            );
+        }
+
+        return null;
+    }
+
+    private void ReportUnknownControl(WordSyntax key)
+    {
+        var part = key.Text.Split('.')[0];
+        if (draft.IsBroken(part))
+        {
+            return;
+        }
+
+        var names = draft
+            .Controls.Select(control => control.Name)
+            .Concat(draft.Dials.Select(dial => dial.Name))
+            .ToList();
+        var near = DidYouMean.Nearest(key.Text, names, allowed: 1);
+        var isPart = draft.FindPart(part) is not null;
+        draft.Sink.Error(
+            isPart ? "no-positions" : "unknown-part",
+            draft.Tree.At(key),
+            isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
+            near is null ? null : $"did you mean '{near}'?"
+        );
+    }
+
+    private void ReportUnknownPosition(Control control, WordSyntax value)
+    {
+        var names = control.Positions.Select(position => position.Name).ToList();
+        var near = DidYouMean.Nearest(value.Text, names, allowed: 1);
+        draft.Sink.Error(
+            "unknown-position",
+            draft.Tree.At(value),
+            $"'{control.Name}' has no position '{value.Text}': it has {string.Join(", ", names)}",
+            near is null ? null : $"did you mean '{near}'?"
+        );
+    }
+
+    private static double? Number(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
+
+    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+}

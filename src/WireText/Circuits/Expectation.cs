@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using WireText.Text;
+
+namespace WireText.Circuits;
+
+/// <summary>What the author says must be true in a state: an <c>expect</c> line.</summary>
+/// <param name="Positions">
+/// For each control of the circuit the index of its position; null where each of its positions is meant.
+/// </param>
+/// <param name="Travels">For each dial of the circuit, 0 to 10.</param>
+/// <param name="Named">The controls and dials that the line names, as written: <c>sel=both</c>; empty for <c>rest</c>.</param>
+public sealed record Expectation(
+    ImmutableArray<int?> Positions,
+    ImmutableArray<double> Travels,
+    ImmutableArray<string> Named,
+    ImmutableArray<Claim> Claims,
+    SourceLocation DeclaredAt
+);
+
+/// <summary>One thing that must be true.</summary>
+/// <param name="DeclaredAt">The claim's own text.</param>
+public abstract record Claim(SourceLocation DeclaredAt)
+{
+    /// <summary>As written.</summary>
+    public string Text => DeclaredAt.Text;
+}
+
+/// <summary>Nothing is heard and nothing hums.</summary>
+public sealed record SilenceClaim(SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <summary>Nothing hangs on the jack.</summary>
+public sealed record OpenClaim(SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <summary>Nothing is heard, and nothing holds the jack.</summary>
+public sealed record DeadClaim(SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+public sealed record HumCancellingClaim(SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <summary>Every battery is drawn from, or none is.</summary>
+public sealed record BatteryClaim(bool IsOn, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <param name="Tolerance">As a fraction: 0.03 is ±3 %.</param>
+public sealed record ReadsClaim(double Ohms, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <param name="Tolerance">As a fraction: 0.03 is ±3 %.</param>
+public sealed record ResonatesClaim(double Hertz, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <summary>A level against the same positions with all dials at rest.</summary>
+/// <param name="Tolerance">In dB.</param>
+public sealed record LevelClaim(double Decibels, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <summary>Exactly these coils are heard, joined like this.</summary>
+public sealed record CoilsClaim(ClaimedCoils Coils, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+
+/// <param name="IsReversed">True when the string signal of all of it is turned round.</param>
+public abstract record ClaimedCoils(bool IsReversed);
+
+/// <param name="Coils">Indices into <see cref="Circuit.Elements"/>: one coil, or all of a pickup, which means them in series.</param>
+/// <param name="Through">The index of the part that it is heard through, or null.</param>
+public sealed record ClaimedPickup(ImmutableArray<int> Coils, int? Through, bool IsReversed) : ClaimedCoils(IsReversed);
+
+public sealed record ClaimedJoin(bool IsSeries, ImmutableArray<ClaimedCoils> Parts, bool IsReversed)
+    : ClaimedCoils(IsReversed);

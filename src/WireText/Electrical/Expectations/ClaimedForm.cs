@@ -1,0 +1,57 @@
+using WireText.Circuits;
+using WireText.Electrical.Forms;
+
+namespace WireText.Electrical.Expectations;
+
+/// <summary>Makes a form of what a claim says of coils, and compares it.</summary>
+internal static class ClaimedForm
+{
+    /// <summary>Whether the form that is there is the one claimed; a trace may be named or not.</summary>
+    public static bool Matches(Circuit circuit, ClaimedCoils claimed, HeardForm found)
+    {
+        if (Of(circuit, claimed) is not { } form)
+        {
+            return false;
+        }
+
+        if (FormEquality.Matches(found, form))
+        {
+            return true;
+        }
+
+        var withoutTraces = FormNodes.Rebuild(
+            form,
+            coil => found.Traces.Any(trace => trace.Coil == coil.Coil) ? null : coil
+        );
+        return withoutTraces is not null && FormEquality.Matches(found, withoutTraces);
+    }
+
+    private static FormNode? Of(Circuit circuit, ClaimedCoils claimed)
+    {
+        var form = claimed switch
+        {
+            ClaimedPickup pickup => Through(
+                FormNode.InSeries([
+                    .. pickup.Coils.Select(coil => (FormNode)new CoilForm((Coil)circuit.Elements[coil], 1)),
+                ]),
+                pickup.Through
+            ),
+            ClaimedJoin { IsSeries: true } join => FormNode.InSeries([
+                .. join.Parts.Select(part => Of(circuit, part)).OfType<FormNode>(),
+            ]),
+            ClaimedJoin join => FormNode.InParallel([
+                .. join.Parts.Select(part => Of(circuit, part)).OfType<FormNode>(),
+            ]),
+            _ => null,
+        };
+        return claimed.IsReversed ? form?.Reversed() : form;
+    }
+
+    private static FormNode? Through(FormNode? form, int? part) =>
+        form is null || part is not { } index
+            ? form
+            : form with
+            {
+                Through = form.Through.Add(new PlainPart([index], "", IsNamed: true)),
+            };
+}

@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+
+namespace WireText.Electrical.Expectations;
+
+/// <summary>Proves or refutes what an author expects, in every state that the line means.</summary>
+public sealed class ExpectationJudge(Analyst analyst)
+{
+    /// <summary>States looked at for a claim on batteries, which contacts far from the jack can decide. Chosen.</summary>
+    private const int BatteryStates = 4_096;
+
+    private readonly Network network = analyst.Network;
+    private readonly DialSetting rest = DialSetting.Rest(analyst.Network);
+
+    /// <summary>The first claim of an expectation that fails; null when all hold, or when there are too many states to look at.</summary>
+    public Refutation? Refute(Expectation expectation)
+    {
+        var dials = DialSetting.At(network, expectation.Travels);
+        foreach (var claim in expectation.Claims)
+        {
+            var failing = StatesOf(expectation, claim).Where(state => !Holds(claim, state, dials)).ToList();
+            if (failing.Count > 0)
+            {
+                return Report(expectation, claim, failing, dials);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>States in which the same is there are told as one; each is looked at as it was, for what is any there may join.</summary>
+    private Refutation Report(
+        Expectation expectation,
+        Claim claim,
+        List<ImmutableArray<int>> failing,
+        DialSetting dials
+    )
+    {
+        var cubes = RowMerger.Merge(
+            network.Circuit,
+            failing.Select(state => (Cube: state, First: state)),
+            one => one.Cube,
+            (one, cube) => (cube, one.First),
+            one => new PositionRow(one.First, analyst.Analyse(one.First.AsSpan(), dials), null).Printed(network.Circuit)
+        );
+        var there = analyst.Analyse(cubes[0].First.AsSpan(), dials);
+        return new Refutation(expectation, claim, [.. cubes.Select(one => one.Cube)], there)
+        {
+            LevelDecibels = LevelAt(cubes[0].First, there),
+        };
+    }
+
+    /// <summary>The sets of states that an expectation means, each of one live part; those of a battery one by one.</summary>
+    private IEnumerable<ImmutableArray<int>> StatesOf(Expectation expectation, Claim claim)
+    {
+        int[] start = [.. expectation.Positions.Select(position => position ?? Situation.Any)];
+        if (!start.Contains(Situation.Any))
+        {
+            return
+            [
+                [.. start],
+            ];
+        }
+
+        if (claim is BatteryClaim)
+        {
+            return EveryState(start);
+        }
+
+        var tips = (network.Tip, network.Sleeve);
+        var search = new ContactSearch(network, network.Branches, tips, SituationTree.Limit);
+        return search.Run(start)?.Select(leaf => leaf.Positions).ToList() ?? [];
+    }
+
+    private IEnumerable<ImmutableArray<int>> EveryState(int[] start)
+    {
+        IEnumerable<ImmutableArray<int>> states =
+        [
+            [.. start],
+        ];
+        foreach (var control in network.Circuit.Controls.Where(control => start[control.Index] == Situation.Any))
+        {
+            states = states.SelectMany(state =>
+                Enumerable.Range(0, control.Positions.Length).Select(position => state.SetItem(control.Index, position))
+            );
+        }
+
+        return states.Take(BatteryStates);
+    }
+
+    private bool Holds(Claim claim, ImmutableArray<int> state, DialSetting dials)
+    {
+        if (claim is BatteryClaim battery)
+        {
+            var batteries = network.Circuit.Elements.OfType<Battery>().ToList();
+            return batteries.Count > 0
+                && batteries.TrueForAll(one =>
+                    BatteryLoop.IsClosed(network, state.AsSpan(), dials, one) == battery.IsOn
+                );
+        }
+
+        var there = analyst.Analyse(state.AsSpan(), dials);
+        return claim switch
+        {
+            SilenceClaim => there.Outcome.IsSilence(),
+            OpenClaim => there.Outcome == Outcome.Open,
+            DeadClaim => there.Outcome == Outcome.Dead,
+            HumCancellingClaim => there.Outcome == Outcome.Sound
+                && there.Sound.Hum is { Word: HumWord.Cancelled }
+                && there.Sound.Gains!.Coils.Length > 1,
+            ReadsClaim reads => there.Reading is { Kind: not ReadingKind.None } reading
+                && IsNear(reading.Ohms, reads.Ohms, reads.Tolerance),
+            ResonatesClaim resonates => there.Resonance is { } peak
+                && IsNear(peak.Hertz, resonates.Hertz, resonates.Tolerance),
+            LevelClaim level => LevelAt(state, there) is { } decibels
+                && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
+            CoilsClaim coils => there.Outcome == Outcome.Sound
+                && ClaimedForm.Matches(network.Circuit, coils.Coils, there.Form),
+            _ => false,
+        };
+    }
+
+    private double? LevelAt(ImmutableArray<int> state, StateAnalysis there)
+    {
+        var before = analyst.Analyse(state.AsSpan(), rest);
+        return there.Outcome == Outcome.Sound && before.Outcome == Outcome.Sound
+            ? there.Sound.LevelDecibels - before.Sound.LevelDecibels
+            : null;
+    }
+
+    /// <summary>Within a fraction of the claimed value.</summary>
+    private static bool IsNear(double found, double claimed, double tolerance) =>
+        Math.Abs(found - claimed) <= tolerance * claimed;
+}

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Positions;
+
+namespace WireText.Electrical.Expectations;
+
+/// <summary>A claim that does not hold.</summary>
+/// <param name="Claim">The first of its line that fails.</param>
+/// <param name="Failing">
+/// Every set of states in which it fails, smallest in number: a position for each control, or <see cref="Situation.Any"/>.
+/// </param>
+/// <param name="There">What is there in the first of them.</param>
+public sealed record Refutation(
+    Expectation Expectation,
+    Claim Claim,
+    ImmutableArray<ImmutableArray<int>> Failing,
+    StateAnalysis There
+)
+{
+    /// <summary>The level in dB against the dials at rest; null when nothing sounds in one of the two.</summary>
+    public double? LevelDecibels { get; init; }
+}

@@ -1,0 +1,210 @@
+using WireText.Checks;
+using WireText.Checks.Intent;
+using WireText.Testing;
+using WireText.Tests.Electrical;
+using WireText.Text;
+
+namespace WireText.Tests.Checks.Intent;
+
+/// <summary>Claims about the numbered circuits, whose verdicts two other solvers gave; see <see cref="RightVerdicts"/>.</summary>
+public class ExpectTests
+{
+    [Theory]
+    [InlineData(1, "mute=down: silence")]
+    [InlineData(1, "rest: neck, reads 6.24k ±1%")]
+    [InlineData(5, "sel=2: dead, reads 250k")]
+    [InlineData(6, "sel=2: open")]
+    [InlineData(8, "rest: neck series bridge, hum-cancelling, reads 12.9k")]
+    [InlineData(8, "sp=3: neck parallel bridge, hum-cancelling, reads 3.34k")]
+    [InlineData(11, "rest: bridge parallel neck, reads 3.34k ±1%")]
+    [InlineData(12, "rest: neck parallel reversed bridge")]
+    [InlineData(12, "rest: reversed neck parallel bridge")]
+    [InlineData(13, "sel=1 ph=any: neck")]
+    [InlineData(15, "cut=2: hb.n, reads 3.94k")]
+    [InlineData(19, "vol=0: silence")]
+    [InlineData(19, "vol=5: bridge parallel neck, reads 6.31k")]
+    [InlineData(20, "vol=0: bridge, reads 6.81k")]
+    [InlineData(20, "vol=0 v2=0: dead, reads 125k")]
+    [InlineData(22, "rest: (hb.n parallel hx.n) series (hb.s parallel hx.s), hum-cancelling, reads 4.12k")]
+    [InlineData(25, "rest: neck through lo")]
+    [InlineData(30, "vol=5: neck, reads 64.1k")]
+    [InlineData(31, "rest: neck, hum-cancelling, reads 12.2k")]
+    [InlineData(31, "rest: neck series dummy")]
+    [InlineData(32, "mix=0: bridge, reads 6.81k")]
+    [InlineData(32, "mix=0: bridge parallel neck")] // a trace may be named or not
+    public void Claim_ThatTheWorkedVerdictBears_Holds(int number, string line)
+    {
+        Assert.Empty(Refutations(number, line));
+    }
+
+    [Theory]
+    [InlineData(2, "mute=down: silence", "'silence' is expected at mute=down, but there is: open: the jack floats")]
+    [InlineData(
+        5,
+        "sel=2: silence",
+        "'silence' is expected at sel=2, but there is: dead: only 250 kΩ stay on the jack"
+    )]
+    [InlineData(
+        11,
+        "rest: neck series bridge",
+        "'neck series bridge' is expected at rest, but there is: neck parallel bridge"
+    )]
+    [InlineData(
+        11,
+        "rest: neck parallel reversed bridge",
+        "'neck parallel reversed bridge' is expected at rest, but there is: neck parallel bridge"
+    )]
+    [InlineData(11, "rest: neck", "'neck' is expected at rest, but there is: neck parallel bridge")]
+    [InlineData(11, "rest: reads 3.6k", "'reads 3.6k' is expected at rest, but there is: 3.34 kΩ")]
+    [InlineData(
+        12,
+        "rest: hum-cancelling",
+        "'hum-cancelling' is expected at rest, but there is: the full hum of neck parallel bridge, out of phase"
+    )]
+    [InlineData(
+        13,
+        "sel=2 ph=any: neck parallel bridge",
+        "'neck parallel bridge' is expected at ph=2 sel=2, but there is: neck parallel bridge, out of phase"
+    )]
+    [InlineData(
+        20,
+        "vol=0 v2=0: silence",
+        "'silence' is expected at vol=0 v2=0, but there is: dead: only 125 kΩ stay on the jack"
+    )]
+    [InlineData(
+        22,
+        "rest: hb parallel hx",
+        "'hb parallel hx' is expected at rest, but there is: (n-coil of hb parallel n-coil of hx) series (s-coil of hb parallel s-coil of hx)"
+    )]
+    [InlineData(25, "rest: reads 6k", "'reads 6k' is expected at rest, but there is: 250 kΩ")]
+    [InlineData(1, "rest: neck through vol, battery on", "'neck through vol' is expected at rest, but there is: neck")]
+    [InlineData(1, "rest: battery on", "'battery on' is expected at rest, but there is: no battery")]
+    public void Claim_ThatTheWorkedVerdictDenies_IsRefutedWithWhatIsThere(int number, string line, string message)
+    {
+        var finding = Assert.Single(Refutations(number, line));
+
+        Assert.Equal(message, finding.Message);
+    }
+
+    [Fact]
+    public void OthersAny_LeavesOutNoMute_AndNamesTheSmallestStatesThatFail()
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", "2-two-pickups-mute.wiring"));
+
+        var found = Check(text + "expect sel=both others=any: bridge parallel neck\n");
+
+        var finding = Assert.Single(found, f => f.Id == "expect");
+        Assert.Equal(
+            "'bridge parallel neck' is expected at sel=both mute=down, but there is: silence: tip and sleeve are joined",
+            finding.Message
+        );
+    }
+
+    [Fact]
+    public void OthersAny_FailingInSeveralStates_NamesThemAll()
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", "6-series-phase.wiring"));
+
+        var finding = Assert.Single(Check(text + "expect others=any: neck parallel bridge\n"), f => f.Id == "expect");
+
+        Assert.Equal(
+            "'neck parallel bridge' is expected at join=series phase=normal, but there is: neck series bridge; it fails too at join=series phase=turned, join=parallel phase=turned",
+            finding.Message
+        );
+    }
+
+    [Fact]
+    public void WireOnTheWrongThrow_ThatRefutesTwoLines_IsOneFindingWithTheOtherLineBeside()
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", "mistakes", "positions-exchanged.wiring"));
+
+        var finding = Assert.Single(Check(text + "expect sel=neck: neck\n"), f => f.Id == "expect");
+
+        Assert.Equal("'bridge' is expected at sel=bridge, but there is: neck", finding.Message);
+        Assert.Equal(
+            "refuted too: 'neck' is expected at sel=neck, but there is: bridge",
+            Assert.Single(finding.Related).Message
+        );
+    }
+
+    [Fact]
+    public void ErrorThatExplainsIt_SpeaksAlone()
+    {
+        // Circuit 2: the mute opens the hot, so that silence is not what it gives.
+        var circuit = Bench.CompileText(RightVerdicts.TextWith(2, "expect mute=down: silence"));
+
+        Assert.Equal(["mute-opens-hot"], Checker.Run(circuit).Select(f => f.Id));
+    }
+
+    /// <summary>A linear 250 kΩ pot at 5 between a 6.4 kΩ coil and 1 MΩ: a little over 6 dB down (voltage divider).</summary>
+    [Fact]
+    public void Level_OfAVolumeAtHalf_IsThatOfTheDivider()
+    {
+        Assert.Empty(Refutations(11, "vol=5: level -6.8dB"));
+        Assert.Single(Refutations(11, "vol=5: level −3dB ±1dB"));
+    }
+
+    [Fact]
+    public void Resonance_OfACoilIntoACable_IsThatOfItsInductanceAndCapacitance()
+    {
+        // f = 1/(2π√(LC)) with 2.4 H and 100 pF + 470 pF is 4303 Hz; the 1 MΩ load damps it little.
+        const string text = """
+            pickup neck single-coil dcr=6k l=2.4H c=100p
+            jack   out  mono
+            wire   neck.hot    to out.tip    white
+            wire   neck.ground to out.sleeve black
+
+            """;
+
+        Assert.DoesNotContain(Check(text + "expect rest: resonates 4.3kHz ±1%\n"), f => f.Id == "expect");
+        Assert.Matches(
+            "4\\.(29|30) kHz",
+            Assert.Single(Check(text + "expect rest: resonates 3kHz\n"), f => f.Id == "expect").Message
+        );
+    }
+
+    [Theory]
+    [InlineData("out=no-plug: battery off", false)]
+    [InlineData("out=no-plug: battery on", true)]
+    [InlineData("rest: battery on", false)]
+    public void Battery_OfAPlugThatSwitchesIt_IsDrawnFromWithThePlugIn(string line, bool isRefuted)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", "7-active-buffer.wiring"));
+
+        Assert.Equal(isRefuted, Check($"{text}expect {line}\n").Any(f => f.Id == "expect"));
+    }
+
+    [Fact]
+    public void ClaimedSilence_InAPositionThatShorts_IsMeant()
+    {
+        // Circuit 7: the third throw goes to the sleeve.
+        var text = RightVerdicts.TextWith(7, "expect sel=3: silence");
+
+        Assert.DoesNotContain(Check(text), f => f.Severity == Severity.Error);
+        Assert.Contains(Check(RightVerdicts.TextWith(7, "")), f => f.Id == "shorted-output");
+    }
+
+    [Fact]
+    public void Refutation_HasItsCaretOnTheClaimAndOffersTheOneThatHolds()
+    {
+        var finding = Assert.Single(Refutations(11, "rest: hum-cancelling, neck series bridge"));
+
+        Assert.Equal("neck series bridge", finding.Location.Text);
+        Assert.EndsWith("write: neck parallel bridge", finding.Help, StringComparison.Ordinal);
+    }
+
+    /// <summary>The check alone: reading would stop at leads joined in the air, and other errors would speak first.</summary>
+    private static List<Finding> Refutations(int number, string line)
+    {
+        var circuit = Bench.CompileText(RightVerdicts.TextWith(number, "expect " + line));
+        Assert.Single(circuit.Expectations);
+        return [.. Checker.Examine(circuit, [new Expect()]).Findings];
+    }
+
+    private static IReadOnlyList<Finding> Check(string text)
+    {
+        var result = WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance);
+        Assert.Empty(result.Tree.Findings);
+        return result.Findings;
+    }
+}
