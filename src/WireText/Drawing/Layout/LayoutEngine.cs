@@ -13,7 +13,7 @@ public static class LayoutEngine
 
     /// <summary>
     /// Up to here full effort and every widening are worth their time. No harness is near it; a larger drawing is laid at
-    /// quick effort with one widening, so that it ends.
+    /// quick effort and widened from the start, once.
     /// </summary>
     public const int MostWiresAtFullEffort = 150;
 
@@ -27,7 +27,7 @@ public static class LayoutEngine
         var wiring = Wiring.Of(problem);
         var start = BestStart(wiring, problem, effort);
         RoutedLattice? best = null;
-        for (var widening = 0; widening <= mostWidenings; widening++)
+        for (var widening = isLarge ? 1 : 0; widening <= mostWidenings; widening++)
         {
             var labelled = LabelPlacer.Place(PartPlacer.Place(wiring, problem, start, widening));
             if (LatticeBuilder.IsTooLarge(labelled))
@@ -35,11 +35,7 @@ public static class LayoutEngine
                 return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
             }
 
-            var routed = RouterStarts.Best(
-                LatticeBuilder.Build(labelled, opensAllSides: widening > 0),
-                effort,
-                new SearchBudget()
-            );
+            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled, opensAllSides: widening > 0), effort);
             if (best is null || routed.Score < best.Score)
             {
                 best = routed;
@@ -59,32 +55,24 @@ public static class LayoutEngine
     /// <summary>The start whose places give the best score when all wires are routed quickly; of equals the first.</summary>
     private static SlotStart BestStart(Wiring wiring, LayoutProblem problem, LayoutEffort effort)
     {
-        var starts = SlotStarts.For(effort);
-        var (best, bestScore) = (starts[0], long.MaxValue);
-        var tried = new List<PartPlacement>();
-        var budget = new SearchBudget();
-        foreach (var start in starts.Length == 1 ? [] : starts)
+        var placed = new List<(SlotStart Start, PartPlacement Placement)>();
+        foreach (var start in SlotStarts.For(effort))
         {
             var placement = PartPlacer.Place(wiring, problem, start, widening: 0);
-            if (tried.Exists(other => other.Poses.AsSpan().SequenceEqual(placement.Poses)))
+            if (!placed.Exists(other => other.Placement.Poses.AsSpan().SequenceEqual(placement.Poses)))
             {
-                continue;
-            }
-
-            tried.Add(placement);
-            var labelled = LabelPlacer.Place(placement);
-            if (LatticeBuilder.IsTooLarge(labelled))
-            {
-                return start;
-            }
-
-            var score = RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick, budget).Score;
-            if (score < bestScore)
-            {
-                (best, bestScore) = (start, score);
+                placed.Add((start, placement));
             }
         }
 
-        return best;
+        return placed.Count == 1 ? placed[0].Start : placed.MinBy(place => QuickScore(place.Placement)).Start;
+    }
+
+    private static long QuickScore(PartPlacement placement)
+    {
+        var labelled = LabelPlacer.Place(placement);
+        return LatticeBuilder.IsTooLarge(labelled)
+            ? long.MaxValue
+            : RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick).Score;
     }
 }

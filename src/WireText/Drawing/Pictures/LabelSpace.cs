@@ -150,6 +150,11 @@ internal sealed class LabelSpace
         var order = 0;
         foreach (var box in candidates)
         {
+            if (order >= least)
+            {
+                break;
+            }
+
             var cost = Cost(box) + order++;
             if (cost < least)
             {

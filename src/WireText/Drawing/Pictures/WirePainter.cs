@@ -11,11 +11,15 @@ internal sealed class WirePainter(Scene scene)
 {
     private readonly Theme _theme = scene.Theme;
     private readonly List<Strand> _strands = [];
+    private readonly PageStretches _stretches = new();
+    private readonly BoxGrid _joints = new();
+    private readonly BoxGrid _tags = new();
 
     public IEnumerable<PictureItem> Paint()
     {
         Collect();
         var order = Ordered();
+        var placeOf = order.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
         foreach (var strand in order)
         {
             yield return PaintStrand(strand);
@@ -24,7 +28,7 @@ internal sealed class WirePainter(Scene scene)
         // Where two wires each hop over the other, one of the hops is painted once more on top.
         for (var i = 0; i < order.Count; i++)
         {
-            foreach (var hop in order[i].Hops.Where(hop => order.IndexOf(hop.Under) > i))
+            foreach (var hop in order[i].Hops.Where(hop => placeOf[hop.Under] > i))
             {
                 yield return PaintHopAgain(order[i], hop);
             }
@@ -47,6 +51,7 @@ internal sealed class WirePainter(Scene scene)
             }
         }
 
+        CollectObstacles();
         foreach (var strand in _strands.Where(strand => strand.Route is not null))
         {
             foreach (var at in strand.Route!.Hops)
@@ -67,10 +72,56 @@ internal sealed class WirePainter(Scene scene)
         }
     }
 
-    private Strand? UnderAt(Strand over, Point at) =>
-        _strands.FirstOrDefault(other =>
-            other != over && other.Route is { } route && Stretches(route.Points).Any(s => IsOn(s.From, s.To, at))
-        );
+    private void CollectObstacles()
+    {
+        foreach (var strand in _strands)
+        {
+            if (strand.Route is not { Points: var path })
+            {
+                continue;
+            }
+
+            foreach (var (from, to) in Stretches(path))
+            {
+                _stretches.Add(from, to, strand.Index);
+            }
+
+            // On a case the joints of wires lie where other wires pass.
+            AddJoint(path[0], Tokens.SurfaceJointDiameter);
+            AddJoint(path[^1], Tokens.SurfaceJointDiameter);
+        }
+
+        foreach (var part in scene.Parts)
+        {
+            foreach (var lug in part.Face.Lugs)
+            {
+                AddJoint(part.OnPage(lug.At), Tokens.JointDiameter);
+            }
+        }
+
+        foreach (var wire in scene.Wires)
+        {
+            if (wire.Route.Tag is { } tag)
+            {
+                _tags.Add(tag);
+            }
+        }
+    }
+
+    private void AddJoint(Point at, double diameter) => _joints.Add(Box.Around(at, diameter, diameter));
+
+    private Strand? UnderAt(Strand over, Point at)
+    {
+        foreach (var stretch in _stretches.Near(Box.Around(at, 0.01, 0.01)))
+        {
+            if (stretch.Owner != over.Index && IsOn(stretch.From, stretch.To, at))
+            {
+                return _strands[stretch.Owner];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Up or to the left if there is room, else the other way, else not at all.</summary>
     private HopBulge BulgeAt(Strand over, Strand under, Point at)
@@ -104,50 +155,62 @@ internal sealed class WirePainter(Scene scene)
         var far = Tokens.HopClearance - (Tokens.WireCore / 2);
         var b = new Point(at.X + (direction.X * half) + (aside.X * far), at.Y + (direction.Y * half) + (aside.Y * far));
         var room = Boxes.Around(a, b);
-        return !_strands.Any(other =>
-                other != under
-                && other.Route is { } route
-                && Stretches(route.Points).Any(s => Boxes.Meets(room, s.From, s.To))
-                && other != over
-            )
-            && !scene.Parts.Any(part =>
-                part.Face.Lugs.Any(lug =>
-                    Boxes.Touch(room, Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter))
-                )
-            )
-            && !_strands.Any(other =>
-                other.Route is { Points: var path } && (IsJointIn(path[0]) || IsJointIn(path[^1]))
-            )
-            && !scene.Wires.Any(wire => wire.Route.Tag is { } tag && Boxes.Touch(room, tag));
-
-        // On a case the joints of wires lie where other wires pass; the wires' own are no different.
-        bool IsJointIn(Point end) =>
-            Boxes.Touch(room, Box.Around(end, Tokens.SurfaceJointDiameter, Tokens.SurfaceJointDiameter));
+        return !_stretches
+                .Near(room)
+                .Any(s => s.Owner != under.Index && s.Owner != over.Index && Boxes.Meets(room, s.From, s.To))
+            && !_joints.IsHit(room)
+            && !_tags.IsHit(room);
     }
 
     /// <summary>A braid after its cores, what hops after what it hops over; otherwise screens, grounds, signals, each in the order of the circuit.</summary>
     private List<Strand> Ordered()
     {
-        var left = _strands.OrderBy(strand => RankOf(strand)).ThenBy(strand => strand.Index).ToList();
-        var ordered = new List<Strand>(left.Count);
+        Strand[] wished = [.. _strands.OrderBy(RankOf).ThenBy(strand => strand.Index)];
+        var placeOf = wished.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        var followers = _strands.ConvertAll(_ => new List<int>());
+        var awaited = new int[wished.Length];
+        foreach (var strand in wished)
+        {
+            foreach (var other in Before(strand).Distinct())
+            {
+                followers[placeOf[other]].Add(placeOf[strand]);
+                awaited[placeOf[strand]]++;
+            }
+        }
+
+        var left = new SortedSet<int>(Enumerable.Range(0, wished.Length));
+        var ready = new SortedSet<int>(left.Where(place => awaited[place] == 0));
+        var ordered = new List<Strand>(wished.Length);
         while (left.Count > 0)
         {
-            var next =
-                left.Find(strand => !left.Exists(other => other != strand && MustFollow(strand, other))) ?? left[0];
+            // Where strands wait for each other in a ring, the first of them goes.
+            var next = ready.Count > 0 ? ready.Min : left.Min;
             left.Remove(next);
-            ordered.Add(next);
+            ready.Remove(next);
+            ordered.Add(wished[next]);
+            foreach (var follower in followers[next].Where(left.Contains))
+            {
+                if (--awaited[follower] == 0)
+                {
+                    ready.Add(follower);
+                }
+            }
         }
 
         return ordered;
     }
 
-    private static bool MustFollow(Strand strand, Strand other) =>
-        strand.Hops.Any(hop => hop.Under == other)
-        || (
-            strand.Braid is { } braid
-            && other.Route is { } route
-            && braid.Cable.Cores.Contains(route.Wire.Id, StringComparer.Ordinal)
-        );
+    /// <summary>The strands that must be painted before this one.</summary>
+    private IEnumerable<Strand> Before(Strand strand)
+    {
+        var hopped = strand.Hops.Select(hop => hop.Under);
+        var cores = strand.Braid is { } braid
+            ? _strands.Where(other =>
+                other.Route is { } route && braid.Cable.Cores.Contains(route.Wire.Id, StringComparer.Ordinal)
+            )
+            : [];
+        return hopped.Concat(cores).Where(other => other != strand);
+    }
 
     private WireRank RankOf(Strand strand) =>
         strand.Braid is null ? WireFaces.RankOf(scene.Circuit, strand.Wire) : WireRank.Signal;

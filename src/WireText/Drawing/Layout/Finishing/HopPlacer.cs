@@ -4,10 +4,13 @@ namespace WireText.Drawing.Layout.Finishing;
 
 /// <summary>
 /// Decides at each crossing which wire goes over: the less important one, of equals the horizontal one. A wire with a corner or
-/// an end too near leaves it to the other; when neither has room, the crossing gets a gap in the one that would have hopped.
+/// an end too near leaves it to the other, and so does one whose hop would meet a corner of the other; when neither has room, the crossing gets a gap in the one that would have hopped.
 /// </summary>
 internal static class HopPlacer
 {
+    /// <summary>How far a wire goes straight on under a hop, in millimetres: the hop's bulge and half a wire.</summary>
+    private const double UnderRoom = 1.85;
+
     /// <returns>By wire: its hops and its gaps, each in the order along the wire.</returns>
     public static (List<Point>[] Hops, List<Point>[] Gaps) Place(Point[][] paths, WireRank[] ranks)
     {
@@ -55,11 +58,11 @@ internal static class HopPlacer
     )
     {
         var (first, second) = ranks[upright.Wire] < ranks[flat.Wire] ? (upright, flat) : (flat, upright);
-        if (HasRoom(first, at))
+        if (CanHop(first, second, at))
         {
             hops[first.Wire].Add(at);
         }
-        else if (HasRoom(second, at))
+        else if (CanHop(second, first, at))
         {
             hops[second.Wire].Add(at);
         }
@@ -69,9 +72,12 @@ internal static class HopPlacer
         }
     }
 
-    private static bool HasRoom(Stretch stretch, Point at) =>
-        Geometry.Distance(stretch.From, at) >= LayoutScale.HopRoom - 1e-6
-        && Geometry.Distance(stretch.To, at) >= LayoutScale.HopRoom - 1e-6;
+    /// <summary>The one over has no corner near, and the one under goes straight on past the hop's bulge.</summary>
+    private static bool CanHop(Stretch over, Stretch under, Point at) =>
+        HasRoom(over, at, LayoutScale.HopRoom) && HasRoom(under, at, UnderRoom);
+
+    private static bool HasRoom(Stretch stretch, Point at, double room) =>
+        Geometry.Distance(stretch.From, at) >= room - 1e-6 && Geometry.Distance(stretch.To, at) >= room - 1e-6;
 
     private static void SortAlong(Point[] path, List<Point> points)
     {

@@ -16,12 +16,10 @@ internal readonly record struct Stretch(int Wire, int Index, Point From, Point T
     public double Length => Geometry.Distance(From, To);
 }
 
-/// <summary>All straight pieces of all wires, found by place: a grid of square cells, each with the pieces that touch it.</summary>
+/// <summary>All straight pieces of all wires, found by place.</summary>
 internal sealed class Stretches
 {
-    private const double Cell = 16;
-
-    private readonly Dictionary<(int, int), List<int>> _cells = [];
+    private readonly BoxGrid _grid = new();
     private readonly List<Stretch> _all = [];
 
     public Stretches(Point[][] paths)
@@ -37,51 +35,12 @@ internal sealed class Stretches
 
     public IReadOnlyList<Stretch> All => _all;
 
-    /// <summary>Pieces that touch the box, in the order of wires; one may come twice.</summary>
-    public IEnumerable<Stretch> Near(Box box)
-    {
-        var seen = new SortedSet<int>();
-        foreach (var cell in CellsOf(box))
-        {
-            if (_cells.TryGetValue(cell, out var here))
-            {
-                seen.UnionWith(here);
-            }
-        }
-
-        foreach (var index in seen)
-        {
-            var bounds = _all[index].Bounds;
-            if (bounds.X <= box.Right && bounds.Right >= box.X && bounds.Y <= box.Bottom && bounds.Bottom >= box.Y)
-            {
-                yield return _all[index];
-            }
-        }
-    }
+    /// <summary>Pieces that touch the box, in the order of wires.</summary>
+    public IEnumerable<Stretch> Near(Box box) => _grid.Near(box).Select(number => _all[number]);
 
     private void Add(Stretch stretch)
     {
-        foreach (var cell in CellsOf(stretch.Bounds))
-        {
-            if (!_cells.TryGetValue(cell, out var here))
-            {
-                _cells[cell] = here = [];
-            }
-
-            here.Add(_all.Count);
-        }
-
+        _grid.Add(stretch.Bounds);
         _all.Add(stretch);
-    }
-
-    private static IEnumerable<(int, int)> CellsOf(Box box)
-    {
-        for (var y = (int)Math.Floor(box.Y / Cell); y <= (int)Math.Floor(box.Bottom / Cell); y++)
-        {
-            for (var x = (int)Math.Floor(box.X / Cell); x <= (int)Math.Floor(box.Right / Cell); x++)
-            {
-                yield return (x, y);
-            }
-        }
     }
 }

@@ -15,7 +15,7 @@ internal sealed class SlotCost
     private const double ColumnChannel = 9 * LayoutScale.Pitch;
     private const double RowChannel = 11 * LayoutScale.Pitch;
 
-    private readonly record struct Link(int PartA, int EndA, int PartB, int EndB);
+    internal readonly record struct Link(int PartA, int EndA, int PartB, int EndB);
 
     private readonly Wiring _wiring;
     private readonly int _columns;
@@ -40,7 +40,8 @@ internal sealed class SlotCost
         _ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
     }
 
-    public long Of(int[] cells, int[] turns)
+    /// <param name="below">Only a cost below this is of use; of a dearer arrangement the crossings are not counted.</param>
+    public long Of(int[] cells, int[] turns, long below)
     {
         PlaceCells(cells, turns);
         var cost = OrderCost(cells);
@@ -49,7 +50,7 @@ internal sealed class SlotCost
             cost += LinkCost(i, turns);
         }
 
-        return cost + (_crossingCost * (long)Crossings());
+        return cost >= below ? cost : cost + (_crossingCost * (long)Crossings());
     }
 
     private static IEnumerable<int> Turns() => [0, 90, 180, 270];
@@ -75,7 +76,7 @@ internal sealed class SlotCost
     }
 
     /// <summary>What joins two big parts, directly or through a small part between them.</summary>
-    private static Link[] LinksOf(Wiring wiring)
+    public static Link[] LinksOf(Wiring wiring)
     {
         var links = new List<Link>();
         var throughSmall = new List<int>[wiring.Parts.Length];

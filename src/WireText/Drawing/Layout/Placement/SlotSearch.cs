@@ -12,7 +12,7 @@ internal readonly record struct SlotStart(int ExtraColumns, int CrossingCost, in
 /// </summary>
 internal sealed class SlotSearch
 {
-    /// <summary>With more big parts than this the template stands: the search would grow with the cube of their number.</summary>
+    /// <summary>With more big parts than this they are only brought near each other: the search would grow with the cube of their number.</summary>
     private const int MostSearched = 24;
 
     private readonly SlotCost _cost;
@@ -47,7 +47,12 @@ internal sealed class SlotSearch
         var template = Template(wiring, start.ExtraColumns);
         if (template.Sum(row => row.Length) > MostSearched)
         {
-            return template;
+            int[] parts = [.. template.SelectMany(row => row)];
+            return SlotSpread.Arrange(
+                parts,
+                [.. SlotCost.LinksOf(wiring).Select(link => (link.PartA, link.PartB))],
+                wiring.Parts.Length
+            );
         }
 
         var search = new SlotSearch(wiring, template, turns, start);
@@ -95,7 +100,7 @@ internal sealed class SlotSearch
 
     private void Descend()
     {
-        var current = Cost();
+        var current = Cost(long.MaxValue);
         while (_trialsLeft > 0)
         {
             var best = (Cost: current, A: -1, B: -1, Turn: -1);
@@ -118,7 +123,7 @@ internal sealed class SlotSearch
         }
     }
 
-    private long Cost() => _cost.Of(_cells, _turns);
+    private long Cost(long below) => _cost.Of(_cells, _turns, below);
 
     private void TryMovesAndSwaps(ref (long Cost, int A, int B, int Turn) best)
     {
@@ -130,7 +135,7 @@ internal sealed class SlotSearch
                 {
                     Swap(a, b);
                     _trialsLeft--;
-                    var cost = Cost();
+                    var cost = Cost(best.Cost);
                     Swap(a, b);
                     if (cost < best.Cost)
                     {
@@ -150,7 +155,7 @@ internal sealed class SlotSearch
             {
                 _turns[part] = turn;
                 _trialsLeft--;
-                var cost = Cost();
+                var cost = Cost(best.Cost);
                 if (cost < best.Cost)
                 {
                     best = (cost, part, -1, turn);

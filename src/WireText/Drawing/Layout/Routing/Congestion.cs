@@ -7,32 +7,17 @@ namespace WireText.Drawing.Layout.Routing;
 /// </remarks>
 internal sealed class Congestion(Lattice lattice)
 {
-    private readonly int[] _edgeUse = new int[2 * lattice.NodeCount];
-    private readonly int[] _edgeHistory = new int[2 * lattice.NodeCount];
-    private readonly int[] _horizontal = new int[lattice.NodeCount];
-    private readonly int[] _vertical = new int[lattice.NodeCount];
-    private readonly int[] _bends = new int[lattice.NodeCount];
-    private readonly int[] _nodeHistory = new int[lattice.NodeCount];
+    private readonly NodeUse[] _nodes = new NodeUse[lattice.NodeCount];
+    private readonly EdgeUse[] _edges = new EdgeUse[2 * lattice.NodeCount];
     private readonly int[] _landings = new int[lattice.NodeCount];
 
-    public int[] EdgeUse => _edgeUse;
+    /// <summary>By node.</summary>
+    public NodeUse[] Nodes => _nodes;
 
-    public int[] EdgeHistory => _edgeHistory;
+    /// <summary>By edge; see <see cref="Lattice.EdgeOffset"/>.</summary>
+    public EdgeUse[] Edges => _edges;
 
-    /// <summary>By node: wires straight through, east to west.</summary>
-    public int[] Horizontal => _horizontal;
-
-    /// <summary>By node: wires straight through, north to south.</summary>
-    public int[] Vertical => _vertical;
-
-    /// <summary>By node: wires that bend or land here.</summary>
-    public int[] Bends => _bends;
-
-    public int[] NodeHistory => _nodeHistory;
-
-    public Lattice Lattice => lattice;
-
-    public int UsersOf(int node) => _horizontal[node] + _vertical[node] + _bends[node];
+    public int UsersOf(int node) => _nodes[node].Users;
 
     public int EdgeBetween(int a, int b) => (2 * a) + lattice.EdgeOffset(Lattice.DirectionOf(a, b));
 
@@ -60,12 +45,12 @@ internal sealed class Congestion(Lattice lattice)
         var nodes = route.Nodes;
         for (var i = 0; i + 1 < nodes.Length; i++)
         {
-            _edgeUse[EdgeBetween(nodes[i], nodes[i + 1])] += by;
+            _edges[EdgeBetween(nodes[i], nodes[i + 1])].Users += by;
         }
 
         for (var i = 1; i + 1 < nodes.Length; i++)
         {
-            UseArray(nodes[i - 1], nodes[i], nodes[i + 1])[nodes[i]] += by;
+            CountThrough(nodes[i - 1], nodes[i], nodes[i + 1], by);
         }
 
         CountLanding(nodes[0], route.LandsAtStart, by);
@@ -76,19 +61,26 @@ internal sealed class Congestion(Lattice lattice)
     {
         if (lands)
         {
-            _bends[node] += by;
+            _nodes[node].Bends += by;
             _landings[node] += by;
         }
     }
 
-    private int[] UseArray(int before, int node, int after)
+    private void CountThrough(int before, int node, int after, int by)
     {
+        ref var use = ref _nodes[node];
         if (node - before != after - node)
         {
-            return _bends;
+            use.Bends += by;
         }
-
-        return Math.Abs(node - before) == 1 ? _horizontal : _vertical;
+        else if (Math.Abs(node - before) == 1)
+        {
+            use.Horizontal += by;
+        }
+        else
+        {
+            use.Vertical += by;
+        }
     }
 
     private bool Contested(Route route, int addHistory)
@@ -98,9 +90,9 @@ internal sealed class Congestion(Lattice lattice)
         for (var i = 0; i + 1 < nodes.Length; i++)
         {
             var edge = EdgeBetween(nodes[i], nodes[i + 1]);
-            if (_edgeUse[edge] > 1 && !IsStub(route, i))
+            if (_edges[edge].Users > 1 && !IsStub(route, i))
             {
-                _edgeHistory[edge] += addHistory;
+                _edges[edge].History += addHistory;
                 found = true;
             }
         }
@@ -109,7 +101,7 @@ internal sealed class Congestion(Lattice lattice)
         {
             if (OthersAt(route, i) > 0)
             {
-                _nodeHistory[nodes[i]] += addHistory;
+                _nodes[nodes[i]].History += addHistory;
                 found = true;
             }
         }
@@ -132,7 +124,7 @@ internal sealed class Congestion(Lattice lattice)
         }
 
         var isStraight = node - nodes[i - 1] == nodes[i + 1] - node;
-        var others = (isStraight ? _bends[node] : UsersOf(node) - 1);
+        var others = (isStraight ? _nodes[node].Bends : UsersOf(node) - 1);
         return others - StubMatesAt(route, i, isStraight);
     }
 
@@ -156,7 +148,34 @@ internal sealed class Congestion(Lattice lattice)
 
     private int MatesOver(int lug, int node, bool isStraight)
     {
-        var mates = _edgeUse[EdgeBetween(lug, node)] - 1;
-        return isStraight ? Math.Min(mates, _bends[node]) : mates;
+        var mates = _edges[EdgeBetween(lug, node)].Users - 1;
+        return isStraight ? Math.Min(mates, _nodes[node].Bends) : mates;
     }
+}
+
+/// <summary>The wires at one node of the lattice.</summary>
+internal struct NodeUse
+{
+    /// <summary>Wires straight through, east to west.</summary>
+    public int Horizontal;
+
+    /// <summary>Wires straight through, north to south.</summary>
+    public int Vertical;
+
+    /// <summary>Wires that bend or land here.</summary>
+    public int Bends;
+
+    /// <summary>The lasting price of a node that was contested.</summary>
+    public int History;
+
+    public readonly int Users => Horizontal + Vertical + Bends;
+}
+
+/// <summary>The wires on one edge of the lattice.</summary>
+internal struct EdgeUse
+{
+    public int Users;
+
+    /// <summary>The lasting price of an edge that was contested.</summary>
+    public int History;
 }

@@ -16,7 +16,7 @@ internal static class HopRoom
             }
 
             var isFlat = Math.Abs(step) == 1;
-            var isCrossed = (isFlat ? congestion.Vertical : congestion.Horizontal)[nodes[i]] > 0;
+            var isCrossed = (isFlat ? congestion.Nodes[nodes[i]].Vertical : congestion.Nodes[nodes[i]].Horizontal) > 0;
             if (isCrossed && IsCramped(nodes, i) && HasCornerBeside(lattice, congestion, nodes[i], isFlat))
             {
                 return nodes[i];
@@ -41,5 +41,5 @@ internal static class HopRoom
     }
 
     private static bool IsCorner(Lattice lattice, Congestion congestion, int node) =>
-        congestion.Bends[node] > 0 || lattice.Zone[node] > lattice.Wiring.Parts.Length;
+        congestion.Nodes[node].Bends > 0 || lattice.Nodes[node].Zone > lattice.Wiring.Parts.Length;
 }

@@ -8,11 +8,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// </summary>
 /// <param name="Left">The x of column 0 in whole pitches on the page.</param>
 /// <param name="Top">The y of row 0 in whole pitches on the page.</param>
-/// <param name="Zone">By node: 0 for the free plane, 1 + part for the inside of a part, 1 + parts + terminal for a lug's own node.</param>
-/// <param name="Access">By node: which kinds of wire the zone lets in here; 0 for none at all.</param>
-/// <param name="StepCost">By node: the price of a step onto it, before congestion.</param>
-/// <param name="NearLug">By node: 1 + terminal of a lug beside it, or 0.</param>
-/// <param name="EdgeLug">By edge: 0 when free, 1 + terminal when only that lug's wires may use it, -1 when it lies too close to two lugs.</param>
+/// <param name="Nodes">By node: what is fixed about it.</param>
 /// <param name="LugNode">By terminal: its node; -1 for a surface.</param>
 /// <param name="Landings">By terminal: the nodes on which a wire may end; empty for a lug.</param>
 /// <param name="LandingBox">By terminal: the lattice box around its landings.</param>
@@ -25,11 +21,7 @@ internal sealed record Lattice(
     int Top,
     int Width,
     int Height,
-    int[] Zone,
-    byte[] Access,
-    int[] StepCost,
-    int[] NearLug,
-    int[] EdgeLug,
+    LatticeNode[] Nodes,
     int[] LugNode,
     int[][] Landings,
     LatticeBox[] LandingBox,
@@ -44,9 +36,9 @@ internal sealed record Lattice(
 
     public Wiring Wiring => Placement.Wiring;
 
-    public int XOf(int node) => (int)((uint)node % (uint)Width);
+    public int XOf(int node) => Nodes[node].X;
 
-    public int YOf(int node) => (int)((uint)node / (uint)Width);
+    public int YOf(int node) => Nodes[node].Y;
 
     public Point OnPage(int node) => new((XOf(node) + Left) * LayoutScale.Pitch, (YOf(node) + Top) * LayoutScale.Pitch);
 
@@ -83,6 +75,33 @@ internal sealed record Lattice(
     }
 
     public LatticeBox BoxOf(int terminal) => LandingBox[terminal];
+}
+
+/// <summary>What is fixed about one node, kept together because a search asks for all of it at once.</summary>
+internal struct LatticeNode
+{
+    public int X;
+    public int Y;
+
+    /// <summary>0 for the free plane, 1 + part for the inside of a part, 1 + parts + terminal for a lug's own node.</summary>
+    public int Zone;
+
+    /// <summary>The price of a step onto it, before congestion.</summary>
+    public int StepCost;
+
+    /// <summary>1 + terminal of a lug beside it, or 0.</summary>
+    public int NearLug;
+
+    /// <summary>The edge to its eastern neighbour: 0 when free, 1 + terminal when only that lug's wires may use it, -1 when it lies too close to two lugs.</summary>
+    public int EastEdgeLug;
+
+    /// <summary>The same of the edge to its southern neighbour.</summary>
+    public int SouthEdgeLug;
+
+    /// <summary>Which kinds of wire the zone lets in here; 0 for none at all.</summary>
+    public byte Access;
+
+    public readonly int EdgeLug(bool isEast) => isEast ? EastEdgeLug : SouthEdgeLug;
 }
 
 /// <summary>A box of lattice nodes, both ends included.</summary>

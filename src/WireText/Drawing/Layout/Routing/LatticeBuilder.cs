@@ -132,11 +132,7 @@ internal sealed class LatticeBuilder
             _top,
             _width,
             _height,
-            _zone,
-            _access,
-            steps,
-            nearLug,
-            EdgeLugs(nodes),
+            Nodes(steps, nearLug, EdgeLugs(nodes)),
             nodes,
             landings,
             boxes,
@@ -144,6 +140,27 @@ internal sealed class LatticeBuilder
             _host,
             _isInner
         );
+    }
+
+    private LatticeNode[] Nodes(int[] steps, int[] nearLug, int[] edgeLugs)
+    {
+        var nodes = new LatticeNode[_zone.Length];
+        for (var node = 0; node < nodes.Length; node++)
+        {
+            nodes[node] = new LatticeNode
+            {
+                X = node % _width,
+                Y = node / _width,
+                Zone = _zone[node],
+                Access = _access[node],
+                StepCost = steps[node],
+                NearLug = nearLug[node],
+                EastEdgeLug = edgeLugs[2 * node],
+                SouthEdgeLug = edgeLugs[(2 * node) + 1],
+            };
+        }
+
+        return nodes;
     }
 
     private Point OnPage(int x, int y) => new((x + _left) * Pitch, (y + _top) * Pitch);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>
@@ -17,26 +19,16 @@ internal sealed class PathSearch
 
     private readonly Lattice _lattice;
     private readonly Congestion _congestion;
-    private readonly int[] _cost;
-    private readonly int[] _mark;
-    private readonly int[] _before;
+    private readonly LatticeNode[] _nodes;
+    private readonly NodeUse[] _use;
+    private readonly EdgeUse[] _edges;
+    private readonly SearchState[] _states;
     private readonly int[] _targetMark;
     private readonly byte[] _admitted;
     private readonly int[] _nearLugCost;
     private readonly int[] _step = new int[4];
     private readonly int[] _edge = new int[4];
-    private readonly byte[] _access;
-    private readonly int[] _zone;
-    private readonly int[] _stepCost;
-    private readonly int[] _nearLug;
-    private readonly int[] _edgeLug;
-    private readonly int[] _edgeUse;
-    private readonly int[] _edgeHistory;
-    private readonly int[] _horizontal;
-    private readonly int[] _vertical;
-    private readonly int[] _bends;
-    private readonly int[] _nodeHistory;
-    private readonly StateHeap _heap = new();
+    private readonly StateQueue _waiting = new();
     private readonly List<int> _opened = [];
     private int _search;
     private RouteRequest _request;
@@ -45,18 +37,16 @@ internal sealed class PathSearch
     private int _present;
     private int _fromLug;
     private int _toLug;
+    private int _fromPart;
+    private int _toPart;
     private int _best;
     private int _bestState;
 
     public PathSearch(Lattice lattice, Congestion congestion)
     {
         (_lattice, _congestion) = (lattice, congestion);
-        (_access, _zone, _stepCost) = (lattice.Access, lattice.Zone, lattice.StepCost);
-        (_nearLug, _edgeLug) = (lattice.NearLug, lattice.EdgeLug);
-        (_edgeUse, _edgeHistory, _nodeHistory) = (congestion.EdgeUse, congestion.EdgeHistory, congestion.NodeHistory);
-        (_horizontal, _vertical, _bends) = (congestion.Horizontal, congestion.Vertical, congestion.Bends);
-        var states = 12 * lattice.NodeCount;
-        (_cost, _mark, _before) = (new int[states], new int[states], new int[states]);
+        (_nodes, _use, _edges) = (lattice.Nodes, congestion.Nodes, congestion.Edges);
+        _states = new SearchState[12 * lattice.NodeCount];
         _targetMark = new int[lattice.NodeCount];
         _admitted = new byte[1 + lattice.Wiring.Parts.Length + lattice.Wiring.Terminals.Length];
         _admitted[0] = ZoneAccess.Free;
@@ -77,26 +67,31 @@ internal sealed class PathSearch
     /// <summary>Quarters by which the distance ahead counts: 4 finds the cheapest path, more finds a good one sooner.</summary>
     public int Haste { get; set; } = 4;
 
-    /// <summary>Shared by all routings of one attempt; each state that is taken up is counted.</summary>
+    /// <summary>A node that no path may enter; -1 for none.</summary>
+    public int ClosedNode { get; set; } = -1;
+
+    /// <summary>Of one routing; each state that is taken up is counted.</summary>
     public required SearchBudget Budget { get; init; }
 
     /// <summary>The cheapest path inside the window, or null.</summary>
     /// <param name="present">What each other user of a lane costs, or <see cref="Hard"/>.</param>
-    public Route? Find(RouteRequest request, LatticeBox window, int present)
+    /// <param name="below">Only a path that costs less than this is of use; nothing dearer is looked at.</param>
+    public Route? Find(RouteRequest request, LatticeBox window, int present, int below = Impossible)
     {
         Begin(request, present);
+        _best = below;
         _window = window;
         Seed();
-        while (_heap.Count > 0 && _heap.LeastEstimate < _best && !Budget.IsSpent)
+        while (!_waiting.IsEmpty && _waiting.LeastEstimate < _best && !Budget.IsSpent)
         {
-            var (cost, state) = _heap.Pop();
-            if (_cost[state] == cost)
+            var (cost, state) = _waiting.Pop();
+            if (_states[state].Cost == cost)
             {
                 Expand(state, cost);
             }
         }
 
-        var route = _best == Impossible ? null : TraceBack();
+        var route = _bestState < 0 ? null : TraceBack();
         Forget();
         return route;
     }
@@ -126,10 +121,12 @@ internal sealed class PathSearch
     {
         (_request, _present) = (request, present);
         _search++;
-        _heap.Clear();
+        _waiting.Clear();
         (_best, _bestState) = (Impossible, -1);
         _fromLug = request.From >= 0 ? _lattice.LugNode[request.From] : -1;
         _toLug = _lattice.LugNode[request.To];
+        _fromPart = request.From >= 0 ? _lattice.Wiring.Terminals[request.From].Part : -1;
+        _toPart = _lattice.Wiring.Terminals[request.To].Part;
         _targetBox = _lattice.BoxOf(request.To);
         Admit(request.To);
         if (request.From >= 0)
@@ -226,6 +223,7 @@ internal sealed class PathSearch
         return step != Impossible && _fromLug >= 0 ? step + ExitCost(_request.From, direction) : step;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int ExitCost(int terminal, int direction) =>
         (_lattice.ExitMask[terminal] & (1 << direction)) != 0 ? 0 : RouteCosts.UnnaturalExit;
 
@@ -239,16 +237,17 @@ internal sealed class PathSearch
 
         return (_congestion.JointsNear(node) * RouteCosts.CloseLanding)
             + (users * _present)
-            + (_present == Hard ? 0 : _nodeHistory[node]);
+            + (_present == Hard ? 0 : _use[node].History);
     }
 
     private int EndCost(int node, int direction) =>
         node == _toLug ? ExitCost(_request.To, (direction + 2) & 3) : LandingCost(node);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool IsInWindow(int node)
     {
-        var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
-        return x >= _window.X1 && x <= _window.X2 && y >= _window.Y1 && y <= _window.Y2;
+        ref readonly var at = ref _nodes[node];
+        return at.X >= _window.X1 && at.X <= _window.X2 && at.Y >= _window.Y1 && at.Y <= _window.Y2;
     }
 
     private void Expand(int state, int cost)
@@ -278,24 +277,31 @@ internal sealed class PathSearch
     }
 
     /// <summary>The price of the edge that leaves a node and of the node it leads to; <see cref="Impossible"/> when it is closed.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int StepCost(int node, int direction)
     {
         var to = node + _step[direction];
-        if ((_access[to] & _admitted[_zone[to]]) == 0)
+        ref readonly var next = ref _nodes[to];
+        if ((next.Access & _admitted[next.Zone]) == 0 || to == ClosedNode)
+        {
+            return Impossible;
+        }
+
+        if (_nodes[node].Zone != next.Zone && IsTurningBack(node, to, next.Zone))
         {
             return Impossible;
         }
 
         var edge = (2 * node) + _edge[direction];
         var isStub = node == _fromLug || to == _toLug;
-        var owner = _edgeLug[edge];
+        var owner = _nodes[edge >> 1].EdgeLug((edge & 1) == 0);
         if (owner != 0 && owner != _request.From + 1 && owner != _request.To + 1 && !isStub)
         {
             return Impossible;
         }
 
-        var cost = _stepCost[to] + _nearLugCost[_nearLug[to]];
-        var users = _edgeUse[edge];
+        var cost = next.StepCost + _nearLugCost[next.NearLug];
+        var users = _edges[edge].Users;
         if (isStub)
         {
             return cost + (users * RouteCosts.SharedStub);
@@ -306,18 +312,28 @@ internal sealed class PathSearch
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + _edgeHistory[edge];
+        return cost + (users * _present) + _edges[edge].History;
     }
 
+    /// <summary>
+    /// True for a step into the part that the wire has left, or out of the part that it has reached: a wire leaves its first
+    /// part once and enters its last part once. One that joins two lugs of a part may do as it likes.
+    /// </summary>
+    private bool IsTurningBack(int node, int to, int zone) =>
+        _fromPart != _toPart
+        && ((zone == _fromPart + 1 && node != _fromLug) || (_nodes[node].Zone == _toPart + 1 && to != _toLug));
+
     /// <summary>The price of going straight or bending at a node between two steps.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int NodeCost(int node, int direction, int before, int next, out int did)
     {
         var cost = 0;
         int users;
+        ref readonly var use = ref _use[node];
         if (next == direction)
         {
-            var across = (direction & 1) == 0 ? _vertical[node] : _horizontal[node];
-            users = _bends[node];
+            var across = (direction & 1) == 0 ? use.Vertical : use.Horizontal;
+            users = use.Bends;
             did = across > 0 ? Crossed : Nothing;
             cost = across * CrossingCost;
             var isBesideCorner = before == Bent || node - _step[direction] == _fromLug || node + _step[next] == _toLug;
@@ -328,7 +344,7 @@ internal sealed class PathSearch
         }
         else
         {
-            users = _congestion.UsersOf(node);
+            users = use.Users;
             did = Bent;
             cost = RouteCosts.Bend;
             if (before == Bent)
@@ -351,7 +367,7 @@ internal sealed class PathSearch
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + _nodeHistory[node];
+        return cost + (users * _present) + use.History;
     }
 
     /// <summary>What it costs more when the crossed wire has a corner or an end beside the crossing too: then neither has room to hop.</summary>
@@ -360,7 +376,8 @@ internal sealed class PathSearch
         var across = _step[(direction + 1) & 3];
         var (left, right) = (node - across, node + across);
         var isCramped =
-            (_bends[left] | _bends[right]) > 0 || Math.Max(_zone[left], _zone[right]) > _lattice.Wiring.Parts.Length;
+            (_use[left].Bends | _use[right].Bends) > 0
+            || Math.Max(_nodes[left].Zone, _nodes[right].Zone) > _lattice.Wiring.Parts.Length;
         return isCramped ? RouteCosts.NoRoomToHop : 0;
     }
 
@@ -370,17 +387,18 @@ internal sealed class PathSearch
         var mates = 0;
         if (_fromLug >= 0 && node - _step[direction] == _fromLug)
         {
-            mates += _edgeUse[(2 * _fromLug) + _edge[direction]];
+            mates += _edges[(2 * _fromLug) + _edge[direction]].Users;
         }
 
         if (node + _step[next] == _toLug)
         {
-            mates += _edgeUse[(2 * node) + _edge[next]];
+            mates += _edges[(2 * node) + _edge[next]].Users;
         }
 
         return Math.Min(mates, users);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Reach(int node, int direction, int before, int cost, int from)
     {
         if (node == _toLug)
@@ -389,33 +407,33 @@ internal sealed class PathSearch
             return;
         }
 
-        var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
-        if (x < _window.X1 || x > _window.X2 || y < _window.Y1 || y > _window.Y2)
+        if (!IsInWindow(node))
         {
             return;
         }
 
-        var state = (((node << 2) + direction) * 3) + before;
-        if (_mark[state] == _search && _cost[state] <= cost)
+        var plain = ((node << 2) + direction) * 3;
+        ref var reached = ref _states[plain + before];
+        if (reached.Search == _search && reached.Cost <= cost)
         {
             return;
         }
 
         // Whoever comes here after nothing special can go on at least as cheaply from here.
-        var plain = state - before;
-        if (_mark[plain] == _search && _cost[plain] <= cost)
+        if (_states[plain].Search == _search && _states[plain].Cost <= cost)
         {
             return;
         }
 
-        (_mark[state], _cost[state], _before[state]) = (_search, cost, from);
-        var estimate = cost + Estimate(x, y, direction);
-        if (estimate >= _best)
+        reached = new SearchState(_search, cost, from);
+        var state = plain + before;
+        var ahead = Estimate(node, direction);
+        if (cost + ahead >= _best)
         {
             return;
         }
 
-        _heap.Push(estimate, cost, state);
+        _waiting.Push(cost + ((ahead * Haste) >> 2), cost, state);
         if (_targetMark[node] == _search)
         {
             var landing = LandingCost(node);
@@ -431,25 +449,22 @@ internal sealed class PathSearch
         if (cost < _best)
         {
             var state = (((node << 2) + direction) * 3) + before;
-            (_mark[state], _cost[state], _before[state]) = (_search, cost, from);
+            _states[state] = new SearchState(_search, cost, from);
             (_best, _bestState) = (cost, state);
         }
     }
 
     /// <summary>No path to the target is cheaper: its lane steps, and the bends that its direction forces.</summary>
-    private int Estimate(int x, int y, int direction)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int Estimate(int node, int direction)
     {
-        var dx = x < _targetBox.X1 ? _targetBox.X1 - x : Math.Min(0, _targetBox.X2 - x);
-        var dy = y < _targetBox.Y1 ? _targetBox.Y1 - y : Math.Min(0, _targetBox.Y2 - y);
-        var (ahead, aside) = direction switch
-        {
-            0 => (dx, dy),
-            1 => (dy, dx),
-            2 => (-dx, dy),
-            _ => (-dy, dx),
-        };
+        ref readonly var at = ref _nodes[node];
+        var dx = Math.Max(0, _targetBox.X1 - at.X) + Math.Min(0, _targetBox.X2 - at.X);
+        var dy = Math.Max(0, _targetBox.Y1 - at.Y) + Math.Min(0, _targetBox.Y2 - at.Y);
+        var (along, aside) = (direction & 1) == 0 ? (dx, dy) : (dy, dx);
+        var ahead = (direction & 2) == 0 ? along : -along;
         var bends = ahead < 0 ? 2 : (aside == 0 ? 0 : 1);
-        return (((RouteCosts.Step * (Math.Abs(dx) + Math.Abs(dy))) + (RouteCosts.Bend * bends)) * Haste) >> 2;
+        return (RouteCosts.Step * (Math.Abs(dx) + Math.Abs(dy))) + (RouteCosts.Bend * bends);
     }
 
     private Route TraceBack()
@@ -459,7 +474,7 @@ internal sealed class PathSearch
         while (state >= 0)
         {
             nodes.Add(state / 12);
-            state = _before[state];
+            state = _states[state].From;
         }
 
         nodes.Add(-1 - state);
@@ -468,3 +483,8 @@ internal sealed class PathSearch
         return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best);
     }
 }
+
+/// <summary>How a search came to a state.</summary>
+/// <param name="Search">The number of the search that was here last; what it left is stale for any other.</param>
+/// <param name="From">The state before, or -1 - node for a start.</param>
+internal readonly record struct SearchState(int Search, int Cost, int From);

@@ -33,9 +33,7 @@ internal static class RouteCosts
     /// <summary>Sharing the last step before a lug with another wire of that lug: they meet at the lug itself, slanted.</summary>
     public const int SharedStub = 250;
 
-    /// <summary>The first price of a lane that another wire has; it grows by 8/5 a round up to <see cref="MostPresent"/>.</summary>
-    public const int FirstPresent = 30;
-
+    /// <summary>What a lane that another wire has costs at most; see <see cref="Negotiation"/>.</summary>
     public const int MostPresent = 20_000;
 
     /// <summary>What each round adds to the price of a contested lane for good.</summary>

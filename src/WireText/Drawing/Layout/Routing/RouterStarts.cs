@@ -6,35 +6,49 @@ internal static class RouterStarts
     /// <summary>With more wires than this the quick search hurries more.</summary>
     private const int Many = 60;
 
-    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, SearchBudget budget)
+    /// <remarks>The starts run side by side where there are processors for them; none sees another, so the result is the same.</remarks>
+    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort)
     {
-        if (effort == LayoutEffort.Quick)
+        var starts = StartsFor(effort, lattice.Wiring.Connections.Length);
+        var routed = new RoutedLattice[starts.Length];
+        if (starts.Length == 1)
         {
-            return WireRouter.Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), budget);
+            return WireRouter.Route(lattice, starts[0], new SearchBudget());
         }
 
-        RoutedLattice? best = null;
-        foreach (var crossing in new[] { RouteCosts.Crossing, RouteCosts.Crossing * 3 / 2 })
-        {
-            for (var order = 0; order < 3; order++)
-            {
-                var routed = WireRouter.Route(
-                    lattice,
-                    new RouterEffort(order, crossing, Haste: 4, ImproveSweeps: 3, ImprovePairs: true),
-                    budget
-                );
-                best = best is null || routed.Score < best.Score ? routed : best;
-            }
-        }
-
-        return best!;
+        Parallel.For(0, starts.Length, i => routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget()));
+        return routed.MinBy(one => one.Score)!;
     }
+
+    private static RouterEffort[] StartsFor(LayoutEffort effort, int wires) =>
+        effort == LayoutEffort.Quick
+            ? [QuickEffort(wires)]
+            :
+            [
+                .. from manner in new[]
+                {
+                    (RouteCosts.Crossing, Negotiation.Brisk),
+                    (RouteCosts.Crossing * 3 / 2, Negotiation.Patient),
+                }
+                from order in new[] { 0, 1, 2 }
+                select new RouterEffort(
+                    order,
+                    manner.Item1,
+                    Haste: 4,
+                    ImproveHaste: 4,
+                    manner.Item2,
+                    ImproveSweeps: 3,
+                    ImprovePairs: true
+                ),
+            ];
 
     private static RouterEffort QuickEffort(int wires) =>
         new(
             0,
             RouteCosts.Crossing,
-            Haste: wires > Many ? 12 : 6,
+            Haste: wires > Many ? 12 : 8,
+            ImproveHaste: 6,
+            Negotiation.Brisk,
             ImproveSweeps: wires > Many ? 0 : 1,
             ImprovePairs: false
         );

@@ -7,6 +7,8 @@ internal sealed class StateHeap
 
     public int Count { get; private set; }
 
+    public bool IsEmpty => Count == 0;
+
     /// <summary>The least estimate in the heap.</summary>
     public int LeastEstimate => (int)(_items[0].Key >> 32);
 

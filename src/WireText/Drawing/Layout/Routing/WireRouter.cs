@@ -28,16 +28,33 @@ internal sealed record RoutedLattice(
 internal sealed record BraidTail(int Cable, bool IsAtStart, Route? Route, RouteRequest? Request);
 
 /// <summary>How much work the router does.</summary>
-/// <param name="Haste">See <see cref="PathSearch.Haste"/>.</param>
+/// <param name="Haste">See <see cref="PathSearch.Haste"/>; for the first way of each wire, and while wires compete.</param>
+/// <param name="ImproveHaste">The same for gains on a legal picture.</param>
+/// <param name="Negotiation">How the wires compete for lanes.</param>
 /// <param name="ImproveSweeps">Times that each wire is taken out and routed anew.</param>
 /// <param name="ImprovePairs">Whether pairs that cross are routed anew together.</param>
 internal readonly record struct RouterEffort(
     int Order,
     int CrossingCost,
     int Haste,
+    int ImproveHaste,
+    Negotiation Negotiation,
     int ImproveSweeps,
     bool ImprovePairs
 );
+
+/// <summary>How the price of a lane that another wire has rises from round to round.</summary>
+/// <param name="FirstPresent">The price at first; never more than <see cref="RouteCosts.MostPresent"/>.</param>
+/// <param name="GrowthInFifths">By how many fifths it is multiplied each round.</param>
+/// <param name="MostRoundsWithoutGain">After so many rounds without fewer wires in conflict it ends.</param>
+internal readonly record struct Negotiation(int FirstPresent, int GrowthInFifths, int MostRoundsWithoutGain)
+{
+    /// <summary>Wires begin almost free to overlap, so that each shows where it would rather be.</summary>
+    public static readonly Negotiation Patient = new(30, 8, 6);
+
+    /// <summary>Wires keep apart from the start: fewer rounds, and a few crossings more.</summary>
+    public static readonly Negotiation Brisk = new(120, 12, 3);
+}
 
 /// <summary>
 /// Routes all wires of a placement: every wire for itself with a price on lanes that others have, then again those in conflict
@@ -46,7 +63,6 @@ internal readonly record struct RouterEffort(
 internal sealed class WireRouter
 {
     private const int MostRounds = 60;
-    private const int MostRoundsWithoutGain = 6;
     private const long UnroutedScore = 100_000;
 
     private readonly Lattice _lattice;
@@ -87,6 +103,7 @@ internal sealed class WireRouter
         router.RouteAll();
         router.Negotiate();
         router.DropConflicts();
+        router._search.Haste = effort.ImproveHaste;
         for (var sweep = 0; sweep < effort.ImproveSweeps && router.ImproveSingles(); sweep++) { }
 
         if (effort.ImprovePairs)
@@ -117,7 +134,7 @@ internal sealed class WireRouter
     {
         foreach (var wire in _order)
         {
-            Place(wire, FindInGrowingWindow(wire, RouteCosts.FirstPresent));
+            Place(wire, FindInGrowingWindow(wire, _effort.Negotiation.FirstPresent));
         }
     }
 
@@ -179,14 +196,18 @@ internal sealed class WireRouter
 
     private void Negotiate()
     {
-        var present = RouteCosts.FirstPresent;
+        var present = _effort.Negotiation.FirstPresent;
         var (fewest, sinceFewest) = (int.MaxValue, 0);
         for (var round = 0; round < MostRounds; round++)
         {
             var contested = ConflictsInOrder();
             sinceFewest = contested.Count < fewest ? 0 : sinceFewest + 1;
             fewest = Math.Min(fewest, contested.Count);
-            if (contested.Count == 0 || sinceFewest == MostRoundsWithoutGain || _search.Budget.IsSpent)
+            if (
+                contested.Count == 0
+                || sinceFewest == _effort.Negotiation.MostRoundsWithoutGain
+                || _search.Budget.IsSpent
+            )
             {
                 return;
             }
@@ -196,11 +217,11 @@ internal sealed class WireRouter
                 _congestion.Remember(_routes[wire]!);
             }
 
-            present = Math.Min(RouteCosts.MostPresent, present * 8 / 5);
+            present = Math.Min(RouteCosts.MostPresent, present * _effort.Negotiation.GrowthInFifths / 5);
             foreach (var wire in contested)
             {
-                TakeOut(wire);
-                Place(wire, FindInGrowingWindow(wire, present));
+                var old = TakeOut(wire);
+                Place(wire, FindInGrowingWindow(wire, present) ?? old);
             }
         }
     }
@@ -242,17 +263,18 @@ internal sealed class WireRouter
         var hasGained = false;
         var byExcess = _order
             .Where(wire => _routes[wire] is not null)
-            .OrderByDescending(wire => CurrentCost(wire) - (RouteCosts.Step * _requests[wire]!.LowerBound))
-            .ThenBy(wire => wire)
+            .Select(wire => (Wire: wire, Excess: CurrentCost(wire) - (RouteCosts.Step * _requests[wire]!.LowerBound)))
+            .OrderByDescending(wire => wire.Excess)
+            .ThenBy(wire => wire.Wire)
+            .Select(wire => wire.Wire)
             .ToArray();
         foreach (var wire in byExcess)
         {
             var old = TakeOut(wire)!;
             var price = _search.CostOf(_requests[wire]!, old);
-            var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard);
-            var gains = found is not null && found.Cost < price;
-            Place(wire, gains ? found : old);
-            hasGained |= gains;
+            var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard, price);
+            Place(wire, found ?? old);
+            hasGained |= found is not null;
         }
 
         return hasGained;
@@ -266,10 +288,9 @@ internal sealed class WireRouter
             if (_routes[wire] is { } old && HopRoom.FirstWithout(_lattice, _congestion, old) is >= 0 and var node)
             {
                 TakeOut(wire);
-                var access = _lattice.Access[node];
-                _lattice.Access[node] = 0;
+                _search.ClosedNode = node;
                 var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard);
-                _lattice.Access[node] = access;
+                _search.ClosedNode = -1;
                 var isBetter = found is not null && HopRoom.FirstWithout(_lattice, _congestion, found) < 0;
                 Place(wire, isBetter ? found : old);
             }
@@ -346,16 +367,17 @@ internal sealed class WireRouter
         var best = (Cost: price, A: oldA, B: oldB);
         foreach (var (first, second) in new[] { (a, b), (b, a) })
         {
-            var one = _search.Find(_requests[first]!, WindowOf(_requests[first]!, 0), PathSearch.Hard);
-            if (one is null || one.Cost >= best.Cost)
+            var one = _search.Find(_requests[first]!, WindowOf(_requests[first]!, 0), PathSearch.Hard, best.Cost);
+            if (one is null)
             {
                 continue;
             }
 
             _congestion.Add(one);
-            var two = _search.Find(_requests[second]!, WindowOf(_requests[second]!, 0), PathSearch.Hard);
+            var left = best.Cost - one.Cost;
+            var two = _search.Find(_requests[second]!, WindowOf(_requests[second]!, 0), PathSearch.Hard, left);
             _congestion.Remove(one);
-            if (two is not null && one.Cost + two.Cost < best.Cost)
+            if (two is not null)
             {
                 best = (one.Cost + two.Cost, first == a ? one : two, first == a ? two : one);
             }
@@ -416,8 +438,11 @@ internal sealed class WireRouter
             }
         }
 
-        var nodes = Enumerable.Range(0, _lattice.NodeCount);
-        return score
-            + (RouteCosts.Crossing * nodes.Sum(n => (long)_congestion.Horizontal[n] * _congestion.Vertical[n]));
+        foreach (var node in _congestion.Nodes)
+        {
+            score += RouteCosts.Crossing * (long)node.Horizontal * node.Vertical;
+        }
+
+        return score;
     }
 }

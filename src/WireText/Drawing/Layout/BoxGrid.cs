@@ -1,0 +1,93 @@
+namespace WireText.Drawing.Layout;
+
+/// <summary>Boxes found by place: a grid of square cells, each with the boxes that touch it. A box is known by its number, in the order of adding.</summary>
+internal sealed class BoxGrid
+{
+    /// <summary>The side of a cell, in millimetres: a few lanes.</summary>
+    private const double Cell = 16;
+
+    private readonly Dictionary<(int, int), List<int>> _cells = [];
+    private readonly List<Box> _boxes = [];
+    private readonly List<int> _seenIn = [];
+    private int _query;
+
+    public void Add(Box box)
+    {
+        var (x1, y1, x2, y2) = CellsOf(box);
+        for (var y = y1; y <= y2; y++)
+        {
+            for (var x = x1; x <= x2; x++)
+            {
+                if (!_cells.TryGetValue((x, y), out var here))
+                {
+                    _cells[(x, y)] = here = [];
+                }
+
+                here.Add(_boxes.Count);
+            }
+        }
+
+        _boxes.Add(box);
+        _seenIn.Add(0);
+    }
+
+    /// <summary>The numbers of the boxes that touch a box or share some area with it, ascending.</summary>
+    public List<int> Near(Box box)
+    {
+        var found = new List<int>();
+        var (x1, y1, x2, y2) = CellsOf(box);
+        _query++;
+        for (var y = y1; y <= y2; y++)
+        {
+            for (var x = x1; x <= x2; x++)
+            {
+                if (_cells.TryGetValue((x, y), out var here))
+                {
+                    AddNew(here, box, found);
+                }
+            }
+        }
+
+        found.Sort();
+        return found;
+    }
+
+    /// <summary>True when the box shares some area with one in the grid.</summary>
+    public bool IsHit(Box box) => CountHits(box) > 0;
+
+    /// <summary>How many boxes share some area with this one.</summary>
+    public int CountHits(Box box)
+    {
+        var count = 0;
+        foreach (var number in Near(box))
+        {
+            count += Geometry.Overlap(_boxes[number], box) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    private void AddNew(List<int> here, Box box, List<int> found)
+    {
+        foreach (var number in here)
+        {
+            if (_seenIn[number] != _query)
+            {
+                _seenIn[number] = _query;
+                var other = _boxes[number];
+                if (other.X <= box.Right && other.Right >= box.X && other.Y <= box.Bottom && other.Bottom >= box.Y)
+                {
+                    found.Add(number);
+                }
+            }
+        }
+    }
+
+    private static (int X1, int Y1, int X2, int Y2) CellsOf(Box box) =>
+        (
+            (int)Math.Floor(box.X / Cell),
+            (int)Math.Floor(box.Y / Cell),
+            (int)Math.Floor(box.Right / Cell),
+            (int)Math.Floor(box.Bottom / Cell)
+        );
+}

@@ -1,0 +1,22 @@
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Straight stretches on the page, found by place.</summary>
+internal sealed class PageStretches
+{
+    private readonly BoxGrid _grid = new();
+    private readonly List<(Point From, Point To, int Owner)> _all = [];
+
+    /// <param name="owner">A number of the caller's; it comes back with the stretch.</param>
+    public void Add(Point from, Point to, int owner = 0)
+    {
+        _grid.Add(Boxes.Around(from, to));
+        _all.Add((from, to, owner));
+    }
+
+    /// <summary>Those whose bounds touch the box, in the order of adding.</summary>
+    public IEnumerable<(Point From, Point To, int Owner)> Near(Box box) =>
+        _grid.Near(box).Select(number => _all[number]);
+}
