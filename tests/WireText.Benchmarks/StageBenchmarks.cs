@@ -1,17 +1,22 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using System.Runtime.CompilerServices;
 using BenchmarkDotNet.Attributes;
+using WireText.Checks;
 using WireText.Circuits;
+using WireText.Circuits.Binding;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Syntax;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Benchmarks;
 
-/// <summary>Each stage alone, on what the stage before it made of an example.</summary>
+/// <summary>Each stage alone, on what the stage before it made of an example, or of a grown circuit of so many wires.</summary>
 [MemoryDiagnoser]
 [ShortRunJob]
 public class StageBenchmarks
@@ -23,21 +28,32 @@ public class StageBenchmarks
     private LayoutResult layout = null!;
     private string svg = "";
 
-    /// <summary>The smallest example, a common one, and the largest.</summary>
-    [Params("1-one-pickup", "2-two-pickups-mute", "9-four-pole-lever")]
-    public string Example { get; set; } = "";
+    /// <summary>The examples, and the sizes by which growth is measured.</summary>
+    public static IEnumerable<string> Inputs =>
+        Directory
+            .EnumerateFiles(ExamplesFolder(), "*.wiring")
+            .Select(path => Path.GetFileNameWithoutExtension(path))
+            .Order(StringComparer.Ordinal)
+            .Concat(["10", "20", "40", "100", "200", "400", "1000"]);
+
+    [ParamsSource(nameof(Inputs))]
+    public string Input { get; set; } = "";
 
     [GlobalSetup]
     public void RunAllStages()
     {
-        var file = Path.Combine(ExamplesFolder(), $"{Example}.wiring");
-        source = new SourceText($"{Example}.wiring", File.ReadAllText(file));
+        source = new SourceText($"{Input}.wiring", TextOf(Input));
         tree = Parser.Parse(source);
-        circuit = WiringCompiler.Check(source, NoSources.Instance).Circuit!;
+        circuit = Binder.Bind(tree, NoSources.Instance).Circuit!;
         problem = FaceBuilder.BuildProblem(circuit);
         layout = LayoutEngine.Lay(problem, LayoutEffort.Quick);
         svg = Write();
     }
+
+    private static string TextOf(string input) =>
+        int.TryParse(input, CultureInfo.InvariantCulture, out var wires)
+            ? GrownWiring.Of(wires)
+            : File.ReadAllText(Path.Combine(ExamplesFolder(), $"{input}.wiring"));
 
     [Benchmark]
     public WiringTree Parse() => Parser.Parse(source);
@@ -46,7 +62,10 @@ public class StageBenchmarks
     public string Format() => Formatter.Format(tree);
 
     [Benchmark]
-    public CompileResult ParseBindAndCheck() => WiringCompiler.Check(source, NoSources.Instance);
+    public Circuit? Bind() => Binder.Bind(tree, NoSources.Instance).Circuit;
+
+    [Benchmark]
+    public ImmutableArray<Finding> Check() => Checker.Run(circuit);
 
     [Benchmark]
     public LayoutResult LayOutQuickly() => LayoutEngine.Lay(problem, LayoutEffort.Quick);
@@ -56,6 +75,11 @@ public class StageBenchmarks
 
     [Benchmark]
     public string PaintAndWrite() => Write();
+
+    /// <summary>All of it, as after each change in an editor.</summary>
+    [Benchmark]
+    public string? EditToSvg() =>
+        WiringCompiler.Draw(source, NoSources.Instance, new DrawOptions(LayoutEffort.Quick, Theme.Light, null)).Svg;
 
     [Benchmark]
     public PictureMeasure Measure() => PictureMeasurer.Measure(svg, source: null);
