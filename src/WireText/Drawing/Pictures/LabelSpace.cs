@@ -98,16 +98,36 @@ internal sealed class LabelSpace
     {
         const double Cramped = 4;
         var cost = IsInside(_page, label) ? 0.0 : 100 * Touching;
-        foreach (var (grow, price) in new[] { (Tokens.LabelTouch, (double)Touching), (Tokens.LabelGap, Cramped) })
+        cost += (Hits(Boxes.Grown(label, Tokens.LabelTouch)) * (double)Touching);
+        if (cost < Touching)
         {
-            var box = Boxes.Grown(label, grow);
-            var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
-            cost += _taken.Count(taken => Boxes.Touch(taken, box)) * price;
-            cost += _wires.Count(wire => Boxes.Meets(reach, wire.From, wire.To)) * price;
+            cost += Hits(Boxes.Grown(label, Tokens.LabelGap)) * Cramped;
         }
 
         var line = Boxes.Grown(label, Tokens.LabelTouch + (Tokens.PartLine / 2));
-        return cost + (_outlines.Count(outline => IsOnLine(outline, line)) * (OnOutline / 2));
+        foreach (var outline in _outlines)
+        {
+            cost += IsOnLine(outline, line) ? OnOutline / 2 : 0;
+        }
+
+        return cost;
+    }
+
+    private int Hits(Box box)
+    {
+        var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
+        var count = 0;
+        foreach (var taken in _taken)
+        {
+            count += Boxes.Touch(taken, box) ? 1 : 0;
+        }
+
+        foreach (var (from, to) in _wires)
+        {
+            count += Boxes.Meets(reach, from, to) ? 1 : 0;
+        }
+
+        return count;
     }
 
     /// <summary>True when a wire that does not end there runs between a label and its lug.</summary>

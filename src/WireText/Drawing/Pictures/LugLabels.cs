@@ -17,9 +17,12 @@ internal sealed class LugLabels
 
     /// <summary>How far from its lug a name is looked for, and in which steps, in millimetres.</summary>
     private const double Reach = 3.4;
-    private const double Step = 0.15;
+    private const double Step = 0.3;
 
     private const int MostCandidates = 250;
+
+    /// <summary>With so many places that nothing speaks against, no more are looked at.</summary>
+    private const int EnoughGood = 24;
     private const int MostSweeps = 8;
 
     private const double PerMillimetre = 10;
@@ -40,14 +43,15 @@ internal sealed class LugLabels
 
     private LugLabels(Scene scene, ScenePart part, LabelSpace space)
     {
-        (_space, _part) = (space, part);
+        const double Around = 30;
+        (_space, _part) = (space.Near(Boxes.Grown(part.Bounds, Around)), part);
         _lugs = [.. part.Face.Lugs];
         _at = [.. _lugs.Select(lug => part.OnPage(lug.At))];
         _stems = [.. _lugs.Select(StemOf)];
         _others =
         [
             .. scene
-                .Parts.Where(other => other != part)
+                .Parts.Where(other => other != part && Boxes.Distance(other.Bounds, part.Bounds) < Around)
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
                 .Where(lug => _at.Any(own => WirePath.Distance(own, lug) < 4 * Reach)),
         ];
@@ -150,7 +154,7 @@ internal sealed class LugLabels
         var (width, height) = (places.Width + size.Width, places.Height + size.Height);
         var near = _space.Near(Box.Around(places.Centre, width + size.Width, height + size.Height));
         var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
-        var found = new List<Candidate>();
+        var spots = new List<(Box Box, double Distance, double Least)>();
         for (var row = -rows; row <= rows; row++)
         {
             for (var column = -columns; column <= columns; column++)
@@ -163,9 +167,43 @@ internal sealed class LugLabels
                     && Boxes.Distance(box, _at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch
                 )
                 {
-                    var (wayX, wayY) = (WayOf(box.X, box.Right, _at[lug].X), WayOf(box.Y, box.Bottom, _at[lug].Y));
-                    found.Add(new Candidate(box, CostOf(lug, box, distance, near), distance, wayX, wayY));
+                    spots.Add((box, distance, (PerMillimetre * distance) + AsideCost(lug, box)));
                 }
+            }
+        }
+
+        return BestOf(lug, InOrder(spots), near);
+    }
+
+    /// <summary>The least cost first, of equals the first found; a sort of plain numbers, for there are a thousand spots a lug.</summary>
+    private static IEnumerable<(Box Box, double Distance, double Least)> InOrder(
+        List<(Box Box, double Distance, double Least)> spots
+    )
+    {
+        const double ApartFromEquals = 1e-9;
+        var (keys, order) = (new double[spots.Count], new int[spots.Count]);
+        for (var i = 0; i < keys.Length; i++)
+        {
+            (keys[i], order[i]) = (spots[i].Least + (i * ApartFromEquals), i);
+        }
+
+        Array.Sort(keys, order);
+        return order.Select(i => spots[i]);
+    }
+
+    /// <summary>The best of the spots, looked at from the one that would be liked most if nothing were near.</summary>
+    private Candidate[] BestOf(int lug, IEnumerable<(Box Box, double Distance, double Least)> spots, LabelSpace near)
+    {
+        var found = new List<Candidate>();
+        var good = 0;
+        foreach (var (box, distance, least) in spots)
+        {
+            var (wayX, wayY) = (WayOf(box.X, box.Right, _at[lug].X), WayOf(box.Y, box.Bottom, _at[lug].Y));
+            found.Add(new Candidate(box, least + CostAmongOthers(lug, box, distance, near), distance, wayX, wayY));
+            good += found[^1].Cost < Hard ? 1 : 0;
+            if (good == EnoughGood)
+            {
+                break;
             }
         }
 
@@ -177,20 +215,26 @@ internal sealed class LugLabels
         : from > at ? 1
         : 0;
 
-    private double CostOf(int lug, Box box, double distance, LabelSpace near)
+    private double CostAmongOthers(int lug, Box box, double distance, LabelSpace near)
     {
-        var cost = near.CostOfLabel(box) + (PerMillimetre * distance) + AsideCost(lug, box);
-        foreach (var other in _stems.Where((_, i) => i != lug).Concat(_others.Select(at => Boxes.Around(at, at))))
+        var cost = near.CostOfLabel(box);
+        for (var other = 0; other < _stems.Length; other++)
         {
-            var toOther = Boxes.Distance(box, other);
-            cost +=
-                toOther < distance + Nearer ? Hard
-                : toOther < 1.6 * distance ? AsNearToAnother
-                : 0;
+            cost += other == lug ? 0 : CostBeside(Boxes.Distance(box, _stems[other]), distance);
         }
 
-        return cost + (near.IsWireBetween(box, _at[lug]) ? AcrossAWire : 0);
+        foreach (var other in _others)
+        {
+            cost += CostBeside(Boxes.Distance(box, other), distance);
+        }
+
+        return cost + (cost < Hard && near.IsWireBetween(box, _at[lug]) ? AcrossAWire : 0);
     }
+
+    private static double CostBeside(double toOther, double toOwn) =>
+        toOther < toOwn + Nearer ? Hard
+        : toOther < 1.6 * toOwn ? AsNearToAnother
+        : 0;
 
     /// <summary>Best is straight inwards, away from where wires leave; then beside it; last outwards. Off the lug's own lines costs too.</summary>
     private double AsideCost(int lug, Box box)
