@@ -11,6 +11,10 @@ internal static class PositionsCommand
     {
         var file = CommonOptions.OneFile();
         var format = CommonOptions.Choice("--format", "How the table is written", "text", "json", "csv", "markdown");
+        var expect = new Option<bool>("--expect")
+        {
+            Description = "Write expect lines instead, which pin what the circuit does now, ready to paste",
+        };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
             "positions",
@@ -24,21 +28,25 @@ internal static class PositionsCommand
         {
             file,
             format,
+            expect,
             parts,
         };
         command.SetAction(parsed =>
         {
             var sources = new FolderSources(parsed.GetValue(parts) ?? [], context.Host);
             var read = ReadCircuit.From(parsed.GetValue(file)!, sources, context);
-            var table = PositionTable.Of(new Analyst(read.Network));
+            var analyst = new Analyst(read.Network);
+            var table = PositionTable.Of(analyst);
             context.Output.Write(
-                parsed.GetValue(format) switch
-                {
-                    "json" => PositionData.WriteJson(table),
-                    "csv" => PositionData.WriteCsv(table),
-                    "markdown" => PositionText.WriteMarkdown(table),
-                    _ => PositionText.Write(table),
-                }
+                parsed.GetValue(expect)
+                    ? ExpectLines.Write(analyst, table)
+                    : parsed.GetValue(format) switch
+                    {
+                        "json" => PositionData.WriteJson(table),
+                        "csv" => PositionData.WriteCsv(table),
+                        "markdown" => PositionText.WriteMarkdown(table),
+                        _ => PositionText.Write(table),
+                    }
             );
             return read.Code;
         });

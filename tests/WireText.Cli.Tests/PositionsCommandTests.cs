@@ -40,6 +40,17 @@ public sealed class PositionsCommandTests : IDisposable
         Assert.StartsWith(start, ran.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Positions_Expect_WritesLinesThatCheckProves()
+    {
+        var lines = Bench.Run(new TestHost(Bench.Right), "positions", "--expect", "-").Output;
+
+        var ran = Bench.Run(new TestHost(Bench.Right + lines), "check", "-");
+
+        Assert.StartsWith("expect  rest:  neck, reads 6k", lines, StringComparison.Ordinal);
+        Assert.Equal("nothing found\n", ran.Output);
+    }
+
     [Theory]
     [InlineData("pickup neck single-coil\n", "no output jack")]
     [InlineData("base \"stock.wiring\"\n", "no circuit")]
