@@ -71,8 +71,6 @@ public static class LayoutEngine
     private static long QuickScore(PartPlacement placement)
     {
         var labelled = LabelPlacer.Place(placement);
-        return LatticeBuilder.IsTooLarge(labelled)
-            ? long.MaxValue
-            : RouterStarts.Best(LatticeBuilder.Build(labelled), LayoutEffort.Quick).Score;
+        return LatticeBuilder.IsTooLarge(labelled) ? long.MaxValue : RouterStarts.Trial(LatticeBuilder.Build(labelled));
     }
 }

@@ -13,12 +13,22 @@ internal static class RouterStarts
         var routed = new RoutedLattice[starts.Length];
         if (starts.Length == 1)
         {
-            return WireRouter.Route(lattice, starts[0], new SearchBudget());
+            return WireRouter.Route(lattice, starts[0], new SearchBudget(SearchBudget.Quick));
         }
 
-        Parallel.For(0, starts.Length, i => routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget()));
+        Parallel.For(
+            0,
+            starts.Length,
+            i => routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget(SearchBudget.FullStart))
+        );
         return routed.MinBy(one => one.Score)!;
     }
+
+    /// <summary>What a placement is worth when its wires are routed quickly.</summary>
+    public static long Trial(Lattice lattice) =>
+        WireRouter
+            .Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), new SearchBudget(SearchBudget.Trial))
+            .Score;
 
     private static RouterEffort[] StartsFor(LayoutEffort effort, int wires) =>
         effort == LayoutEffort.Quick
