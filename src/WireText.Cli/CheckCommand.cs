@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WireText.Electrical;
 using WireText.Output;
 using WireText.Text;
 
@@ -45,16 +46,28 @@ internal static class CheckCommand
             ? ExitCode.Findings
             : ExitCode.Right;
 
+    /// <summary>True for a circuit that works and that nothing in its file holds to what it does. A remark, not a finding.</summary>
+    private static bool IsUnpinned(CompileResult result) =>
+        !result.HasErrors
+        && result.Circuit is { Expectations.IsEmpty: true } circuit
+        && Network.Of(circuit) is not null;
+
     private static int Run(CliContext context, string[] files, bool asJson, bool isStrict, FolderSources sources)
     {
         var checkedFiles = new List<(string Path, IReadOnlyList<Finding> Findings)>();
+        var offers = new List<string>();
         var couldNot = false;
         foreach (var file in files)
         {
             try
             {
                 var source = Files.Read(file, context.Host);
-                checkedFiles.Add((source.Path, WiringCompiler.Check(source, sources).Findings));
+                var result = WiringCompiler.Check(source, sources);
+                checkedFiles.Add((source.Path, result.Findings));
+                if (IsUnpinned(result))
+                {
+                    offers.Add(source.Path);
+                }
             }
             catch (CannotException e)
             {
@@ -71,6 +84,13 @@ internal static class CheckCommand
         else
         {
             FindingText.Write(all, context.Output, context.InColour);
+            foreach (var path in offers)
+            {
+                context.Output.WriteLine(
+                    $"{path}: info: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
+                );
+            }
+
             if (checkedFiles.Count > 0)
             {
                 context.Output.WriteLine(FindingText.Summary(all, checkedFiles.Count));

@@ -36,6 +36,19 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Empty(ran.Error);
     }
 
+    [Theory]
+    [InlineData(Bench.Right, true)]
+    [InlineData(Bench.Right + "\nexpect rest: neck\n", false)]
+    [InlineData(Bench.Wrong, false)]
+    public void Check_CircuitThatNothingHoldsToWhatItDoes_IsOfferedLines(string wiring, bool isOffered)
+    {
+        var file = bench.Put("a.wiring", wiring);
+
+        var ran = Bench.Run("check", file);
+
+        Assert.Equal(isOffered, ran.Output.Contains($"'wiretext positions {file} --expect'", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Check_SeveralFiles_ComeInTheOrderGivenWithOneSummary()
     {
