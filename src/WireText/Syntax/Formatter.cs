@@ -69,13 +69,17 @@ public static class Formatter
         return new Row(ShapeOf(line.Content), CellsOf(line.Content, source), comment, column);
     }
 
-    /// <summary>The column of a comment as it stands, with tabs to every fourth column.</summary>
-    private static int ColumnOf(SourceText source, LineSyntax line)
+    /// <summary>The column of a comment as it stands.</summary>
+    private static int ColumnOf(SourceText source, LineSyntax line) =>
+        ColumnsOf(source.Content.AsSpan(line.Span.Start, line.CommentStart - line.Span.Start));
+
+    /// <summary>How many columns a text takes, with tabs to every fourth one; a quoted text may have them.</summary>
+    private static int ColumnsOf(ReadOnlySpan<char> text)
     {
         var column = 0;
-        for (var i = line.Span.Start; i < line.CommentStart; i++)
+        foreach (var character in text)
         {
-            column = source.Content[i] == '\t' ? (column / 4 * 4) + 4 : column + 1;
+            column = character == '\t' ? (column / 4 * 4) + 4 : column + 1;
         }
 
         return column;
@@ -263,7 +267,9 @@ public static class Formatter
         };
 
     private static string WithComment(string text, Row row) =>
-        row.Comment.Length == 0 ? text : text.PadRight(Math.Max(row.CommentColumn, text.Length + 2)) + row.Comment;
+        row.Comment.Length == 0
+            ? text
+            : text + new string(' ', Math.Max(row.CommentColumn - ColumnsOf(text), 2)) + row.Comment;
 
     private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 

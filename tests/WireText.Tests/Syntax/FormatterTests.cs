@@ -53,6 +53,17 @@ public class FormatterTests
         );
     }
 
+    /// <summary>A tab in a quoted text takes as many columns where the comment is looked for as where it is put.</summary>
+    [Theory]
+    [InlineData("note \"a\tb\" # why")]
+    [InlineData("note \"long before the tab\t\tb\"     # why\nmetal plate \"x\ty\"# why")]
+    public void Format_TabInAText_FormattingTwiceChangesNothing(string text)
+    {
+        var once = Format(text);
+
+        Assert.Equal(once, Format(once));
+    }
+
     [Fact]
     public void Format_LineWithAFinding_StaysAsItIs()
     {
