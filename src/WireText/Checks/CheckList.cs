@@ -33,5 +33,7 @@ public static class CheckList
         new MuteUpstream(),
         new NoSound(),
         new Expect(),
+        new DeadPosition(),
+        new HangingCoil(),
     ];
 }

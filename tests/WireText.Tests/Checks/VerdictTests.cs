@@ -31,6 +31,8 @@ public class VerdictTests
         "mute-upstream",
         "mute-opens-hot",
         "no-sound",
+        "dead-position",
+        "hanging-coil",
     ];
 
     private static readonly Dictionary<int, string> Expected = new()
@@ -39,9 +41,13 @@ public class VerdictTests
         [2] = "mute-opens-hot",
         [3] = "mute-upstream",
         [4] = "mute-at-rest",
+        [5] = "dead-position",
+        [6] = "dead-position",
         [7] = "shorted-output",
+        [8] = "hanging-coil",
         [9] = "shorted-output",
         [14] = "hot-case",
+        [16] = "hanging-coil",
         [24] = "coil-shorted",
         [26] = "tip-sleeve-swapped",
     };
@@ -103,6 +109,23 @@ public class VerdictTests
             StringComparison.Ordinal
         );
     }
+
+    [Theory]
+    [InlineData(5, "nothing is heard at sel=2: only 250 kΩ stays on the jack")]
+    [InlineData(6, "nothing is heard at sel=2: the jack floats")]
+    public void DeadPosition_OfASwitchThatIsOffInTheMiddle_SaysWhatIsLeftAtTheJack(int number, string message)
+    {
+        var finding = Assert.Single(Find(RightVerdicts.Of(number).Circuit));
+
+        Assert.Equal(message, finding.Message);
+        Assert.Equal([Subject.Position("sel", "2")], finding.Subjects.AsEnumerable());
+    }
+
+    [Theory]
+    [InlineData(8, "'neck' hangs on the signal by 'neck.hot' at sp=2, and hums")]
+    [InlineData(16, "'hb.n' hangs on the signal by 'hb.n-start' at cut=2, and hums")]
+    public void HangingCoil_OfASwitch_NamesTheLeadAndThePosition(int number, string message) =>
+        Assert.Equal(message, Assert.Single(Find(RightVerdicts.Of(number).Circuit)).Message);
 
     [Fact]
     public void HotCase_BehindAPhaseSwitch_NamesThePositionThatLiftsIt()

@@ -56,7 +56,13 @@ public sealed class ShortedOutput : ICheck
             """
         )
         {
-            Silences = [Silence.Everywhere("no-sound"), Silence.Everywhere("expect")],
+            Silences =
+            [
+                Silence.Everywhere("no-sound"),
+                Silence.Everywhere("dead-position"),
+                Silence.Everywhere("hanging-coil"),
+                Silence.Everywhere("expect"),
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)
@@ -71,7 +77,7 @@ public sealed class ShortedOutput : ICheck
 
     /// <summary>One finding for each wire to blame, with all positions that it shorts.</summary>
     private IEnumerable<Finding> InPositions(CheckContext context, Network network) =>
-        from shorted in ShortPositions.Of(context)
+        from shorted in SilentPositions.Shorted(context)
         let blamed = BlameAt(context, network, shorted)
         group shorted by string.Join(' ', blamed.Select(wire => wire.Id)) into cause
         select InPositions(context, network, [.. cause]);
@@ -89,13 +95,13 @@ public sealed class ShortedOutput : ICheck
         );
     }
 
-    private static ImmutableArray<Wire> BlameAt(CheckContext context, Network network, ShortPositions shorted)
+    private static ImmutableArray<Wire> BlameAt(CheckContext context, Network network, SilentPositions shorted)
     {
         var output = context.Circuit.Outputs[0];
         return JoinBlame.Between(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
     }
 
-    private Finding InPositions(CheckContext context, Network network, ImmutableArray<ShortPositions> shorted)
+    private Finding InPositions(CheckContext context, Network network, ImmutableArray<SilentPositions> shorted)
     {
         var nodeOf = network.InContact(shorted[0].State.AsSpan());
         var what =

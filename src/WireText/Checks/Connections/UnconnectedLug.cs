@@ -39,6 +39,16 @@ public sealed class UnconnectedLug : ICheck
         {
             Silences =
             [
+                Silence.Of("dead-position"),
+                Silence.Of("hanging-coil"),
+                Silence.Everywhere("hanging-coil") with
+                {
+                    OnlyByErrors = true,
+                },
+                Silence.Everywhere("dead-position") with
+                {
+                    OnlyByErrors = true,
+                },
                 new Silence("floating-ground", SilenceReach.SamePart),
                 new Silence("mute-opens-hot", SilenceReach.SamePart),
                 Silence.Everywhere("expect") with

@@ -46,6 +46,16 @@ public sealed class FloatingGround : ICheck
         {
             Silences =
             [
+                Silence.Of("dead-position"),
+                Silence.Of("hanging-coil"),
+                Silence.Everywhere("hanging-coil") with
+                {
+                    OnlyByErrors = true,
+                },
+                Silence.Everywhere("dead-position") with
+                {
+                    OnlyByErrors = true,
+                },
                 Silence.Everywhere("no-sound") with
                 {
                     OnlyByErrors = true,

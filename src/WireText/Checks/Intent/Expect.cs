@@ -64,7 +64,15 @@ public sealed class Expect : ICheck
             Compare what is there with what is meant: the finding names the first state that differs. Mend the wires, or
             the line if it was wrong. What every position does is a command away: wiretext positions FILE.
             """
-        );
+        )
+        {
+            // What is meant says more than what is left there.
+            Silences =
+            [
+                new Silence("dead-position", SilenceReach.SamePart),
+                new Silence("hanging-coil", SilenceReach.SamePart),
+            ],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical;
 
-namespace WireText.Checks.Connections;
+namespace WireText.Checks;
 
-/// <summary>A smallest set of positions in which the signal is always shorted while others sound.</summary>
+/// <summary>A smallest set of positions in which nothing ever sounds, always for one reason, while others sound.</summary>
 /// <param name="Positions">One, two or three controls with a position each.</param>
 /// <param name="State">One situation of these, to look for a wire to blame in.</param>
-internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)> Positions, ImmutableArray<int> State)
+internal sealed record SilentPositions(ImmutableArray<(int Control, int Position)> Positions, ImmutableArray<int> State)
 {
     /// <summary>More controls than this together are nothing that a person would look for. Chosen.</summary>
     private const int MaxControls = 3;
@@ -18,8 +18,19 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
     /// <summary>Names that say that silence is meant.</summary>
     private static readonly ImmutableArray<string> SilentNames = ["off", "mute", "standby", "silent", "kill"];
 
+    /// <summary>Where the signal is shorted, save where a name or a claim says that silence is meant.</summary>
+    public static IEnumerable<SilentPositions> Shorted(CheckContext context) =>
+        Of(context, IsShorted)
+            .Where(silent =>
+                !silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
+                && !IsClaimedSilent(context.Circuit, silent.Positions)
+            );
+
+    /// <summary>Where no coil reaches the jack, which then floats or hangs on a resistance.</summary>
+    public static IEnumerable<SilentPositions> Dead(CheckContext context) => Of(context, IsDead);
+
     /// <summary>The sets in order of size, then of the situations.</summary>
-    public static IEnumerable<ShortPositions> Of(CheckContext context)
+    private static IEnumerable<SilentPositions> Of(CheckContext context, Func<SituationOutcomes, int, bool> isSilent)
     {
         if (context.Outcomes is not { } outcomes)
         {
@@ -30,8 +41,8 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
             .Range(0, outcomes.Situations.Length)
             .Where(i => !IsMuted(context, outcomes.Situations[i]))
             .ToList();
-        var shorted = unmuted.Where(i => IsShorted(outcomes, i)).ToList();
-        var others = unmuted.Where(i => !IsShorted(outcomes, i)).ToList();
+        var silenced = unmuted.Where(i => isSilent(outcomes, i)).ToList();
+        var others = unmuted.Where(i => !isSilent(outcomes, i)).ToList();
         if (!others.Exists(i => outcomes.AtTheMiddle[i] == StructuralOutcome.Sounding))
         {
             yield break;
@@ -41,12 +52,12 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
         for (var size = 1; size <= MaxControls; size++)
         {
             // What a smaller set explains needs no larger one.
-            foreach (var i in shorted.ToList())
+            foreach (var i in silenced.ToList())
             {
                 var state = outcomes.Situations[i].Positions;
                 foreach (var set in SetsOf(context, state, size))
                 {
-                    if (!shorted.Contains(i) || tried.Count >= TriedLimit || !tried.Add(string.Join(' ', set)))
+                    if (!silenced.Contains(i) || tried.Count >= TriedLimit || !tried.Add(string.Join(' ', set)))
                     {
                         continue;
                     }
@@ -56,14 +67,8 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
                         continue;
                     }
 
-                    shorted.RemoveAll(one => Allows(outcomes.Situations[one], set));
-                    if (
-                        !set.Any(at => IsNamedSilent(context, at.Control, at.Position))
-                        && !IsClaimedSilent(context.Circuit, set)
-                    )
-                    {
-                        yield return new ShortPositions([.. set], state);
-                    }
+                    silenced.RemoveAll(one => Allows(outcomes.Situations[one], set));
+                    yield return new SilentPositions([.. set], state);
                 }
             }
         }
@@ -73,6 +78,10 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
         outcomes.AtTheMiddle[situation] != StructuralOutcome.Sounding
         && outcomes.AtRest[situation] == StructuralOutcome.Short;
 
+    private static bool IsDead(SituationOutcomes outcomes, int situation) =>
+        outcomes.AtTheMiddle[situation] != StructuralOutcome.Sounding
+        && outcomes.AtRest[situation] != StructuralOutcome.Short;
+
     private static bool Allows(Situation situation, List<(int Control, int Position)> set) =>
         set.TrueForAll(at => situation.Allows(at.Control, at.Position));
 
@@ -80,11 +89,11 @@ internal sealed record ShortPositions(ImmutableArray<(int Control, int Position)
         context.Mutes.Any(mute => mute.Silences(situation.Positions[mute.Control]));
 
     /// <summary>True when an <c>expect</c> says that silence is meant there.</summary>
-    private static bool IsClaimedSilent(Circuit circuit, List<(int Control, int Position)> set) =>
+    private static bool IsClaimedSilent(Circuit circuit, ImmutableArray<(int Control, int Position)> set) =>
         circuit.Expectations.Any(expectation =>
             expectation.Claims.Any(claim => claim is SilenceClaim)
-            && set.TrueForAll(at => expectation.Positions[at.Control] is not { } named || named == at.Position)
-            && set.Exists(at => expectation.Positions[at.Control] == at.Position)
+            && set.All(at => expectation.Positions[at.Control] is not { } named || named == at.Position)
+            && set.Any(at => expectation.Positions[at.Control] == at.Position)
         );
 
     private static bool IsNamedSilent(CheckContext context, int control, int position) =>

@@ -1,0 +1,116 @@
+using WireText.Electrical;
+using WireText.Electrical.Sound;
+using WireText.Quantities;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds positions in which no coil reaches the jack and nothing shorts it either.</summary>
+public sealed class DeadPosition : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "dead-position",
+            Title: "a position is dead",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Sound,
+            Why: """
+            No pickup reaches the jack there, and nothing joins tip and sleeve: the jack floats, or only a pot stays on it.
+            That is no silence: a floating hot wire hums, and the switch clicks. Mostly a throw was left without its wire.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch [|sel|]    spdt-on-off-on
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Mend: """
+            Wire the throw that this position closes, or take a switch without such a position. Where silence is meant, let
+            the position join tip and sleeve; where a dead position is meant, allow it, with the reason.
+            """
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context) =>
+        context.Network is { } network
+            ? SilentPositions
+                .Dead(context)
+                .GroupBy(dead => string.Join(' ', dead.Positions.Select(at => at.Control)), StringComparer.Ordinal)
+                .Select(dead => Report(context, network, [.. dead]))
+            : [];
+
+    /// <summary>One finding for the same controls, with all positions of them that are dead.</summary>
+    private Finding Report(CheckContext context, Network network, List<SilentPositions> dead)
+    {
+        var circuit = context.Circuit;
+        var where = dead.Select(one =>
+            string.Join(' ', one.Positions.Select(at => context.PositionName(at.Control, at.Position)))
+        );
+        return Description.At(
+            context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
+            $"nothing is heard at {string.Join(" and at ", where)}: {WhatIsLeft(network, dead[0])}",
+            Help(context, dead[0]),
+            [
+                .. dead.SelectMany(one => one.Positions)
+                    .Distinct()
+                    .Select(at =>
+                        Subject.Position(
+                            circuit.Controls[at.Control].Name,
+                            circuit.Controls[at.Control].Positions[at.Position].Name
+                        )
+                    ),
+            ]
+        );
+    }
+
+    private static string WhatIsLeft(Network network, SilentPositions dead)
+    {
+        var sound = JackSound.Of(network, dead.State.AsSpan(), DialSetting.Rest(network));
+        return sound switch
+        {
+            { Outcome: Outcome.Open } => "the jack floats",
+            { SourceOhms: { } ohms } => $"only {ValueText.Figure(ohms, Unit.Ohm)} stays on the jack",
+            _ => "no pickup reaches the jack",
+        };
+    }
+
+    private static string Help(CheckContext context, SilentPositions dead)
+    {
+        var control = context.Circuit.Controls[dead.Positions[0].Control];
+        var allow = $"or write: allow dead-position at {control.Name} \"why\"";
+        return EmptyThrow(context, dead) is { } lug
+            ? $"wire '{lug}' to what is meant to be heard there, {allow}"
+            : $"wire what is meant to be heard there, or join tip and sleeve there if silence is meant, {allow}";
+    }
+
+    /// <summary>A throw without a joint that one of the positions joins to a lug with one.</summary>
+    private static string? EmptyThrow(CheckContext context, SilentPositions dead) =>
+        dead
+            .Positions.SelectMany(at => context.Circuit.Controls[at.Control].Positions[at.Position].Closed)
+            .Where(group => group.Any(context.IsJointed))
+            .SelectMany(group => group)
+            .Where(lug => !context.IsJointed(lug))
+            .Select(context.Circuit.NameOf)
+            .FirstOrDefault();
+}

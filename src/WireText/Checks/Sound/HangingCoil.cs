@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Sound;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds coils that hang on the signal by one end while others sound.</summary>
+public sealed class HangingCoil : ICheck
+{
+    /// <summary>From so many controls off rest on, it weighs less.</summary>
+    private const int RarelyMoved = 2;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "hanging-coil",
+            Title: "a coil hangs on the signal by one end",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Sound,
+            Why: """
+            A coil that is joined to the signal by one end and to nothing by the other sends no string to the jack. It stays
+            there as an antenna, and hums. Hanging on ground, or shorted, it would be quiet.
+            """,
+            Bad: """
+            pickup [|hb|]  humbucker-4
+            switch cut spdt
+            pot    vol 250k audio
+            jack   out mono
+            wire   hb.n-start to vol.3 to cut.A2 red
+            wire   hb.n-finish to cut.A1 green
+            wire   cut.A0 to hb.s-finish white
+            wire   hb.s-start to vol.case black
+            wire   hb.shield to vol.case bare
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip blue
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup hb  humbucker-4
+            switch cut spdt
+            pot    vol 250k audio
+            jack   out mono
+            wire   hb.n-start to vol.3 red
+            wire   hb.n-finish to cut.A0 green
+            wire   cut.A0 to hb.s-finish white
+            wire   cut.A2 to vol.case black
+            wire   hb.s-start to vol.case black
+            wire   hb.shield to vol.case bare
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip blue
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: """
+            Let the switch cut the coil off at its hot end, or short it, so that it hangs on ground alone. Where it is the
+            price of a simpler switch, allow it, with the reason.
+            """
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Network is not { } network || context.Outcomes is not { } outcomes)
+        {
+            return [];
+        }
+
+        var dials = DialSetting.Rest(network);
+        var hanging =
+            from i in Enumerable.Range(0, outcomes.Situations.Length)
+            let positions = outcomes.Situations[i].Positions
+            where outcomes.AtRest[i] == StructuralOutcome.Sounding
+            where !context.Mutes.Any(mute => mute.Silences(positions[mute.Control]))
+            from one in CoilPlacement.Of(network, positions.AsSpan(), dials)
+            where one.Place == CoilPlace.HangsOnSignal
+            select (one.Coil, Positions: positions);
+        return hanging
+            .GroupBy(one => one.Coil.Part)
+            .OrderBy(pickup => pickup.Key)
+            .Select(pickup => Report(context, network, [.. pickup]));
+    }
+
+    private Finding Report(
+        CheckContext context,
+        Network network,
+        List<(Coil Coil, ImmutableArray<int> Positions)> hanging
+    )
+    {
+        var circuit = context.Circuit;
+        var (coil, positions) = hanging.MinBy(one => Moved(circuit, one.Positions));
+        var stated = circuit
+            .Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any)
+            .ToList();
+        var where = stated.Count == 0 ? "" : " at " + string.Join(' ', stated.Select(At));
+        var lead = SignalEnd(network, coil, positions);
+        var name = circuit.NameOf(lead);
+        return Description.At(
+            Moved(circuit, positions) >= RarelyMoved ? Severity.Note : Severity.Warning,
+            circuit.Parts[coil.Part].NameAt,
+            $"'{coil.Name}' hangs on the signal by '{name}'{where}, and hums",
+            $"let the switch lift '{name}' there or short the coil, or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"",
+            [
+                Subject.Part(circuit.Parts[coil.Part].Name),
+                .. stated.Select(control =>
+                    Subject.Position(control.Name, control.Positions[positions[control.Index]].Name)
+                ),
+            ]
+        );
+
+        string At(Control control) => context.PositionName(control.Index, positions[control.Index]);
+    }
+
+    /// <summary>How many controls a situation needs off rest.</summary>
+    private static int Moved(Circuit circuit, ImmutableArray<int> positions) =>
+        circuit.Controls.Count(control =>
+            positions[control.Index] != Situation.Any && positions[control.Index] != control.Rest
+        );
+
+    /// <summary>The end from which the tip is nearer: the one that still reaches it with the coil taken away.</summary>
+    private static int SignalEnd(Network network, Coil coil, ImmutableArray<int> positions)
+    {
+        var nodeOf = network.AtTheDials(positions.AsSpan(), DialSetting.Rest(network));
+        var neighbours = network
+            .Branches.Where(branch => branch.Element != coil.Index)
+            .SelectMany(branch =>
+                new[]
+                {
+                    (From: nodeOf[branch.From], To: nodeOf[branch.To]),
+                    (From: nodeOf[branch.To], To: nodeOf[branch.From]),
+                }
+            )
+            .ToLookup(edge => edge.From, edge => edge.To);
+        var reached = new HashSet<int> { nodeOf[network.Tip] };
+        var open = new Queue<int>(reached);
+        while (open.TryDequeue(out var node))
+        {
+            foreach (var next in neighbours[node].Where(reached.Add))
+            {
+                open.Enqueue(next);
+            }
+        }
+
+        return reached.Contains(nodeOf[network.Circuit.Nets.OneNet[coil.Start]]) ? coil.Start : coil.Finish;
+    }
+}
