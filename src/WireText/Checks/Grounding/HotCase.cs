@@ -43,6 +43,7 @@ public sealed class HotCase : ICheck
         {
             Silences =
             [
+                Silence.Of("hanging-coil"),
                 Silence.Of("floating-ground"),
                 Silence.Of("ground-through-part"),
                 Silence.Of("ground-through-contact"),
