@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical;
+using WireText.Electrical.Roles;
+using WireText.Electrical.Sound;
 using WireText.Text;
 
 namespace WireText.Checks;
@@ -12,6 +14,9 @@ public sealed class CheckContext
     private readonly Lazy<SituationOutcomes?> outcomes;
     private readonly Lazy<ImmutableArray<Mute>> mutes;
     private readonly Lazy<ImmutableArray<MetalNet>> metal;
+    private readonly Lazy<SoundMemo?> sounds;
+    private readonly Lazy<SituationSounds> heard;
+    private readonly Lazy<DialRoles?> roles;
     private readonly ILookup<int, Wire> wiresAt;
     private readonly bool[] isJointed;
 
@@ -34,6 +39,17 @@ public sealed class CheckContext
                 : new SituationOutcomes(Network, tree.Value)
         );
         mutes = new(() => Network is null ? [] : MuteFinder.Find(Network, outcomes.Value));
+        sounds = new(() => Network is null ? null : new SoundMemo(Network));
+        heard = new(() =>
+            sounds.Value is null || outcomes.Value is null
+                ? new SituationSounds([])
+                : SituationSounds.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
+        );
+        roles = new(() =>
+            sounds.Value is null || outcomes.Value is null
+                ? null
+                : DialRoles.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
+        );
         metal = new(() => Network is null ? [] : MetalNetFinder.Find(Network, outcomes.Value));
     }
 
@@ -51,6 +67,15 @@ public sealed class CheckContext
     public SituationOutcomes? Outcomes => outcomes.Value;
 
     public ImmutableArray<Mute> Mutes => mutes.Value;
+
+    /// <summary>What is heard in states; null when there is no output jack.</summary>
+    public SoundMemo? Sounds => sounds.Value;
+
+    /// <summary>What is heard in every unmuted situation; empty when that could not be worked out.</summary>
+    public SituationSounds Heard => heard.Value;
+
+    /// <summary>What every dial does; null when there is no output jack or there are too many situations to list.</summary>
+    public DialRoles? Roles => roles.Value;
 
     /// <summary>How bare metal comes to the sleeve, net by net.</summary>
     public ImmutableArray<MetalNet> Metal => metal.Value;

@@ -10,6 +10,10 @@ public enum CheckGroup
     Grounding,
     Switching,
     Sound,
+
+    /// <summary>Batteries and what they feed.</summary>
+    Supply,
+
     Values,
     Building,
     Beliefs,

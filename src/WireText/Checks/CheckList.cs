@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Checks.Batteries;
 using WireText.Checks.Connections;
+using WireText.Checks.Controls;
 using WireText.Checks.Grounding;
 using WireText.Checks.Intent;
 using WireText.Checks.Sound;
@@ -31,9 +33,23 @@ public static class CheckList
         new MuteChangeover(),
         new MuteAtRest(),
         new MuteUpstream(),
+        new SupplyReversed(),
+        new NoSupply(),
+        new BatteryDrain(),
+        new DirectCurrentAtJack(),
         new NoSound(),
+        new NeverHeard(),
         new Expect(),
         new DeadPosition(),
         new HangingCoil(),
+        new PickupShorted(),
+        new PositionName(),
+        new OutOfPhase(),
+        new ToneWithoutCapacitor(),
+        new BackwardsControl(),
+        new VolumeNotSilent(),
+        new VolumesLinked(),
+        new HumPartner(),
+        new InertControl(),
     ];
 }

@@ -30,18 +30,23 @@ public static class CheckPage
 
     private static string Shadows(CheckDescription check)
     {
-        var clauses = check.Silences.Select(silence =>
-            silence switch
+        var clauses = check
+            .Silences.GroupBy(silence => (silence.Check is null, silence.Reach, silence.OnlyByErrors))
+            .Select(group =>
             {
-                { Check: null, Reach: SilenceReach.SamePart } => "whatever else is found on the part is left out",
-                { Check: null } => $"nothing else is reported but {string.Join(" and ", silence.Except)}",
-                { Reach: SilenceReach.Anywhere, OnlyByErrors: true } =>
-                    $"{silence.Check} is left out if this is an error",
-                { Reach: SilenceReach.Anywhere } => $"{silence.Check} is left out",
-                { Reach: SilenceReach.SamePart } => $"{silence.Check} is left out on the same part",
-                _ => $"{silence.Check} is left out on the same part or net",
-            }
-        );
+                var names = string.Join(", ", group.Select(silence => silence.Check));
+                var verb = group.Skip(1).Any() ? "are" : "is";
+                return group.First() switch
+                {
+                    { Check: null, Reach: SilenceReach.SamePart } => "whatever else is found on the part is left out",
+                    { Check: null } silence => $"nothing else is reported but {string.Join(" and ", silence.Except)}",
+                    { Reach: SilenceReach.Anywhere, OnlyByErrors: true } =>
+                        $"{names} {verb} left out if this is an error",
+                    { Reach: SilenceReach.Anywhere } => $"{names} {verb} left out",
+                    { Reach: SilenceReach.SamePart } => $"{names} {verb} left out on the same part",
+                    _ => $"{names} {verb} left out on the same part or net",
+                };
+            });
         return string.Join("; ", clauses);
     }
 
@@ -83,6 +88,7 @@ public static class CheckPage
             CheckGroup.Grounding => "grounding",
             CheckGroup.Switching => "switching",
             CheckGroup.Sound => "sound",
+            CheckGroup.Supply => "supply",
             CheckGroup.Values => "values",
             CheckGroup.Building => "building",
             _ => "beliefs",

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace WireText.Checks;
 
 /// <summary>How near a finding must be to be taken for the shadow of another.</summary>
@@ -19,6 +21,32 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
 {
     /// <summary>True when only a finding that is an error drops them.</summary>
     public bool OnlyByErrors { get; init; }
+
+    /// <summary>What is read off the finished circuit: each of these can be the shadow of a wrong wire.</summary>
+    private static readonly ImmutableArray<string> Readings =
+    [
+        "no-sound",
+        "never-heard",
+        "dead-position",
+        "hanging-coil",
+        "pickup-shorted",
+        "position-name",
+        "out-of-phase",
+        "hum-partner",
+        "tone-without-capacitor",
+        "backwards-control",
+        "volume-not-silent",
+        "volumes-linked",
+        "inert-control",
+    ];
+
+    /// <summary>What is read off the circuit on the same part or net, and all of it while an error stands.</summary>
+    public static IEnumerable<Silence> WhatIsRead() =>
+        Readings.Select(Of).Concat(AllThatIsRead().Select(silence => silence with { OnlyByErrors = true }));
+
+    /// <summary>What is read off the circuit, wherever it is.</summary>
+    public static IEnumerable<Silence> AllThatIsRead(params IReadOnlyList<string> but) =>
+        Readings.Append("expect").Where(check => !but.Contains(check)).Select(Everywhere);
 
     /// <summary>Findings of a check on the same part or net.</summary>
     public static Silence Of(string check) => new(check, SilenceReach.SamePartOrNet);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical;
+using WireText.Electrical.Solving;
 
 namespace WireText.Checks;
 
@@ -26,8 +27,12 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
                 && !IsClaimedSilent(context.Circuit, silent.Positions)
             );
 
-    /// <summary>Where no coil reaches the jack, which then floats or hangs on a resistance.</summary>
-    public static IEnumerable<SilentPositions> Dead(CheckContext context) => Of(context, IsDead);
+    /// <summary>
+    /// Where no coil reaches the jack, which then floats or hangs on a resistance; not where a battery is switched off by a
+    /// position that says so.
+    /// </summary>
+    public static IEnumerable<SilentPositions> Dead(CheckContext context) =>
+        Of(context, IsDead).Where(silent => !IsSwitchedOff(context, silent));
 
     /// <summary>The sets in order of size, then of the situations.</summary>
     private static IEnumerable<SilentPositions> Of(CheckContext context, Func<SituationOutcomes, int, bool> isSilent)
@@ -95,6 +100,11 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
             && set.All(at => expectation.Positions[at.Control] is not { } named || named == at.Position)
             && set.Any(at => expectation.Positions[at.Control] == at.Position)
         );
+
+    private static bool IsSwitchedOff(CheckContext context, SilentPositions silent) =>
+        silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
+        && Supply.PoweredAmplifiers(context.Network!, silent.State.AsSpan()).Count
+            < context.Circuit.Elements.Count(element => element is Amplifier);
 
     private static bool IsNamedSilent(CheckContext context, int control, int position) =>
         SilentNames.Contains(

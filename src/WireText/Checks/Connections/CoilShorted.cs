@@ -50,10 +50,7 @@ public sealed class CoilShorted : ICheck
             [
                 new Silence("floating-ground", SilenceReach.SamePart),
                 Silence.Of("shorted-output"),
-                Silence.Everywhere("dead-position"),
-                Silence.Of("hanging-coil"),
-                Silence.Everywhere("no-sound"),
-                Silence.Everywhere("expect"),
+                .. Silence.AllThatIsRead(),
             ],
         };
 

@@ -43,7 +43,10 @@ public sealed class PartShorted : ICheck
             wire   vol.case to out.sleeve black
             """,
             Mend: "Move one of its leads to the lug it was meant for."
-        );
+        )
+        {
+            Silences = [.. Silence.WhatIsRead(), Silence.Everywhere("tone-without-capacitor")],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context) =>
         from part in context.Circuit.Parts

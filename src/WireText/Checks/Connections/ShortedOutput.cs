@@ -56,13 +56,7 @@ public sealed class ShortedOutput : ICheck
             """
         )
         {
-            Silences =
-            [
-                Silence.Everywhere("no-sound"),
-                Silence.Everywhere("dead-position"),
-                Silence.Everywhere("hanging-coil"),
-                Silence.Everywhere("expect"),
-            ],
+            Silences = [.. Silence.AllThatIsRead()],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

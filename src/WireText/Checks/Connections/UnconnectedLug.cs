@@ -39,26 +39,10 @@ public sealed class UnconnectedLug : ICheck
         {
             Silences =
             [
-                Silence.Of("dead-position"),
-                Silence.Of("hanging-coil"),
-                Silence.Everywhere("hanging-coil") with
-                {
-                    OnlyByErrors = true,
-                },
-                Silence.Everywhere("dead-position") with
-                {
-                    OnlyByErrors = true,
-                },
                 new Silence("floating-ground", SilenceReach.SamePart),
                 new Silence("mute-opens-hot", SilenceReach.SamePart),
-                Silence.Everywhere("expect") with
-                {
-                    OnlyByErrors = true,
-                },
-                Silence.Everywhere("no-sound") with
-                {
-                    OnlyByErrors = true,
-                },
+                Silence.Everywhere("no-supply"),
+                .. Silence.WhatIsRead(),
             ],
         };
 

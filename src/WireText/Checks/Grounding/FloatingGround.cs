@@ -44,27 +44,7 @@ public sealed class FloatingGround : ICheck
             Mend: "Solder a wire from it to a grounded case or to the sleeve."
         )
         {
-            Silences =
-            [
-                Silence.Of("dead-position"),
-                Silence.Of("hanging-coil"),
-                Silence.Everywhere("hanging-coil") with
-                {
-                    OnlyByErrors = true,
-                },
-                Silence.Everywhere("dead-position") with
-                {
-                    OnlyByErrors = true,
-                },
-                Silence.Everywhere("no-sound") with
-                {
-                    OnlyByErrors = true,
-                },
-                Silence.Everywhere("expect") with
-                {
-                    OnlyByErrors = true,
-                },
-            ],
+            Silences = [.. Silence.WhatIsRead()],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

@@ -36,7 +36,10 @@ public sealed class GroundThroughContact : ICheck
             wire   saddle to out.sleeve black
             """,
             Mend: "Solder a wire from it to a grounded case or to the sleeve, past the switch."
-        );
+        )
+        {
+            Silences = [Silence.Of("inert-control")],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context) =>
         from metal in context.Metal

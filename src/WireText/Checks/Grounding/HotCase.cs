@@ -19,19 +19,25 @@ public sealed class HotCase : ICheck
             bonded to the pickup's own ground lead does this as soon as a phase or a series switch lifts that lead.
             """,
             Bad: """
-            pickup neck single-coil-cover
-            switch ph   dpdt
+            pickup neck   single-coil-cover
+            pickup bridge single-coil
+            switch ph     dpdt
             splice bond neck.ground [|neck.cover|]
-            jack   out  mono
+            jack   out    mono
+            wire   bridge.hot to out.tip yellow
+            wire   bridge.ground to out.sleeve black
             wire   neck.hot to ph.A0 white
             wire   bond to ph.B0 black
             wire   ph.A1 to ph.B2 to out.tip white
             wire   ph.A2 to ph.B1 to out.sleeve black
             """,
             Good: """
-            pickup neck single-coil-cover
-            switch ph   dpdt
-            jack   out  mono
+            pickup neck   single-coil-cover
+            pickup bridge single-coil
+            switch ph     dpdt
+            jack   out    mono
+            wire   bridge.hot to out.tip yellow
+            wire   bridge.ground to out.sleeve black
             wire   neck.hot to ph.A0 white
             wire   neck.ground to ph.B0 black
             wire   neck.cover to out.sleeve bare
@@ -43,14 +49,14 @@ public sealed class HotCase : ICheck
         {
             Silences =
             [
-                Silence.Of("hanging-coil"),
                 Silence.Of("floating-ground"),
                 Silence.Of("ground-through-part"),
                 Silence.Of("ground-through-contact"),
-                Silence.Everywhere("expect") with
-                {
-                    OnlyByErrors = true,
-                },
+                .. Silence.WhatIsRead(),
+                Silence.Everywhere("backwards-control"),
+                Silence.Everywhere("volume-not-silent"),
+                Silence.Everywhere("inert-control"),
+                Silence.Everywhere("position-name"),
             ],
         };
 

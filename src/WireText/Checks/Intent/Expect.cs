@@ -71,6 +71,13 @@ public sealed class Expect : ICheck
             [
                 new Silence("dead-position", SilenceReach.SamePart),
                 new Silence("hanging-coil", SilenceReach.SamePart),
+                Silence.Everywhere("tone-without-capacitor"),
+                Silence.Everywhere("backwards-control"),
+                Silence.Everywhere("volume-not-silent"),
+                Silence.Everywhere("position-name"),
+                Silence.Everywhere("pickup-shorted"),
+                Silence.Everywhere("out-of-phase"),
+                Silence.Everywhere("inert-control"),
             ],
         };
 
@@ -226,5 +233,10 @@ public sealed class Expect : ICheck
             )
             .Select(control =>
                 Subject.Position(control.Name, control.Positions[refuted.Failing[0][control.Index]].Name)
+            )
+            .Concat(
+                circuit
+                    .Dials.Where(dial => IsNamed(refuted.Expectation, dial.Name))
+                    .Select(dial => Subject.Part(circuit.Parts[dial.Part].Name))
             );
 }

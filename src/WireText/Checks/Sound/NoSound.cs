@@ -46,7 +46,7 @@ public sealed class NoSound : ICheck
             Mend: "Follow the signal from the tip: the joint is missing where its lugs end and the pickup's begin."
         )
         {
-            Silences = [Silence.Everywhere("expect")],
+            Silences = [.. Silence.AllThatIsRead(but: "no-sound")],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

@@ -46,7 +46,7 @@ public sealed class MuteOpensHot : ICheck
             """
         )
         {
-            Silences = [Silence.Everywhere("no-sound"), Silence.Of("floating-ground"), Silence.Everywhere("expect")],
+            Silences = [Silence.Of("floating-ground"), .. Silence.AllThatIsRead()],
         };
 
     public IEnumerable<Finding> Find(CheckContext context) =>

@@ -29,11 +29,16 @@ public sealed record StateAnalysis
 }
 
 /// <summary>Analyses states of one circuit; a network that was met before is not solved again.</summary>
-public sealed class Analyst(Network network)
+public sealed class Analyst(SoundMemo sounds)
 {
+    private readonly Network network = sounds.Network;
+
     private readonly Dictionary<LiveNetwork, (JackSound, HeardForm, Resonance?, Reading?)> known = new(
         LiveNetworkComparer.Instance
     );
+
+    public Analyst(Network network)
+        : this(new SoundMemo(network)) { }
 
     public Network Network => network;
 
@@ -46,7 +51,7 @@ public sealed class Analyst(Network network)
         var live = LiveNetwork.Of(network, positions, dials);
         if (!known.TryGetValue(live, out var found))
         {
-            var sound = JackSound.Of(network.Circuit, live);
+            var sound = sounds.Of(live);
             var form = FormFinder.Find(network, positions, dials, sound);
             var response = sound.Outcome == Outcome.Sound ? StringResponse.Of(network.Circuit, live) : null;
 
@@ -65,25 +70,5 @@ public sealed class Analyst(Network network)
             Coils = CoilPlacement.Of(network, positions, dials),
             JackVolts = JackVoltage.Of(network, positions, dials),
         };
-    }
-
-    /// <summary>The same live branches between the same nodes with the same values.</summary>
-    private sealed class LiveNetworkComparer : IEqualityComparer<LiveNetwork>
-    {
-        public static readonly LiveNetworkComparer Instance = new();
-
-        public bool Equals(LiveNetwork? x, LiveNetwork? y) =>
-            x is not null && y is not null && x.IsShort == y.IsShort && x.Branches.SequenceEqual(y.Branches);
-
-        public int GetHashCode(LiveNetwork obj)
-        {
-            var hash = obj.NodeCount;
-            foreach (var branch in obj.Branches)
-            {
-                hash = unchecked((((hash * 31) + branch.Source.Index) * 31) + (branch.From * 7) + branch.To);
-            }
-
-            return hash;
-        }
     }
 }

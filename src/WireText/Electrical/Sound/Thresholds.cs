@@ -9,6 +9,21 @@ public static class Thresholds
     /// <summary>A jack that nothing drives is quiet up to this impedance at the mains, in ohms; above it is dead and hums.</summary>
     public const double QuietOhms = 10e3;
 
+    /// <summary>A dial silences when it leaves less than this, in dB.</summary>
+    public const double SilentDecibels = -60;
+
+    /// <summary>A dial blends when it brings a coil up or down by this between 0 and 10, in dB.</summary>
+    public const double BlendDecibels = 15;
+
+    /// <summary>A dial is a tone control when it changes the treble by this between 0 and 10, in dB.</summary>
+    public const double ToneDecibels = 6;
+
+    /// <summary>A dial that changes nothing by this is inert, in dB.</summary>
+    public const double InertDecibels = 0.05;
+
+    /// <summary>A volume is linked when at 5 it takes this of one coil more than of another, in dB.</summary>
+    public const double LinkedDecibels = 6;
+
     /// <summary>A coil is heard down to this, in dB below the loudest.</summary>
     public const double HeardDecibels = -26;
 

@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Text;
+
+namespace WireText.Checks.Batteries;
+
+/// <summary>Finds a direct voltage on the tip.</summary>
+public sealed class DirectCurrentAtJack : ICheck
+{
+    /// <summary>Situations looked at. Chosen.</summary>
+    private const int SituationLimit = 4_096;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "dc-at-jack",
+            Title: "a direct voltage stands at the jack",
+            Severity: Severity.Error,
+            Group: CheckGroup.Supply,
+            Why: """
+            The battery, or the idle voltage of an amplifier, comes to the tip without a capacitor between. Plugging in gives
+            a bang, pots crackle, and some inputs do not bear it.
+            """,
+            Bad: """
+            pickup   neck single-coil
+            preamp   pre  buffer
+            battery  cell 9V
+            jack     [|out|]  stereo
+            resistor led  10k from pre.plus to out.tip
+            wire     neck.hot to pre.in white
+            wire     neck.ground to pre.common black
+            wire     pre.common to out.sleeve black
+            wire     pre.out to out.tip white
+            wire     cell.plus to pre.plus red
+            wire     cell.minus to out.ring black
+            """,
+            Good: """
+            pickup   neck single-coil
+            preamp   pre  buffer
+            battery  cell 9V
+            jack     out  stereo
+            resistor led  10k from pre.plus to pre.common
+            wire     neck.hot to pre.in white
+            wire     neck.ground to pre.common black
+            wire     pre.common to out.sleeve black
+            wire     pre.out to out.tip white
+            wire     cell.plus to pre.plus red
+            wire     cell.minus to out.ring black
+            """,
+            Mend: "Take the way out that leads from the battery to the tip, or put a capacitor in it."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        var circuit = context.Circuit;
+        if (
+            context is not { Network: { } network, Tree: { IsComplete: true } tree }
+            || !circuit.Elements.Any(element => element is Battery)
+        )
+        {
+            return [];
+        }
+
+        var rest = DialSetting.Rest(network);
+        var worst = tree
+            .Situations.Take(SituationLimit)
+            .Select(situation =>
+                (situation.Positions, Volts: JackVoltage.Of(network, situation.Positions.AsSpan(), rest))
+            )
+            .Where(found => found.Volts is { } volts && Math.Abs(volts) > Thresholds.JackVolts)
+            .OrderByDescending(found => Math.Abs(found.Volts!.Value))
+            .FirstOrDefault();
+        return worst.Volts is { } volts ? [Report(context, worst.Positions, volts)] : [];
+    }
+
+    private Finding Report(CheckContext context, ImmutableArray<int> positions, double volts)
+    {
+        var circuit = context.Circuit;
+        var stated = circuit
+            .Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any)
+            .Select(control => context.PositionName(control.Index, positions[control.Index]))
+            .ToList();
+        var where = stated.Count == 0 ? "" : $" at {string.Join(' ', stated)}";
+        var part = circuit.Parts[circuit.Outputs[0].Part];
+        var way = WayOf(context, positions);
+        var names = Listing.Of(way.Select(one => one.Name));
+        return Description.At(
+            part.NameAt,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(volts < 0 ? "−" : "")}{Math.Abs(volts):0.###} V of direct current stand at the tip{where}, by way of {names}"
+            ),
+            "put a capacitor in that way, or take it out",
+            [Subject.Part(part.Name), .. way.Select(one => Subject.Part(one.Name))]
+        );
+    }
+
+    /// <summary>The parts that the direct current to the tip flows through, in order of declaration.</summary>
+    private static List<Part> WayOf(CheckContext context, ImmutableArray<int> positions)
+    {
+        var live = LiveNetwork.WithSupplies(context.Network!, positions.AsSpan(), DialSetting.Rest(context.Network!));
+        return
+        [
+            .. live
+                .Branches.Select(branch => context.Circuit.Elements[branch.Source.Element].Part)
+                .Distinct()
+                .Order()
+                .Select(part => context.Circuit.Parts[part]),
+        ];
+    }
+}

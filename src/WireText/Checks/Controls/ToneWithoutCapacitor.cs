@@ -1,0 +1,106 @@
+using WireText.Circuits;
+using WireText.Electrical.Roles;
+using WireText.Text;
+
+namespace WireText.Checks.Controls;
+
+/// <summary>Finds tone controls that lead to ground without a capacitor.</summary>
+public sealed class ToneWithoutCapacitor : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "tone-without-capacitor",
+            Title: "a tone control has no capacitor",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Switching,
+            Why: """
+            A pot from the signal straight to ground, wired by its wiper and one end, takes of everything and not of the
+            treble: at the end of its turn it shorts the signal. With a capacitor in its way it would be a tone control.
+            """,
+            Bad: """
+            pickup neck single-coil
+            pot    vol  250k linear
+            pot    [|tone|] 250k linear
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   vol.3 to tone.2 white
+            wire   tone.1 to tone.case bare
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   tone.case to vol.case black
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            pot    vol  250k linear
+            pot    tone 250k linear
+            cap    dark 22n from tone.1 to tone.case
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   vol.3 to tone.2 white
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   tone.case to vol.case black
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: "Put the capacitor between the pot's end and ground, or between the signal and the wiper."
+        )
+        {
+            Silences =
+            [
+                new Silence("backwards-control", SilenceReach.SamePart),
+                new Silence("volumes-linked", SilenceReach.SamePart),
+            ],
+        };
+
+    public IEnumerable<Finding> Find(CheckContext context) =>
+        context.Roles is { } roles
+            ? from dial in context.Circuit.Dials
+            let effects = roles.AgreedOn(dial, DialRole.Volume, DialRole.VolumeBackwards)
+            where effects.Count > 0
+            let tracks = DialWires.TracksOf(context.Circuit, dial).ToList()
+            where tracks.TrueForAll(track => LeadsToGround(context, track))
+            select Report(context, dial, tracks[0])
+            : [];
+
+    private Finding Report(CheckContext context, Dial dial, Track track)
+    {
+        var part = context.Circuit.Parts[dial.Part];
+        return Description.At(
+            part.NameAt,
+            $"'{dial.Name}' shorts the signal at the end of its turn: it leads to ground without a capacitor",
+            $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
+            Subject.Part(part.Name)
+        );
+    }
+
+    /// <summary>True when only the wiper and one end are used, and one of them is soldered to the sleeve.</summary>
+    private static bool LeadsToGround(CheckContext context, Track track)
+    {
+        var nets = context.Circuit.Nets;
+        var ends = new[] { track.Low, track.High }
+            .Where(end => context.IsJointed(end) && !nets.SameNet(end, track.Wiper))
+            .ToList();
+        return ends.Count == 1
+            && context.IsJointed(track.Wiper)
+            && IsGrounded(context, ends[0]) != IsGrounded(context, track.Wiper);
+    }
+
+    private static int GroundEnd(CheckContext context, Track track) =>
+        track.Ends.First(lug => context.IsJointed(lug) && IsGrounded(context, lug));
+
+    private static string GroundName(CheckContext context, Track track)
+    {
+        var lug = GroundEnd(context, track);
+        var other = context
+            .WiresAt(lug)
+            .Select(wire => wire.From == lug ? wire.To : wire.From)
+            .FirstOrDefault(end => end >= 0 && end != lug, context.Circuit.Outputs[0].Sleeve);
+        return context.Circuit.NameOf(other);
+    }
+
+    private static bool IsGrounded(CheckContext context, int lug) =>
+        context.Circuit.Nets.OneNet[lug] == context.Network!.Sleeve;
+}

@@ -1,0 +1,85 @@
+using WireText.Checks.Grounding;
+using WireText.Circuits;
+using WireText.Electrical.Roles;
+using WireText.Text;
+
+namespace WireText.Checks.Controls;
+
+/// <summary>Finds volumes that leave something to be heard at 0.</summary>
+public sealed class VolumeNotSilent : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "volume-not-silent",
+            Title: "a volume does not silence at 0",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Switching,
+            Why: """
+            Everything comes through the pot's track, and yet at 0 something is left: the track has no end at ground. It then
+            is a resistance in series that takes of the treble and next to nothing of the level.
+            """,
+            Bad: """
+            pickup neck single-coil
+            pot    [|vol|]  250k linear
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            pot    vol  250k linear
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   vol.2 to out.tip white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: """
+            Solder lug 1 to ground: mostly it is bent back to the case. A pot that is meant as a resistance in series is
+            allowed, with the reason.
+            """
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Roles is not { } roles)
+        {
+            yield break;
+        }
+
+        foreach (var dial in context.Circuit.Dials)
+        {
+            var effects = roles.AgreedOn(dial, DialRole.VolumeThatLeaks);
+            if (effects.Count > 0)
+            {
+                yield return Report(context, dial, effects);
+            }
+        }
+    }
+
+    private Finding Report(CheckContext context, Dial dial, IReadOnlyList<DialEffect> effects)
+    {
+        var part = context.Circuit.Parts[dial.Part];
+        var track = DialWires.TracksOf(context.Circuit, dial).First();
+        var left = effects.Max(effect => DialEffect.PowerOf(effect.AtZero) - DialEffect.PowerOf(effect.AtTen));
+        return Description.At(
+            part.NameAt,
+            $"'{dial.Name}' does not silence at 0: {DialWires.Decibels(left)} is left",
+            Help(context, track) + $", or write: allow volume-not-silent at {part.Name} \"why\"",
+            Subject.Part(part.Name)
+        );
+    }
+
+    private static string Help(CheckContext context, Track track) =>
+        context.IsJointed(track.Low)
+            ? $"join '{context.Circuit.NameOf(track.Low)}' with ground alone"
+            : "ground the free end: "
+                + WireLines.Line(
+                    context.Circuit.NameOf(track.Low),
+                    GroundPlaces.Nearest(context, track.Low),
+                    WireLines.GroundColour
+                );
+}

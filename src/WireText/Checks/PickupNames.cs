@@ -1,0 +1,38 @@
+using WireText.Circuits;
+
+namespace WireText.Checks;
+
+/// <summary>Positions named after pickups: <c>neck</c>, <c>neck+middle</c>, <c>both</c>.</summary>
+internal static class PickupNames
+{
+    /// <summary>The word for both of two pickups.</summary>
+    private const string Both = "both";
+
+    /// <summary>The parts that a position's name means; null when it is no name of pickups.</summary>
+    public static HashSet<int>? Of(Circuit circuit, string position)
+    {
+        var pickups = circuit.Parts.Where(part => part.Elements.Any(index => HearsStrings(circuit, index))).ToList();
+        if (string.Equals(position, Both, StringComparison.OrdinalIgnoreCase))
+        {
+            return pickups.Count == 2 ? [.. pickups.Select(part => part.Index)] : null;
+        }
+
+        var named = new HashSet<int>();
+        foreach (var word in position.Split('+'))
+        {
+            if (
+                pickups.Find(part => string.Equals(part.Name, word, StringComparison.OrdinalIgnoreCase)) is not { } part
+            )
+            {
+                return null;
+            }
+
+            named.Add(part.Index);
+        }
+
+        return named;
+    }
+
+    private static bool HearsStrings(Circuit circuit, int element) =>
+        circuit.Elements[element] is Coil { HearsStrings: true };
+}

@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Sound;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds coils that no position lets through, while others are heard.</summary>
+public sealed class NeverHeard : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "never-heard",
+            Title: "a pickup is heard in no position",
+            Severity: Severity.Error,
+            Group: CheckGroup.Sound,
+            Why: """
+            Other coils are heard, this one in no position, with all dials up or with any one of them at 0. One of its leads
+            leads nowhere that the signal passes.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup [|bridge|] single-coil
+            switch sel    dpdt
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 to sel.A2 white
+            wire   bridge.hot to vol.case yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to sel.B1 black
+            wire   sel.B0 to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Mend: "Follow both leads of the pickup to the switch and on: one must come to the signal, the other to its return."
+        )
+        {
+            Silences = [.. Silence.AllThatIsRead(but: ["no-sound", "never-heard"])],
+        };
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        var heard = HeardAnywhere(context);
+        if (heard.Count == 0)
+        {
+            return [];
+        }
+
+        return context
+            .Circuit.Elements.OfType<Coil>()
+            .Where(coil => coil.HearsStrings && !heard.Contains(coil.Index))
+            .Where(coil => coil.Ends.All(context.IsJointed))
+            .GroupBy(coil => coil.Part)
+            .Select(pickup => LostSignal.Of(context, [.. pickup]))
+            .GroupBy(lost => lost.Key)
+            .Select(lost => Report(context, [.. lost]));
+    }
+
+    /// <summary>The elements of coils that are heard in some unmuted situation at rest, or with one dial at 0.</summary>
+    private static HashSet<int> HeardAnywhere(CheckContext context)
+    {
+        var heard = context.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
+        if (context.Roles is { } roles)
+        {
+            heard.UnionWith(
+                context
+                    .Circuit.Dials.SelectMany(dial => roles.EffectsOf(dial))
+                    .Where(effect => effect.AtZero.Outcome == Outcome.Sound)
+                    .SelectMany(effect => effect.AtZero.Heard)
+                    .Select(one => one.Coil.Index)
+            );
+        }
+
+        return heard;
+    }
+
+    /// <summary>One finding for pickups whose signal ends at the same switches.</summary>
+    private Finding Report(CheckContext context, ImmutableArray<LostSignal> lost)
+    {
+        var names = Listing.Of(lost.Select(one => one.Name));
+        var verb = lost.Length == 1 ? "is" : "are";
+        return Description.At(
+            lost[0].Pickup.NameAt,
+            $"{names} {verb} heard in no position{WhereItEnds(context, lost)}",
+            Help(context, lost),
+            [
+                .. lost.Select(one => Subject.Part(one.Pickup.Name)),
+                .. lost.Where(one => one.Lead is not null).Select(one => context.Subject(one.Lead!.Value)),
+                .. lost[0].Switches.Select(part => Subject.Part(part.Name)),
+            ]
+        );
+    }
+
+    private static string WhereItEnds(CheckContext context, ImmutableArray<LostSignal> lost)
+    {
+        if (lost[0].Lead is not { } lead)
+        {
+            return "";
+        }
+
+        var leads = Listing.Of(lost.Select(one => context.Circuit.NameOf(one.Lead!.Value)));
+        var verb = lost.Length == 1 ? "comes" : "come";
+        return lost[0].Switches.IsEmpty
+            ? $": '{context.Circuit.NameOf(lead)}' comes to nothing that the signal passes"
+            : $": {leads} {verb} to {Listing.Of(lost[0].Switches.Select(part => part.Name))} and no further";
+    }
+
+    private static string Help(CheckContext context, ImmutableArray<LostSignal> lost)
+    {
+        var switches = lost[0].Switches;
+        return (lost[0].Lead, switches.IsEmpty) switch
+        {
+            ({ } lead, true) =>
+                $"wire '{context.Circuit.NameOf(lead)}' to where the signal of '{lost[0].Pickup.Name}' is meant to go",
+            (not null, false) =>
+                $"look for the wire that is missing behind {Listing.Of(switches.Select(part => part.Name))}",
+            (null, false) => $"follow its leads through {Listing.Of(switches.Select(part => part.Name))}",
+            _ => "follow its leads, one to the signal and one to its return",
+        };
+    }
+}

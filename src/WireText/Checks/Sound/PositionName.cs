@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds positions that are named after other pickups than those heard there.</summary>
+public sealed class PositionName : ICheck
+{
+    public CheckDescription Description { get; } =
+        new(
+            Id: "position-name",
+            Title: "a position is named after another pickup",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Sound,
+            Why: """
+            The name says which pickup is meant, and the wires let another be heard. Either the throws are exchanged or the
+            names were given in the wrong order: levers count from either end.
+            """,
+            Bad: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            positions [|sel|] bridge neck
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
+            switch sel    spdt
+            positions sel neck bridge
+            pot    vol    250k audio
+            jack   out    mono
+            wire   neck.hot to sel.A1 white
+            wire   bridge.hot to sel.A2 yellow
+            wire   sel.A0 to vol.3 red
+            wire   vol.2 to out.tip blue
+            wire   neck.ground to vol.case black
+            wire   bridge.ground to vol.case black
+            wire   vol.1 to vol.case to out.sleeve bare
+            """,
+            Mend: "Exchange the wires of the throws, or put the names in the order of what is heard."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        foreach (var control in context.Circuit.Controls.Where(control => !control.IsPlug))
+        {
+            var named = control.Positions.Select(position => PickupNames.Of(context.Circuit, position.Name)).ToList();
+            if (context.MuteOf(control.Index) is not null || named.TrueForAll(name => name is null))
+            {
+                continue;
+            }
+
+            var heard = Enumerable
+                .Range(0, control.Positions.Length)
+                .Select(position => HeardAt(context, control, position))
+                .ToList();
+            var wrong = Enumerable
+                .Range(0, named.Count)
+                .Where(p => named[p] is { } name && heard[p] is { Count: > 0 } there && !name.SetEquals(there))
+                .ToList();
+            if (wrong.Count > 0)
+            {
+                yield return Report(context, control, named, heard, wrong);
+            }
+        }
+    }
+
+    /// <summary>The parts heard with a control there and the others at rest; null when that was not worked out.</summary>
+    private static HashSet<int>? HeardAt(CheckContext context, Control control, int position)
+    {
+        int[] state = [.. context.Circuit.Controls.Select(other => other.Rest)];
+        state[control.Index] = position;
+        return context.Heard.Unmuted.FirstOrDefault(one => one.Situation.Holds(state)) is { Sounds: true } one
+            ? [.. one.Sound.Heard.Select(heard => heard.Coil.Part)]
+            : null;
+    }
+
+    private Finding Report(
+        CheckContext context,
+        Control control,
+        List<HashSet<int>?> named,
+        List<HashSet<int>?> heard,
+        List<int> wrong
+    )
+    {
+        var circuit = context.Circuit;
+        var first = wrong[0];
+        return Description.At(
+            control.NamedAt ?? context.PlaceOf(control),
+            $"at {context.PositionName(control.Index, first)} {Names(circuit, heard[first]!)} is heard",
+            Ordered(control, named, heard) is { } names
+                ? $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}"
+                : "wire that throw to the pickup it is named after, or name it after what is heard",
+            [.. wrong.Select(position => Subject.Position(control.Name, control.Positions[position].Name))]
+        );
+    }
+
+    private static string Names(Circuit circuit, HashSet<int> pickups) =>
+        string.Join(" with ", pickups.Order().Select(part => $"'{circuit.Parts[part].Name}'"));
+
+    /// <summary>The same names so that each fits what is heard; null when they do not.</summary>
+    private static ImmutableArray<string>? Ordered(
+        Control control,
+        List<HashSet<int>?> named,
+        List<HashSet<int>?> heard
+    )
+    {
+        var left = Enumerable.Range(0, named.Count).ToList();
+        var names = new string[named.Count];
+        for (var position = 0; position < names.Length; position++)
+        {
+            var fitting = left.FindIndex(other =>
+                named[other] is { } name ? heard[position] is { } there && name.SetEquals(there) : other == position
+            );
+            if (fitting < 0)
+            {
+                return null;
+            }
+
+            names[position] = control.Positions[left[fitting]].Name;
+            left.RemoveAt(fitting);
+        }
+
+        return [.. names];
+    }
+}
