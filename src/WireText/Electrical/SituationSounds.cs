@@ -20,7 +20,7 @@ public sealed record SituationSound(Situation Situation, JackSound Sound)
 public sealed record SituationSounds(ImmutableArray<SituationSound> Unmuted)
 {
     /// <summary>Live parts solved before nothing more is told, so that no input can keep the checks busy. Chosen.</summary>
-    internal const int SolveLimit = 20_000;
+    internal const int SolveLimit = 8_192;
 
     public IEnumerable<SituationSound> Sounding => Unmuted.Where(one => one.Sounds);
 
