@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Text;
 
@@ -11,10 +12,14 @@ public static class Checker
     public static ImmutableArray<Finding> Run(Circuit circuit) => Examine(circuit).Findings;
 
     /// <summary>As <see cref="Run"/>, with what the author allowed and why.</summary>
-    public static CheckReport Examine(Circuit circuit) => Examine(circuit, CheckList.All);
+    public static CheckReport Examine(Circuit circuit) => RepairAdvice.AddTo(circuit, Judge(circuit), Judge);
 
+    /// <summary>As <see cref="Examine"/>, but no repair is looked for: one look at a circuit.</summary>
+    public static CheckReport Judge(Circuit circuit) => Judge(circuit, CheckList.All);
+
+    /// <summary>As <see cref="Judge(Circuit)"/>, with some of the checks.</summary>
     /// <param name="checks">In an order in which a check comes before those that it silences.</param>
-    public static CheckReport Examine(Circuit circuit, ImmutableArray<ICheck> checks)
+    public static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks)
     {
         var context = new CheckContext(circuit);
         var standing = Shadows.Remove(

@@ -15,7 +15,12 @@ public sealed record Expectation(
     ImmutableArray<string> Named,
     ImmutableArray<Claim> Claims,
     SourceLocation DeclaredAt
-);
+)
+{
+    /// <summary>True when the line says where this control or dial stands, or that each of its positions is meant.</summary>
+    public bool Names(string setting) =>
+        Named.Any(named => named.StartsWith(setting + "=", StringComparison.OrdinalIgnoreCase));
+}
 
 /// <summary>One thing that must be true.</summary>
 /// <param name="DeclaredAt">The claim's own text.</param>

@@ -66,6 +66,9 @@ public sealed record Control(
     /// <summary>True for the plug in a jack: everything is computed with it in, unless a definition says otherwise.</summary>
     public bool IsPlug { get; init; }
 
+    /// <summary>True when a <c>rest</c> line says by name where it rests.</summary>
+    public bool IsRestNamed { get; init; }
+
     /// <summary>Where its positions were named, when they were.</summary>
     public SourceLocation? NamedAt { get; init; }
 }

@@ -15,12 +15,17 @@ namespace WireText.Checks.Intent;
 /// <summary>Finds what the author expects and the circuit does not do.</summary>
 public sealed class Expect : ICheck
 {
+    public const string Id = "expect";
+
+    /// <summary>How the help begins; a repair that is found stands in its place.</summary>
+    internal const string MendTheWires = "mend the wires, ";
+
     /// <summary>States listed beyond the first.</summary>
     private const int Listed = 4;
 
     public CheckDescription Description { get; } =
         new(
-            Id: "expect",
+            Id: Id,
             Title: "the circuit does not do what is expected",
             Severity: Severity.Error,
             Group: CheckGroup.Sound,
@@ -62,7 +67,8 @@ public sealed class Expect : ICheck
             """,
             Mend: """
             Compare what is there with what is meant: the finding names the first state that differs. Mend the wires, or
-            the line if it was wrong. What every position does is a command away: wiretext positions FILE.
+            the line if it was wrong. Where one edit alone makes every claim true, the finding gives it as lines to write;
+            where two or three do, it gives each. What every position does is a command away: wiretext positions FILE.
             """
         )
         {
@@ -113,9 +119,12 @@ public sealed class Expect : ICheck
         return Description.At(
             refuted.Claim.DeclaredAt,
             Statement(context, refuted),
-            Instead(context.Circuit, refuted) is { } instead
-                ? $"mend the wires, or if this is what it is meant to do, write: {instead}"
-                : "mend the wires, or take the claim out",
+            MendTheWires
+                + (
+                    Instead(context.Circuit, refuted) is { } instead
+                        ? $"or if this is what it is meant to do, write: {instead}"
+                        : "or take the claim out"
+                ),
             [.. SubjectsOf(context.Circuit, refuted)]
         );
     }
@@ -144,7 +153,7 @@ public sealed class Expect : ICheck
         foreach (var control in circuit.Controls)
         {
             var isAny = expectation.Positions[control.Index] is null;
-            if (state[control.Index] != Situation.Any && (isAny || IsNamed(expectation, control.Name)))
+            if (state[control.Index] != Situation.Any && (isAny || expectation.Names(control.Name)))
             {
                 words.Add($"{control.Name}={control.Positions[state[control.Index]].Name}");
             }
@@ -152,16 +161,13 @@ public sealed class Expect : ICheck
 
         words.AddRange(
             circuit
-                .Dials.Where(dial => IsNamed(expectation, dial.Name))
+                .Dials.Where(dial => expectation.Names(dial.Name))
                 .Select(dial =>
                     $"{dial.Name}={expectation.Travels[dial.Index].ToString("0.###", CultureInfo.InvariantCulture)}"
                 )
         );
         return words.Count == 0 ? "rest" : string.Join(' ', words);
     }
-
-    private static bool IsNamed(Expectation expectation, string name) =>
-        expectation.Named.Any(setting => setting.StartsWith(name + "=", StringComparison.OrdinalIgnoreCase));
 
     private static string WhatIsThere(CheckContext context, Refutation refuted)
     {
@@ -229,14 +235,14 @@ public sealed class Expect : ICheck
         circuit
             .Controls.Where(control =>
                 refuted.Failing[0][control.Index] != Situation.Any
-                && (refuted.Expectation.Positions[control.Index] is null || IsNamed(refuted.Expectation, control.Name))
+                && (refuted.Expectation.Positions[control.Index] is null || refuted.Expectation.Names(control.Name))
             )
             .Select(control =>
                 Subject.Position(control.Name, control.Positions[refuted.Failing[0][control.Index]].Name)
             )
             .Concat(
                 circuit
-                    .Dials.Where(dial => IsNamed(refuted.Expectation, dial.Name))
+                    .Dials.Where(dial => refuted.Expectation.Names(dial.Name))
                     .Select(dial => Subject.Part(circuit.Parts[dial.Part].Name))
             );
 }

@@ -125,7 +125,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
             return;
         }
 
-        draft.Controls[control.Index] = draft.Controls[control.Index] with { Rest = index };
+        draft.Controls[control.Index] = draft.Controls[control.Index] with { Rest = index, IsRestNamed = true };
     }
 
     private void RestAt(Dial dial, PairSyntax pair)

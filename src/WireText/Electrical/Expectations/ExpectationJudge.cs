@@ -31,6 +31,13 @@ public sealed class ExpectationJudge(Analyst analyst)
         return null;
     }
 
+    /// <summary>True when every claim of an expectation holds, as <see cref="Refute"/> judges; it stops at the first state that fails.</summary>
+    public bool Holds(Expectation expectation)
+    {
+        var dials = DialSetting.At(network, expectation.Travels);
+        return expectation.Claims.All(claim => StatesOf(expectation, claim).All(state => Holds(claim, state, dials)));
+    }
+
     /// <summary>States in which the same is there are told as one; each is looked at as it was, for what is any there may join.</summary>
     private Refutation Report(
         Expectation expectation,

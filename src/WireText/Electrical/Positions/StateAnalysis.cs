@@ -6,69 +6,106 @@ using WireText.Electrical.Sound;
 
 namespace WireText.Electrical.Positions;
 
-/// <summary>Everything that is told about one state or situation at one dial setting.</summary>
-public sealed record StateAnalysis
+/// <summary>Everything that is told about one state or situation at one dial setting. Each answer is worked out when first asked for.</summary>
+public sealed class StateAnalysis
 {
-    public required JackSound Sound { get; init; }
+    private readonly Lazy<HeardForm> form;
+    private readonly Lazy<Resonance?> resonance;
+    private readonly Lazy<Reading?> reading;
+    private readonly Lazy<ImmutableArray<(Coil, CoilPlace)>> coils;
+    private readonly Lazy<double?> jackVolts;
 
-    public required HeardForm Form { get; init; }
+    internal StateAnalysis(KnownNetwork known, Network network, ImmutableArray<int> positions, DialSetting dials)
+    {
+        Sound = known.Sound;
+        form = known.Form;
+        resonance = known.Resonance;
+        reading = known.Reading;
+        coils = new(() => CoilPlacement.Of(network, positions.AsSpan(), dials));
+        jackVolts = new(() => JackVoltage.Of(network, positions.AsSpan(), dials));
+    }
+
+    public JackSound Sound { get; }
+
+    public HeardForm Form => form.Value;
 
     /// <summary>Null when there is no peak, or nothing sounds.</summary>
-    public required Resonance? Resonance { get; init; }
+    public Resonance? Resonance => resonance.Value;
 
     /// <summary>Null when the network is too large to solve.</summary>
-    public required Reading? Reading { get; init; }
+    public Reading? Reading => reading.Value;
 
     /// <summary>Every coil of the circuit, in order of declaration.</summary>
-    public required ImmutableArray<(Coil Coil, CoilPlace Place)> Coils { get; init; }
+    public ImmutableArray<(Coil Coil, CoilPlace Place)> Coils => coils.Value;
 
     /// <summary>The direct voltage at the tip; null when the network is too large to solve.</summary>
-    public required double? JackVolts { get; init; }
+    public double? JackVolts => jackVolts.Value;
 
     public Outcome Outcome => Sound.Outcome;
 }
 
-/// <summary>Analyses states of one circuit; a network that was met before is not solved again.</summary>
-public sealed class Analyst(SoundMemo sounds)
-{
-    private readonly Network network = sounds.Network;
+/// <summary>What one live network says, wherever it is met.</summary>
+internal sealed record KnownNetwork(
+    JackSound Sound,
+    Lazy<HeardForm> Form,
+    Lazy<Resonance?> Resonance,
+    Lazy<Reading?> Reading
+);
 
-    private readonly Dictionary<LiveNetwork, (JackSound, HeardForm, Resonance?, Reading?)> known = new(
-        LiveNetworkComparer.Instance
-    );
+/// <summary>Analyses states of one circuit; a network that was met before is not solved again.</summary>
+public sealed class Analyst
+{
+    private readonly SoundMemo sounds;
+    private readonly Dictionary<LiveNetwork, KnownNetwork> known;
 
     public Analyst(Network network)
         : this(new SoundMemo(network)) { }
 
-    public Network Network => network;
+    public Analyst(SoundMemo sounds)
+        : this(sounds, new Dictionary<LiveNetwork, KnownNetwork>(LiveNetworkComparer.Instance)) { }
+
+    private Analyst(SoundMemo sounds, Dictionary<LiveNetwork, KnownNetwork> known)
+    {
+        this.sounds = sounds;
+        this.known = known;
+    }
+
+    public Network Network => sounds.Network;
 
     /// <summary>How many different networks were solved.</summary>
     public int SolvedCount => known.Count;
 
+    /// <summary>
+    /// One for another circuit of the same parts and surroundings, its wires changed: both know what either has solved.
+    /// </summary>
+    public Analyst ForRewired(Network other) => new(sounds.ForRewired(other), known);
+
     /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
     public StateAnalysis Analyse(ReadOnlySpan<int> positions, DialSetting dials)
     {
-        var live = LiveNetwork.Of(network, positions, dials);
+        var live = LiveNetwork.Of(Network, positions, dials);
+        ImmutableArray<int> state = [.. positions];
         if (!known.TryGetValue(live, out var found))
         {
-            var sound = sounds.Of(live);
-            var form = FormFinder.Find(network, positions, dials, sound);
-            var response = sound.Outcome == Outcome.Sound ? StringResponse.Of(network.Circuit, live) : null;
-
-            // The meter's part lies inside the live part: what carries a direct current round the jack carries signals.
-            var peak = response is null ? null : Resonance.Find(response);
-            known.Add(live, found = (sound, form, peak, Ohmmeter.Read(network, positions, dials)));
+            known.Add(live, found = Study(live, state, dials));
         }
 
-        var (heard, joined, resonance, reading) = found;
-        return new StateAnalysis
-        {
-            Sound = heard,
-            Form = joined,
-            Resonance = resonance,
-            Reading = reading,
-            Coils = CoilPlacement.Of(network, positions, dials),
-            JackVolts = JackVoltage.Of(network, positions, dials),
-        };
+        return new StateAnalysis(found, Network, state, dials);
+    }
+
+    private KnownNetwork Study(LiveNetwork live, ImmutableArray<int> positions, DialSetting dials)
+    {
+        var (circuit, sound) = (Network.Circuit, sounds.Of(live));
+        return new KnownNetwork(
+            sound,
+            new(() => FormFinder.Find(Network, positions.AsSpan(), dials, sound)),
+            new(() =>
+                sound.Outcome == Outcome.Sound && StringResponse.Of(circuit, live) is { } response
+                    ? Resonance.Find(response)
+                    : null
+            ),
+            // The meter's part lies inside the live part: what carries a direct current round the jack carries signals.
+            new(() => Ohmmeter.Read(Network, positions.AsSpan(), dials))
+        );
     }
 }

@@ -64,6 +64,28 @@ public sealed class LiveNetwork
     /// <summary>True when an amplifier can feed its own input: such a network is not computed.</summary>
     public bool HasFeedback { get; }
 
+    /// <summary>True when both have the same branches, with the same values, between the same nodes: they have the same solution.</summary>
+    public bool IsLike(LiveNetwork other)
+    {
+        if (IsShort != other.IsShort || Branches.Length != other.Branches.Length)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < Branches.Length; i++)
+        {
+            if (
+                Branches[i].Source.Index != other.Branches[i].Source.Index
+                || Branches[i].Inside != other.Branches[i].Inside
+            )
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
     /// <param name="edits">What is opened or joined in thought; an amplifier's input stays where it is.</param>
     public static LiveNetwork Of(

@@ -1,12 +1,11 @@
 namespace WireText.Electrical.Solving;
 
-/// <summary>Two live networks are the same when they have the same branches between the same nodes with the same values.</summary>
+/// <summary>Two live networks are the same when they have the same branches between the same nodes with the same values; the nets that the nodes are may differ.</summary>
 internal sealed class LiveNetworkComparer : IEqualityComparer<LiveNetwork>
 {
     public static readonly LiveNetworkComparer Instance = new();
 
-    public bool Equals(LiveNetwork? x, LiveNetwork? y) =>
-        x is not null && y is not null && x.IsShort == y.IsShort && x.Branches.SequenceEqual(y.Branches);
+    public bool Equals(LiveNetwork? x, LiveNetwork? y) => x is not null && y is not null && x.IsLike(y);
 
     public int GetHashCode(LiveNetwork obj)
     {

@@ -1,0 +1,160 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+
+namespace WireText.Checks.Repairs;
+
+/// <summary>Whether two circuits of the same parts do the same at the jack and ground the same metal, in every state.</summary>
+/// <remarks>
+/// Where the live parts differ in structure, they are solved at fixed frequencies and dial settings with every value scaled
+/// by a factor of its own, so that twin coils do not hide an exchange. Both answers are rational functions of low degree in
+/// the values: agreement at such points means identity with near certainty (Schwartz 1980).
+/// </remarks>
+internal static class Behaviour
+{
+    /// <summary>States compared one by one; with more, the situations of both circuits are. Chosen.</summary>
+    private const int MaxStates = 4_096;
+
+    /// <summary>How far two answers may differ, relative to the larger. Chosen.</summary>
+    private const double Tolerance = 1e-9;
+
+    /// <summary>Where a dial is neither at an end nor at its middle. Chosen; no meaning.</summary>
+    private static readonly ImmutableArray<double> Travels = [5, 0, 10, 3.7, 7.3];
+
+    /// <summary>Chosen; no meaning: low, in the middle, and near the resonances of pickups.</summary>
+    private static readonly double[] Hertz = [137.31, 911.77, 4273.13];
+
+    public static bool IsEqual(Circuit first, Circuit second)
+    {
+        var (a, b) = (Network.Of(Scaled(first))!, Network.Of(Scaled(second))!);
+        return States(a, b).All(state => IsEqual(a, b, state.AsSpan()));
+    }
+
+    private static bool IsEqual(Network a, Network b, ReadOnlySpan<int> state) =>
+        MetalIn(a, state).SequenceEqual(MetalIn(b, state))
+        && CoilPlacement
+            .Of(a, state, DialSetting.Rest(a))
+            .SequenceEqual(CoilPlacement.Of(b, state, DialSetting.Rest(b)))
+        && SoundsAlike(a, b, state);
+
+    private static bool SoundsAlike(Network a, Network b, ReadOnlySpan<int> state)
+    {
+        foreach (var travel in Travels)
+        {
+            var first = LiveNetwork.Of(a, state, DialSetting.AllAt(a, travel));
+            var second = LiveNetwork.Of(b, state, DialSetting.AllAt(b, travel));
+            if (!first.IsLike(second) && !IsSolvedAlike(first, second))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsSolvedAlike(LiveNetwork first, LiveNetwork second)
+    {
+        if (first.IsShort != second.IsShort || first.IsOpen != second.IsOpen)
+        {
+            return false;
+        }
+
+        var (a, b) = (AcSolver.Prepare(first, load: null), AcSolver.Prepare(second, load: null));
+        return a?.Solve(Hertz) is { } one && b?.Solve(Hertz) is { } other && IsNear(one, other);
+    }
+
+    private static bool IsNear(AcAnswer a, AcAnswer b)
+    {
+        if (!a.Coils.SequenceEqual(b.Coils))
+        {
+            return false;
+        }
+
+        for (var f = 0; f < Hertz.Length; f++)
+        {
+            if (
+                !IsNear(a.ImpedanceAt(f), b.ImpedanceAt(f))
+                || Enumerable.Range(0, a.Coils.Length).Any(coil => !IsNear(a.GainAt(coil, f), b.GainAt(coil, f)))
+            )
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsNear(Complex a, Complex b) =>
+        Complex.Abs(a - b) <= Tolerance * Math.Max(Complex.Abs(a), Complex.Abs(b));
+
+    /// <summary>How each metal lug comes to the sleeve: by solder, by touch, by contacts, or not.</summary>
+    private static IEnumerable<int> MetalIn(Network network, ReadOnlySpan<int> state)
+    {
+        var (circuit, nodeOf) = (network.Circuit, network.InContact(state));
+        var sleeve = circuit.Outputs[0].Sleeve;
+        return circuit
+            .Lugs.Where(lug => lug.IsMetal)
+            .Select(lug =>
+                circuit.Nets.SameSolder(lug.Index, sleeve) ? 3
+                : circuit.Nets.SameNet(lug.Index, sleeve) ? 2
+                : nodeOf[circuit.Nets.OneNet[lug.Index]] == nodeOf[network.Sleeve] ? 1
+                : 0
+            )
+            .ToList();
+    }
+
+    private static IEnumerable<ImmutableArray<int>> States(Network a, Network b)
+    {
+        var count = a.Circuit.Controls.Aggregate(
+            1L,
+            (many, control) => Math.Min(many * control.Positions.Length, int.MaxValue)
+        );
+        if (count > MaxStates)
+        {
+            return SituationTree.Of(a).Situations.Concat(SituationTree.Of(b).Situations).Select(s => s.Positions);
+        }
+
+        IEnumerable<ImmutableArray<int>> states =
+        [
+            [],
+        ];
+        foreach (var control in a.Circuit.Controls)
+        {
+            states = states.SelectMany(state =>
+                Enumerable.Range(0, control.Positions.Length).Select(position => state.Add(position))
+            );
+        }
+
+        return states;
+    }
+
+    /// <summary>Every value times a factor of its own between 0.7 and 1.4.</summary>
+    private static Circuit Scaled(Circuit circuit) =>
+        circuit with
+        {
+            Elements = [.. circuit.Elements.Select(element => Scaled(element, Factor(element.Index)))],
+        };
+
+    private static Element Scaled(Element element, double factor) =>
+        element switch
+        {
+            Coil coil => coil with { Ohms = coil.Ohms * factor, Henries = coil.Henries * factor },
+            Track track => track with { Ohms = track.Ohms * factor },
+            Resistor resistor => resistor with { Ohms = resistor.Ohms * factor },
+            Capacitor capacitor => capacitor with { Farads = capacitor.Farads * factor },
+            Inductor inductor => inductor with { Ohms = inductor.Ohms * factor, Henries = inductor.Henries * factor },
+            Battery battery => battery with { Ohms = battery.Ohms * factor },
+            Amplifier amplifier => amplifier with { InputOhms = amplifier.InputOhms * factor },
+            _ => element,
+        };
+
+    /// <summary>Multiples of the golden ratio spread evenly and never repeat.</summary>
+    private static double Factor(int index)
+    {
+        var turns = (index + 1) * 0.6180339887498949;
+        return 0.7 + (0.7 * (turns - Math.Floor(turns)));
+    }
+}

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Text;
+
+namespace WireText.Checks.Repairs;
+
+/// <summary>What becomes of one line of a wiring text. Lines are given with single blanks and without comments.</summary>
+/// <param name="Old">The line that is there; null where lines are added.</param>
+/// <param name="New">The lines in its place; empty where it goes.</param>
+public sealed record LineEdit(string? Old, ImmutableArray<string> New)
+{
+    /// <summary>What an edit of the circuit is in its text, in the order of the lines.</summary>
+    public static ImmutableArray<LineEdit> Of(Circuit circuit, CircuitEdit edit)
+    {
+        var edited = edit.Apply(circuit);
+        return edit switch
+        {
+            RenamePositions rename => [Renamed(edited.Controls[rename.Control])],
+            AddWire add => [new LineEdit(null, [Added(circuit, add)])],
+            _ => Rewired(circuit, edited),
+        };
+    }
+
+    private static LineEdit Renamed(Control control) =>
+        new(
+            Line.Of(control.NamedAt!.Value).Tidied,
+            [$"positions {control.Name} {string.Join(' ', control.Positions.Select(position => position.Name))}"]
+        );
+
+    private static string Added(Circuit circuit, AddWire add)
+    {
+        var sleeve = circuit.Outputs[0].Sleeve;
+        var isGround = circuit.Nets.SameNet(add.From, sleeve) || circuit.Nets.SameNet(add.To, sleeve);
+        return WireLines.Line(
+            circuit.NameOf(add.From),
+            circuit.NameOf(add.To),
+            isGround ? WireLines.GroundColour : WireLines.SignalColour
+        );
+    }
+
+    private static ImmutableArray<LineEdit> Rewired(Circuit circuit, Circuit edited) =>
+        [
+            .. circuit
+                .Wires.Where(wire => wire != edited.Wires[wire.Index])
+                .GroupBy(wire => Line.Of(wire.DeclaredAt))
+                .OrderBy(group => group.Key.Span.Start)
+                .Select(group => new LineEdit(
+                    group.Key.Tidied,
+                    group.First().Kind == WireKind.Wire
+                        ? Runs(edited, group.First())
+                        : [Renamed(group.Key, circuit, edited, group)]
+                )),
+        ];
+
+    /// <summary>What is left of a run of wire: one line, or one for each piece where it no longer meets.</summary>
+    private static ImmutableArray<string> Runs(Circuit edited, Wire changed)
+    {
+        var runs = new List<List<int>>();
+        var stretches = edited.Wires.Where(wire => wire.Kind == WireKind.Wire && wire.Run == changed.Run).ToList();
+        foreach (var stretch in stretches.Where(wire => wire.From >= 0))
+        {
+            if (runs.Count > 0 && runs[^1][^1] == stretch.From)
+            {
+                runs[^1].Add(stretch.To);
+            }
+            else
+            {
+                runs.Add([stretch.From, stretch.To]);
+            }
+        }
+
+        var rest = Line.Of(changed.DeclaredAt).TidiedFrom(stretches[^1].DeclaredAt.Span.End);
+        return [.. runs.Select(lugs => $"wire {string.Join(" to ", lugs.Select(edited.NameOf))} {rest}")];
+    }
+
+    /// <summary>The line with other lugs in the places of those that changed.</summary>
+    private static string Renamed(Line line, Circuit circuit, Circuit edited, IEnumerable<Wire> changed)
+    {
+        var names = changed
+            .SelectMany(wire =>
+                new[] { (wire, wire.From, edited.Wires[wire.Index].From), (wire, wire.To, edited.Wires[wire.Index].To) }
+            )
+            .Where(end => end.Item2 != end.Item3)
+            .Select(end =>
+                (At: Places.OnWire(circuit, end.wire, end.Item2)!.Value.Span, Name: edited.NameOf(end.Item3))
+            )
+            .OrderByDescending(place => place.At.Start);
+        var text = line.Source.Slice(line.Span);
+        foreach (var (at, name) in names)
+        {
+            text = string.Concat(
+                text.AsSpan(0, at.Start - line.Span.Start),
+                name,
+                text.AsSpan(at.End - line.Span.Start)
+            );
+        }
+
+        return Line.Tidy(text);
+    }
+
+    /// <summary>One line of a source.</summary>
+    private readonly record struct Line(SourceText Source, TextSpan Span)
+    {
+        public static Line Of(SourceLocation location) =>
+            new(location.Source, location.Source.LineSpan(location.Position.Line));
+
+        public string Tidied => Tidy(Source.Slice(Span));
+
+        public string TidiedFrom(int offset) => Tidy(Source.Slice(TextSpan.FromBounds(offset, Span.End)));
+
+        /// <summary>Single blanks, none at the ends, no comment; what is in quotes stays as it is.</summary>
+        public static string Tidy(string text)
+        {
+            var words = new List<string>();
+            for (var start = 0; start < text.Length; )
+            {
+                if (char.IsWhiteSpace(text[start]))
+                {
+                    start++;
+                    continue;
+                }
+
+                if (text[start] == '#')
+                {
+                    break;
+                }
+
+                var end = WordEnd(text, start);
+                words.Add(text[start..end]);
+                start = end;
+            }
+
+            return string.Join(' ', words);
+        }
+
+        private static int WordEnd(string text, int start)
+        {
+            var isQuoted = false;
+            var end = start;
+            while (end < text.Length && (isQuoted || !char.IsWhiteSpace(text[end])))
+            {
+                isQuoted ^= text[end] == '"';
+                end++;
+            }
+
+            return end;
+        }
+    }
+}

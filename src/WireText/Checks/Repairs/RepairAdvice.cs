@@ -1,0 +1,49 @@
+using WireText.Checks.Intent;
+using WireText.Circuits;
+using WireText.Text;
+
+namespace WireText.Checks.Repairs;
+
+/// <summary>Adds to a refuted expectation the one edit that mends it, where there is one.</summary>
+internal static class RepairAdvice
+{
+    /// <param name="judge">The checks without this advice: a search within the search would never end.</param>
+    public static CheckReport AddTo(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge)
+    {
+        var refuted = report.Findings.FirstOrDefault(finding => finding.Id == Expect.Id);
+        return refuted is null
+            ? report
+            : report with
+            {
+                Findings = report.Findings.Replace(
+                    refuted,
+                    WithAdvice(circuit, refuted, Search(circuit, report, judge))
+                ),
+            };
+    }
+
+    private static RepairResult? Search(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge) =>
+        new RepairSearch(
+            circuit,
+            report.Findings,
+            edited => judge(edited).Findings.All(finding => finding.Severity < Severity.Warning)
+        ).Run();
+
+    private static Finding WithAdvice(Circuit circuit, Finding refuted, RepairResult? result)
+    {
+        // What is left of the help is another way out: change the claim.
+        var otherwise = refuted.Help![Expect.MendTheWires.Length..];
+        return result switch
+        {
+            { IsComplete: true, Repairs.Length: > RepairSearch.MostShown } => refuted with
+            {
+                Help = $"no single wire explains it: {refuted.Help}",
+            },
+            { IsComplete: true, Repairs: { IsEmpty: false } repairs } => refuted with
+            {
+                Help = $"{RepairText.Of(circuit, repairs)}\n{otherwise}",
+            },
+            _ => refuted,
+        };
+    }
+}

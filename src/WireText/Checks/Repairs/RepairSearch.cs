@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Expectations;
+using WireText.Electrical.Positions;
+using WireText.Text;
+
+namespace WireText.Checks.Repairs;
+
+/// <summary>What a search for one edit came to.</summary>
+/// <param name="Repairs">
+/// Edits after each of which everything holds, the likeliest first, each the first of those that make circuits of the same
+/// behaviour; one more than <see cref="RepairSearch.MostShown"/> when there are more. Empty when none was found.
+/// </param>
+/// <param name="Tested">How many circuits of different nets or names were tried.</param>
+/// <param name="IsComplete">False when the search ended at its bound: then there may be others.</param>
+public sealed record RepairResult(ImmutableArray<CircuitEdit> Repairs, int Tested, bool IsComplete);
+
+/// <summary>Looks for the one edit after which every claim holds and nothing is found.</summary>
+/// <param name="isSilent">Whether the checks find no error and no warning; asked when every claim holds.</param>
+public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, Func<Circuit, bool> isSilent)
+{
+    /// <summary>Behaviours offered; when there are more, none is likelier than the others. Chosen.</summary>
+    public const int MostShown = 3;
+
+    /// <summary>Circuits tried before the search gives up; counted, not timed, so that every machine finds the same. Chosen.</summary>
+    public const int Bound = 5_000;
+
+    /// <summary>Lugs looked at before the search gives up: a large circuit has fewer trials, each costs more. Chosen.</summary>
+    private const int LugBound = 1_000_000;
+
+    /// <summary>Null when nothing is refuted.</summary>
+    public RepairResult? Run()
+    {
+        if (Network.Of(circuit) is not { } network)
+        {
+            return null;
+        }
+
+        var analyst = new Analyst(network);
+        var judge = new ExpectationJudge(analyst);
+        var refuted = circuit.Expectations.Select(judge.Refute).OfType<Refutation>().ToList();
+        return refuted.Count == 0 ? null : Run(analyst, refuted);
+    }
+
+    private RepairResult Run(Analyst analyst, List<Refutation> refuted)
+    {
+        var matters = MatteringNets.Of(analyst.Network, refuted[0], open);
+        var candidates = new EditCandidates(circuit, lug => matters[circuit.Nets.OneNet[lug]]);
+        var expected = LikeliestToFailFirst(refuted);
+        var seen = new HashSet<string>(StringComparer.Ordinal) { KeyOf(circuit) };
+        var found = new List<(CircuitEdit Edit, Circuit Circuit)>();
+        var looked = 0;
+        foreach (var edit in candidates.All())
+        {
+            if (seen.Count > Bound || looked > LugBound)
+            {
+                return new RepairResult(Edits(), seen.Count - 1, IsComplete: false);
+            }
+
+            looked += circuit.Lugs.Length;
+            var edited = edit.Apply(circuit);
+            if (
+                LeadRules.Allow(edited, edit.LugsIn(circuit).AsSpan())
+                && seen.Add(KeyOf(edited))
+                && Holds(analyst, edited, expected)
+                && isSilent(edited)
+                && !found.Exists(other => Behaviour.IsEqual(other.Circuit, edited))
+            )
+            {
+                found.Add((edit, edited));
+                if (found.Count > MostShown)
+                {
+                    break;
+                }
+            }
+        }
+
+        return new RepairResult(Edits(), seen.Count - 1, IsComplete: true);
+
+        ImmutableArray<CircuitEdit> Edits() => [.. found.Select(one => one.Edit)];
+    }
+
+    /// <summary>The expectations as indices: those refuted as it stands come first, for an edit that leaves one so is out.</summary>
+    private ImmutableArray<int> LikeliestToFailFirst(List<Refutation> refuted) =>
+        [
+            .. Enumerable
+                .Range(0, circuit.Expectations.Length)
+                .OrderBy(i => refuted.Exists(one => one.Expectation == circuit.Expectations[i]) ? 0 : 1),
+        ];
+
+    private static bool Holds(Analyst analyst, Circuit edited, ImmutableArray<int> expected)
+    {
+        var judge = new ExpectationJudge(analyst.ForRewired(Network.Of(edited)!));
+        return expected.All(i => judge.Holds(edited.Expectations[i]));
+    }
+
+    /// <summary>Circuits with the same text here have the same nets and the same names for positions.</summary>
+    private static string KeyOf(Circuit circuit)
+    {
+        var (one, soldered) = (circuit.Nets.OneNet, circuit.Nets.Soldered);
+        var numbers = string.Create(
+            one.Length * 2,
+            (one, soldered),
+            static (text, nets) =>
+            {
+                for (var lug = 0; lug < nets.one.Length; lug++)
+                {
+                    text[2 * lug] = (char)nets.one[lug];
+                    text[(2 * lug) + 1] = (char)nets.soldered[lug];
+                }
+            }
+        );
+        return numbers + string.Join(' ', circuit.Controls.SelectMany(c => c.Positions).Select(p => p.Name));
+    }
+}
