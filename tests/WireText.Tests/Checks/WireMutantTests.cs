@@ -18,7 +18,7 @@ public class WireMutantTests
         var counts = new List<int>();
         foreach (var wire in circuit.Wires.Where(IsSoldered))
         {
-            var found = Find(CircuitEdits.Without(circuit, wire));
+            var found = Find(circuit.Without(wire.Index));
             counts.Add(found.Count);
 
             Assert.True(found.Count <= 2, $"{wire.Id}: {string.Join("; ", found.Select(finding => finding.Message))}");
@@ -59,7 +59,10 @@ public class WireMutantTests
         where neighbour >= 0 && neighbour < part.Lugs.Length
         let lug = part.Lugs[neighbour]
         where !circuit.Lugs[lug].IsInner && !wire.Touches(lug)
-        select ($"{wire.Id} to {circuit.NameOf(lug)}", CircuitEdits.Moved(circuit, wire, end, lug));
+        select (
+            $"{wire.Id} to {circuit.NameOf(lug)}",
+            circuit.WithEnds((new WireEnd(wire.Index, wire.From == end), lug))
+        );
 
     /// <summary>True when a finding marks a lug or a part of the net that the wire was in, another lug of a part it ended on, or the jack.</summary>
     private static bool IsNear(Circuit circuit, Wire wire, Finding finding)
@@ -78,7 +81,7 @@ public class WireMutantTests
     private static bool IsSoldered(Wire wire) => wire.Kind is not WireKind.PartLead && wire is { From: >= 0, To: >= 0 };
 
     private static List<Finding> Find(Circuit circuit) =>
-        [.. Checker.Run(circuit).Where(finding => finding.Severity >= Severity.Warning)];
+        [.. Checker.Judge(circuit).Findings.Where(finding => finding.Severity >= Severity.Warning)];
 
     private static int Median(List<int> counts) => counts.Order().ElementAt(counts.Count / 2);
 

@@ -40,7 +40,7 @@ public class ExpectLinesTests
         Assert.NotEmpty(lines);
         var before = Bench.CompileText(text).Expectations.Length;
         Assert.Equal(before + lines.Count(c => c == '\n'), circuit.Expectations.Length);
-        Assert.Empty(Checker.Examine(circuit, [new Expect()]).Findings.Select(f => f.Message));
+        Assert.Empty(Checker.Judge(circuit, [new Expect()]).Findings.Select(f => f.Message));
     }
 
     private static string LinesOf(string text)

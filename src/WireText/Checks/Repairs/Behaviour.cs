@@ -13,7 +13,7 @@ namespace WireText.Checks.Repairs;
 /// by a factor of its own, so that twin coils do not hide an exchange. Both answers are rational functions of low degree in
 /// the values: agreement at such points means identity with near certainty (Schwartz 1980).
 /// </remarks>
-internal static class Behaviour
+public static class Behaviour
 {
     /// <summary>States compared one by one; with more, the situations of both circuits are. Chosen.</summary>
     private const int MaxStates = 4_096;

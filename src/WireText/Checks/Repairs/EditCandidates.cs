@@ -10,10 +10,14 @@ internal sealed class EditCandidates(Circuit circuit, Func<int, bool> mayMatter)
 {
     private readonly ImmutableArray<LugOnLine> places = [.. LugOnLine.All(circuit)];
 
-    /// <summary>Lugs that wires can end on, by net, each net's in the order of declaration.</summary>
+    /// <summary>Lugs that wires can end on, by net; in each net the one where most wires meet comes first: the usual place for another.</summary>
     private readonly ImmutableArray<ImmutableArray<int>> nets =
     [
-        .. circuit.Nets.Members.Select(net => net.RemoveAll(lug => circuit.Lugs[lug].IsInner)),
+        .. circuit.Nets.Members.Select(net =>
+            net.RemoveAll(lug => circuit.Lugs[lug].IsInner)
+                .OrderByDescending(lug => circuit.Wires.Count(wire => wire.Touches(lug)))
+                .ToImmutableArray()
+        ),
     ];
 
     /// <summary>In rank order. Many make the same nets: they are told apart when they are tried.</summary>
@@ -45,10 +49,12 @@ internal sealed class EditCandidates(Circuit circuit, Func<int, bool> mayMatter)
         }
     }
 
+    /// <summary>To the other lugs of the part, the nearest in its order first.</summary>
     private IEnumerable<CircuitEdit> MovesOnOnePart() =>
         from place in places
         let at = place.LugIn(circuit)
-        from lug in circuit.PartOf(circuit.Lugs[at]).Lugs
+        let lugs = circuit.PartOf(circuit.Lugs[at]).Lugs
+        from lug in lugs.OrderBy(lug => Math.Abs(lugs.IndexOf(lug) - lugs.IndexOf(at)))
         where lug != at && !circuit.Lugs[lug].IsInner
         select new MoveEnd(place, lug);
 

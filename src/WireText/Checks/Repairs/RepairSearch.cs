@@ -63,12 +63,11 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
             if (
                 LeadRules.Allow(edited, edit.LugsIn(circuit).AsSpan())
                 && seen.Add(KeyOf(edited))
-                && Holds(analyst, edited, expected)
-                && isSilent(edited)
+                && IsMended(edited)
                 && !found.Exists(other => Behaviour.IsEqual(other.Circuit, edited))
             )
             {
-                found.Add((edit, edited));
+                found.Add((Simplest(edit, edited, IsMended), edited));
                 if (found.Count > MostShown)
                 {
                     break;
@@ -78,21 +77,34 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
 
         return new RepairResult(Edits(), seen.Count - 1, IsComplete: true);
 
+        bool IsMended(Circuit edited) => Holds(analyst, edited, expected) && isSilent(edited);
+
         ImmutableArray<CircuitEdit> Edits() => [.. found.Select(one => one.Edit)];
     }
 
-    /// <summary>The expectations as indices: those refuted as it stands come first, for an edit that leaves one so is out.</summary>
-    private ImmutableArray<int> LikeliestToFailFirst(List<Refutation> refuted) =>
+    /// <summary>Taking a wire out, where an edit only moves it to where it does nothing; else the edit.</summary>
+    private CircuitEdit Simplest(CircuitEdit edit, Circuit edited, Func<Circuit, bool> isMended) =>
+        edit is MoveEnd { What.Ends: [var end] }
+        && circuit.Wires[end.Wire].Kind == WireKind.Wire
+        && circuit.Without(end.Wire) is var without
+        && Behaviour.IsEqual(without, edited)
+        && isMended(without)
+            ? new RemoveWire(end.Wire)
+            : edit;
+
+    /// <summary>The expectations, as indices, with those refuted as it stands first: an edit that leaves one so is out.</summary>
+    private ImmutableArray<(int Index, bool IsRefuted)> LikeliestToFailFirst(List<Refutation> refuted) =>
         [
-            .. Enumerable
-                .Range(0, circuit.Expectations.Length)
-                .OrderBy(i => refuted.Exists(one => one.Expectation == circuit.Expectations[i]) ? 0 : 1),
+            .. circuit
+                .Expectations.Select((one, i) => (i, IsRefuted: refuted.Exists(other => other.Expectation == one)))
+                .OrderByDescending(one => one.IsRefuted),
         ];
 
-    private static bool Holds(Analyst analyst, Circuit edited, ImmutableArray<int> expected)
+    /// <summary>A mended claim must be heard as it says: a trace of what it names, by a way round, mends nothing.</summary>
+    private static bool Holds(Analyst analyst, Circuit edited, ImmutableArray<(int Index, bool IsRefuted)> expected)
     {
         var judge = new ExpectationJudge(analyst.ForRewired(Network.Of(edited)!));
-        return expected.All(i => judge.Holds(edited.Expectations[i]));
+        return expected.All(one => judge.Holds(edited.Expectations[one.Index], mayNameTraces: !one.IsRefuted));
     }
 
     /// <summary>Circuits with the same text here have the same nets and the same names for positions.</summary>

@@ -5,7 +5,7 @@ using WireText.Circuits;
 namespace WireText.Checks.Repairs;
 
 /// <summary>Tells a technician of repairs: in words, and as lines to write.</summary>
-internal static class RepairText
+public static class RepairText
 {
     /// <summary>One repair, or a numbered list.</summary>
     public static string Of(Circuit circuit, ImmutableArray<CircuitEdit> repairs) =>
@@ -28,10 +28,11 @@ internal static class RepairText
         edit switch
         {
             RenamePositions rename => Renamed(circuit.Controls[rename.Control], rename.Order),
-            MoveEnd { What.Ends: [var end], Lug: var lug } =>
-                $"solder the wire {OtherEnd(circuit, end)} to '{circuit.NameOf(lug)}', not to '{circuit.NameOf(end.LugIn(circuit))}'",
+            MoveEnd { What.Ends: [var end] } move => Moved(circuit, end, circuit.NameOf(move.Lug)),
             MoveEnd move =>
                 $"take the run of wire over '{circuit.NameOf(move.Lug)}', not over '{circuit.NameOf(move.What.LugIn(circuit))}'",
+            ExchangeEnds exchange when IsLead(circuit, exchange.First) && IsLead(circuit, exchange.Second) =>
+                $"exchange the leads {Name(circuit, exchange.First)} and {Name(circuit, exchange.Second)}",
             ExchangeEnds exchange =>
                 $"exchange the wires on {Name(circuit, exchange.First)} and {Name(circuit, exchange.Second)}",
             ExchangeLugs exchange =>
@@ -40,6 +41,20 @@ internal static class RepairText
             AddWire add => $"add a wire from '{circuit.NameOf(add.From)}' to '{circuit.NameOf(add.To)}'",
             _ => throw new ArgumentOutOfRangeException(nameof(edit), edit, "no words are known for it"),
         };
+
+    private static string Moved(Circuit circuit, WireEnd end, string now)
+    {
+        var (wire, was) = (circuit.Wires[end.Wire], circuit.NameOf(end.LugIn(circuit)));
+        var other = OtherEnd(circuit, end);
+        return wire.Kind switch
+        {
+            WireKind.PartLead => $"hang '{circuit.PartOf(circuit.Lugs[wire.From]).Name}' on '{now}', not on '{was}'",
+            WireKind.SpliceLead => $"splice '{now}' into '{circuit.NameOf(wire.To)}', not '{was}'",
+            WireKind.Braid => $"solder the braid {other} to '{now}', not to '{was}'",
+            WireKind.Core => $"solder the core {other} to '{now}', not to '{was}'",
+            _ => $"solder the wire {other} to '{now}', not to '{was}'",
+        };
+    }
 
     private static string Renamed(Control control, ImmutableArray<int> order)
     {
@@ -58,6 +73,8 @@ internal static class RepairText
             ? $"'{circuit.NameOf(lug)}'"
             : $"'{circuit.NameOf(lug)}' (the one {OtherEnd(circuit, place.Ends[0])})";
     }
+
+    private static bool IsLead(Circuit circuit, LugOnLine place) => circuit.Lugs[place.LugIn(circuit)].IsLead;
 
     private static string OtherEnd(Circuit circuit, WireEnd end) =>
         (end with { IsFrom = !end.IsFrom }).LugIn(circuit) is >= 0 and var lug

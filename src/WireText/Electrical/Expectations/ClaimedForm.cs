@@ -6,8 +6,9 @@ namespace WireText.Electrical.Expectations;
 /// <summary>Makes a form of what a claim says of coils, and compares it.</summary>
 internal static class ClaimedForm
 {
-    /// <summary>Whether the form that is there is the one claimed; a trace may be named or not.</summary>
-    public static bool Matches(Circuit circuit, ClaimedCoils claimed, HeardForm found)
+    /// <summary>Whether the form that is there is the one claimed.</summary>
+    /// <param name="mayNameTraces">True when coils of which only a trace is there may be named as well.</param>
+    public static bool Matches(Circuit circuit, ClaimedCoils claimed, HeardForm found, bool mayNameTraces)
     {
         if (Of(circuit, claimed) is not { } form)
         {
@@ -17,6 +18,11 @@ internal static class ClaimedForm
         if (FormEquality.Matches(found, form))
         {
             return true;
+        }
+
+        if (!mayNameTraces)
+        {
+            return false;
         }
 
         var withoutTraces = FormNodes.Rebuild(

@@ -31,11 +31,17 @@ public sealed class ExpectationJudge(Analyst analyst)
         return null;
     }
 
-    /// <summary>True when every claim of an expectation holds, as <see cref="Refute"/> judges; it stops at the first state that fails.</summary>
-    public bool Holds(Expectation expectation)
+    /// <summary>True when every claim of an expectation holds; it stops at the first state that fails.</summary>
+    /// <param name="mayNameTraces">
+    /// True to judge as <see cref="Refute"/> does, where a claim may name a coil of which a trace is there; false when all
+    /// that it names must be heard.
+    /// </param>
+    public bool Holds(Expectation expectation, bool mayNameTraces)
     {
         var dials = DialSetting.At(network, expectation.Travels);
-        return expectation.Claims.All(claim => StatesOf(expectation, claim).All(state => Holds(claim, state, dials)));
+        return expectation.Claims.All(claim =>
+            StatesOf(expectation, claim).All(state => Holds(claim, state, dials, mayNameTraces))
+        );
     }
 
     /// <summary>States in which the same is there are told as one; each is looked at as it was, for what is any there may join.</summary>
@@ -98,7 +104,7 @@ public sealed class ExpectationJudge(Analyst analyst)
         return states.Take(BatteryStates);
     }
 
-    private bool Holds(Claim claim, ImmutableArray<int> state, DialSetting dials)
+    private bool Holds(Claim claim, ImmutableArray<int> state, DialSetting dials, bool mayNameTraces = true)
     {
         if (claim is BatteryClaim battery)
         {
@@ -125,7 +131,7 @@ public sealed class ExpectationJudge(Analyst analyst)
             LevelClaim level => LevelAt(state, there) is { } decibels
                 && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
             CoilsClaim coils => there.Outcome == Outcome.Sound
-                && ClaimedForm.Matches(network.Circuit, coils.Coils, there.Form),
+                && ClaimedForm.Matches(network.Circuit, coils.Coils, there.Form, mayNameTraces),
             _ => false,
         };
     }

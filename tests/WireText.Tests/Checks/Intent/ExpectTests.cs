@@ -198,7 +198,7 @@ public class ExpectTests
     {
         var circuit = Bench.CompileText(RightVerdicts.TextWith(number, "expect " + line));
         Assert.Single(circuit.Expectations);
-        return [.. Checker.Examine(circuit, [new Expect()]).Findings];
+        return [.. Checker.Judge(circuit, [new Expect()]).Findings];
     }
 
     private static IReadOnlyList<Finding> Check(string text)
