@@ -45,6 +45,17 @@ public sealed record Coil(
     /// <summary>Its number of turns, which tells how much hum it picks up; null when not stated.</summary>
     public double? Turns { get; init; }
 
+    /// <summary>Its wire, as far as it is said; null when nothing is.</summary>
+    public CoilWire? Wire { get; init; }
+
+    public CoilOrigins Origins { get; init; } = CoilOrigins.AllAssumed;
+
+    /// <summary>
+    /// Where the coil resonates by itself, with no cable, pot or amplifier on it: 1/(2π√(LC)) hertz. Null without a
+    /// capacitance.
+    /// </summary>
+    public double? OwnResonanceHertz => Henries * Farads > 0 ? 1 / (2 * Math.PI * Math.Sqrt(Henries * Farads)) : null;
+
     /// <summary>True when a string is heard: it has a magnet.</summary>
     public bool HearsStrings => Magnet != MagnetPole.None;
 }

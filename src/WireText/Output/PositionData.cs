@@ -76,6 +76,7 @@ public static class PositionData
             }
 
             json.WriteEndArray();
+            CoilJson.Write(json, table.Circuit);
             json.WriteStartArray("tooMany");
             foreach (var control in table.Crowding)
             {
@@ -206,7 +207,7 @@ public static class PositionData
     private static string Quoted(string text) =>
         text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 
-    private static void WriteFigure(Utf8JsonWriter json, string name, double? value)
+    internal static void WriteFigure(Utf8JsonWriter json, string name, double? value)
     {
         json.WritePropertyName(name);
         if (value is null)

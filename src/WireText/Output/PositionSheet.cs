@@ -103,8 +103,10 @@ internal sealed record PositionSheet(
             ),
             row.LevelDecibels is { } level ? $"{Signed(level, "0.0")} dB" : Nothing,
             isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? Mark : "") : Nothing,
-            row.State.Reading is { } reading ? ReadingOf(reading) : "not computed",
-            isSound ? PeakOf(row) : Nothing,
+            row.State.Reading is { } reading
+                ? ReadingOf(reading) + (CoilSheet.IsReadingAssumed(row) ? Mark : "")
+                : "not computed",
+            isSound ? PeakOf(row) + (CoilSheet.IsPeakAssumed(row) ? Mark : "") : Nothing,
         ];
     }
 
@@ -147,6 +149,11 @@ internal sealed record PositionSheet(
         if (AssumedCoils(table) is { Count: > 0 } assumed)
         {
             yield return $"* assumed: {string.Join(", ", assumed)} wound clockwise, magnet north, where the text does not say";
+        }
+
+        if (RowsOf(table).Any(row => CoilSheet.IsReadingAssumed(row) || CoilSheet.IsPeakAssumed(row)))
+        {
+            yield return "* with coils whose resistance, inductance or capacitance is assumed: see the table of coils";
         }
 
         yield return $"level against the loudest line; peak over 100 Hz, into {ValueText.Figure(circuit.Surroundings.CableFarads, Unit.Farad)} of cable and {ValueText.Figure(circuit.Surroundings.InputOhms, Unit.Ohm)}; hum at {circuit.Surroundings.MainsHertz.ToString("0", CultureInfo.InvariantCulture)} Hz";

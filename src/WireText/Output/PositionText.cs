@@ -25,14 +25,13 @@ public static class PositionText
             text.Append(TextWidth.Printable(title)).Append("\n\n");
         }
 
-        if (!sheet.Rows.IsEmpty)
+        WriteTable(text, sheet.Heading, sheet.Rows, sheet.HeardColumn, below: []);
+        WriteRemarks(text, sheet.Remarks);
+        if (CoilSheet.Of(table.Circuit) is { } coils)
         {
-            WriteTable(text, sheet);
-        }
-
-        foreach (var line in sheet.Remarks.SelectMany(remark => TextWidth.Wrapped(remark, Widest)))
-        {
-            text.Append(line).Append('\n');
+            text.Append('\n');
+            WriteTable(text, coils.Heading, coils.Rows, broken: 0, below: coils.Origins);
+            WriteRemarks(text, coils.Remarks);
         }
 
         return text.ToString();
@@ -43,43 +42,62 @@ public static class PositionText
     {
         var sheet = PositionSheet.Of(table);
         var text = new StringBuilder();
-        if (!sheet.Rows.IsEmpty)
+        AppendMarkdown(text, sheet.Heading, sheet.Rows, sheet.Remarks);
+        if (CoilSheet.Of(table.Circuit) is { } coils)
         {
-            AppendMarkdownRow(text, sheet.Heading);
-            AppendMarkdownRow(text, [.. sheet.Heading.Select(_ => "---")]);
-            foreach (var row in sheet.Rows)
-            {
-                AppendMarkdownRow(text, row);
-            }
-
             text.Append('\n');
-        }
-
-        foreach (var remark in sheet.Remarks)
-        {
-            text.Append($"- {Escaped(remark)}\n");
+            AppendMarkdown(text, coils.FullHeading, coils.FullRows, coils.Remarks);
         }
 
         return text.ToString();
     }
 
-    private static void WriteTable(StringBuilder text, PositionSheet sheet)
+    private static void WriteRemarks(StringBuilder text, ImmutableArray<string> remarks)
     {
-        var widths = sheet
-            .Heading.Select((name, i) => sheet.Rows.Max(row => TextWidth.Of(row[i])))
-            .Zip(sheet.Heading, (width, name) => Math.Max(width, TextWidth.Of(name)))
-            .ToArray();
-        var others = widths.Sum() - widths[sheet.HeardColumn] + (Gap.Length * (widths.Length - 1));
-        widths[sheet.HeardColumn] = Math.Min(widths[sheet.HeardColumn], Math.Max(Narrowest, Widest - others));
-        AppendRow(text, sheet.Heading, widths, sheet.HeardColumn);
-        text.Append(new string('-', widths.Sum() + (Gap.Length * (widths.Length - 1)))).Append('\n');
-        foreach (var row in sheet.Rows)
+        foreach (var line in remarks.SelectMany(remark => TextWidth.Wrapped(remark, Widest)))
         {
-            AppendRow(text, row, widths, sheet.HeardColumn);
+            text.Append(line).Append('\n');
+        }
+    }
+
+    /// <summary>Nothing when there are no rows. One column is broken into lines, and has notes below its first part.</summary>
+    /// <param name="below">A sentence to stand below each row; empty for none.</param>
+    private static void WriteTable(
+        StringBuilder text,
+        ImmutableArray<string> heading,
+        ImmutableArray<ImmutableArray<string>> rows,
+        int broken,
+        ImmutableArray<string> below
+    )
+    {
+        if (rows.IsEmpty)
+        {
+            return;
+        }
+
+        int[] widths =
+        [
+            .. heading.Select(
+                (name, i) => Math.Max(TextWidth.Of(name), rows.Max(row => TextWidth.Of(FirstPart(row[i]))))
+            ),
+        ];
+        var others = widths.Sum() - widths[broken] + (Gap.Length * (widths.Length - 1));
+        widths[broken] = Math.Min(widths[broken], Math.Max(Narrowest, Widest - others));
+        AppendRow(text, heading, widths, broken);
+        text.Append(new string('-', widths.Sum() + (Gap.Length * (widths.Length - 1)))).Append('\n');
+        for (var row = 0; row < rows.Length; row++)
+        {
+            AppendRow(text, rows[row], widths, broken);
+            if (row < below.Length)
+            {
+                AppendIndented(text, below[row], 2 * Gap.Length);
+            }
         }
 
         text.Append('\n');
     }
+
+    private static string FirstPart(string cell) => cell.Split(PositionSheet.NoteMark)[0];
 
     private static void AppendRow(StringBuilder text, ImmutableArray<string> cells, int[] widths, int heard)
     {
@@ -99,9 +117,42 @@ public static class PositionText
 
         // A note has the rest of its line to itself.
         var indent = widths.Take(heard).Sum(width => width + Gap.Length) + Gap.Length;
-        foreach (var line in parts.Skip(1).SelectMany(note => TextWidth.Wrapped(note, Widest - indent)))
+        foreach (var note in parts.Skip(1))
+        {
+            AppendIndented(text, note, indent);
+        }
+    }
+
+    private static void AppendIndented(StringBuilder text, string sentence, int indent)
+    {
+        foreach (var line in TextWidth.Wrapped(sentence, Widest - indent))
         {
             text.Append(' ', indent).Append(line).Append('\n');
+        }
+    }
+
+    private static void AppendMarkdown(
+        StringBuilder text,
+        ImmutableArray<string> heading,
+        ImmutableArray<ImmutableArray<string>> rows,
+        ImmutableArray<string> remarks
+    )
+    {
+        if (!rows.IsEmpty)
+        {
+            AppendMarkdownRow(text, heading);
+            AppendMarkdownRow(text, [.. heading.Select(_ => "---")]);
+            foreach (var row in rows)
+            {
+                AppendMarkdownRow(text, row);
+            }
+
+            text.Append('\n');
+        }
+
+        foreach (var remark in remarks)
+        {
+            text.Append($"- {Escaped(remark)}\n");
         }
     }
 

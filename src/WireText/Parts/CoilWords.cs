@@ -20,6 +20,16 @@ public static class CoilWords
             _ => null,
         };
 
+    public static string Of(Winding winding) => winding == Winding.Clockwise ? "cw" : "ccw";
+
+    public static string Of(MagnetPole magnet) =>
+        magnet switch
+        {
+            MagnetPole.North => "north",
+            MagnetPole.South => "south",
+            _ => "none",
+        };
+
     public static string WindingProblem(string word) =>
         $"'{word}' is no winding; it is 'cw' or 'ccw', from start to finish, seen from the strings";
 

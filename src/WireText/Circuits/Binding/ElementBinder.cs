@@ -59,49 +59,71 @@ internal sealed class ElementBinder(
     {
         var usual = coils.Count == 1 ? UsualSingle : UsualPair;
         var count = coils.Count;
+        var wire = WireOf(inside, count);
+        var (ohms, ohmsFrom) = CoilValue(inside, "dcr", ValueUse.CoilResistance, total => total / count);
+        var (henries, henriesFrom) = CoilValue(inside, "l", ValueUse.CoilInductance, total => total / count);
+        var (farads, faradsFrom) = CoilValue(inside, "c", ValueUse.CoilCapacitance, total => total * count);
+        var (winding, windingFrom) = WindingOf(inside);
+        var (magnet, magnetFrom) = MagnetOf(inside);
+        if (ohms is null && wire?.Ohms is not null)
+        {
+            (ohms, ohmsFrom) = (wire.Ohms, ValueOrigin.ByWinding);
+        }
+
         return new Coil(
             draft.Elements.Count,
             part,
             Sectioned(inside.Name),
             LugOf(inside.Start),
             LugOf(inside.Finish),
-            CoilValue(inside, "dcr", ValueUse.CoilResistance, total => total / count)
-                ?? OhmsOfWinding(inside, count)
-                ?? usual.Ohms / count,
-            CoilValue(inside, "l", ValueUse.CoilInductance, total => total / count) ?? usual.Henries / count,
-            CoilValue(inside, "c", ValueUse.CoilCapacitance, total => total * count) ?? usual.Farads * count,
-            CoilValue(inside, "eddy", ValueUse.EddyLoss, total => total / count),
-            WindingOf(inside),
-            MagnetOf(inside)
+            ohms ?? usual.Ohms / count,
+            henries ?? usual.Henries / count,
+            farads ?? usual.Farads * count,
+            CoilValue(inside, "eddy", ValueUse.EddyLoss, total => total / count).Value,
+            winding,
+            magnet
         )
         {
             Tolerance = ToleranceOf(inside.Name),
-            Turns = TurnsOf(inside, count),
+            Turns = wire?.Turns,
+            Wire = wire,
+            Origins = new CoilOrigins(ohmsFrom, henriesFrom, faradsFrom, windingFrom, magnetFrom),
         };
     }
 
     /// <summary>The coil's own key, else the model's value, else its share of the whole pickup's.</summary>
-    private double? CoilValue(Inside.CoilInside inside, string key, ValueUse use, Func<double, double> share)
+    private (double? Value, ValueOrigin Origin) CoilValue(
+        Inside.CoilInside inside,
+        string key,
+        ValueUse use,
+        Func<double, double> share
+    )
     {
         if (SectionPair(inside.Name, key) is { } own)
         {
-            return Read(own.Value, use);
+            return Said(Read(own.Value, use), ValueOrigin.Given);
         }
 
         if (inside.Values.FirstOrDefault(v => Is(v.Key, key)) is { } given)
         {
-            return Read(given.Value, given.Location, use);
+            return Said(Read(given.Value, given.Location, use), ValueOrigin.ByModel);
         }
 
-        return PlainPair(key) is { } whole && Read(whole.Value, use) is { } total ? share(total) : null;
+        var isOnly = arguments.Definition.Insides.OfType<Inside.CoilInside>().Count() == 1;
+        return PlainPair(key) is { } whole && Read(whole.Value, use) is { } total
+            ? (share(total), isOnly ? ValueOrigin.Given : ValueOrigin.Shared)
+            : (null, ValueOrigin.Assumed);
     }
 
-    private double? OhmsOfWinding(Inside.CoilInside inside, int count)
+    private static (T? Value, ValueOrigin Origin) Said<T>(T? value, ValueOrigin origin)
+        where T : struct => (value, value is null ? ValueOrigin.Assumed : origin);
+
+    private CoilWire? WireOf(Inside.CoilInside inside, int count)
     {
         var turns = TurnsOf(inside, count);
         var gauge = CoilCount(inside, "awg", 60);
-        var length = CoilValue(inside, "turn-length", ValueUse.TurnLength, each => each);
-        return turns is { } t && gauge is { } g && length is { } l ? CopperWire.CoilOhms(t, g, l) : null;
+        var metres = CoilValue(inside, "turn-length", ValueUse.TurnLength, each => each).Value;
+        return turns is null && gauge is null && metres is null ? null : new CoilWire(turns, gauge, metres);
     }
 
     /// <summary>The turns of one coil: its own, or its share of the whole pickup's.</summary>
@@ -141,28 +163,28 @@ internal sealed class ElementBinder(
         return null;
     }
 
-    private Winding? WindingOf(Inside.CoilInside inside)
+    private (Winding? Value, ValueOrigin Origin) WindingOf(Inside.CoilInside inside)
     {
         if (Word(inside, "wind", inside.Winding is not null) is not { } word)
         {
-            return inside.Winding;
+            return Said(inside.Winding, ValueOrigin.ByModel);
         }
 
         var winding = CoilWords.ReadWinding(word.Text);
         ReportUnless(winding is not null, word, CoilWords.WindingProblem(word.Text));
-        return winding ?? inside.Winding;
+        return winding is null ? Said(inside.Winding, ValueOrigin.ByModel) : (winding, ValueOrigin.Given);
     }
 
-    private MagnetPole? MagnetOf(Inside.CoilInside inside)
+    private (MagnetPole? Value, ValueOrigin Origin) MagnetOf(Inside.CoilInside inside)
     {
         if (Word(inside, "magnet", inside.Magnet is not null) is not { } word)
         {
-            return inside.Magnet;
+            return Said(inside.Magnet, ValueOrigin.ByModel);
         }
 
         var magnet = CoilWords.ReadMagnet(word.Text);
         ReportUnless(magnet is not null, word, CoilWords.MagnetProblem(word.Text));
-        return magnet ?? inside.Magnet;
+        return magnet is null ? Said(inside.Magnet, ValueOrigin.ByModel) : (magnet, ValueOrigin.Given);
     }
 
     private WordSyntax? Word(Inside.CoilInside inside, string key, bool isSaidByModel) =>
