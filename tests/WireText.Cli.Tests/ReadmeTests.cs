@@ -10,6 +10,7 @@ public partial class ReadmeTests
     [InlineData("README.md")]
     [InlineData("docs/findings-json.md")]
     [InlineData("docs/positions.md")]
+    [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]
     public void EveryCommandOfAPage_GivesTheOutputShown(string page)
     {

@@ -21,8 +21,18 @@ public static class Behaviour
     /// <summary>How far two answers may differ, relative to the larger. Chosen.</summary>
     private const double Tolerance = 1e-9;
 
-    /// <summary>Where a dial is neither at an end nor at its middle. Chosen; no meaning.</summary>
-    private static readonly ImmutableArray<double> Travels = [5, 0, 10, 3.7, 7.3];
+    /// <summary>
+    /// Settings of the dials, each a travel for the first dial and a step from one dial to the next, round from 10 to 0: all
+    /// up, all down, all at the middle, and two in which no two dials stand alike. Chosen; no meaning.
+    /// </summary>
+    private static readonly ImmutableArray<(double First, double Step)> Settings =
+    [
+        (5, 0),
+        (10, 0),
+        (0, 0),
+        (3.7, 2.3),
+        (7.3, 4.1),
+    ];
 
     /// <summary>Chosen; no meaning: low, in the middle, and near the resonances of pickups.</summary>
     private static readonly double[] Hertz = [137.31, 911.77, 4273.13];
@@ -42,10 +52,16 @@ public static class Behaviour
 
     private static bool SoundsAlike(Network a, Network b, ReadOnlySpan<int> state)
     {
-        foreach (var travel in Travels)
+        foreach (var setting in Settings)
         {
-            var first = LiveNetwork.Of(a, state, DialSetting.AllAt(a, travel));
-            var second = LiveNetwork.Of(b, state, DialSetting.AllAt(b, travel));
+            ImmutableArray<double> travels =
+            [
+                .. a.Circuit.Dials.Select(dial =>
+                    (setting.First + (setting.Step * dial.Index)) % Math.BitIncrement(Dial.FullyUp)
+                ),
+            ];
+            var first = LiveNetwork.Of(a, state, DialSetting.At(a, travels));
+            var second = LiveNetwork.Of(b, state, DialSetting.At(b, travels));
             if (!first.IsLike(second) && !IsSolvedAlike(first, second))
             {
                 return false;
