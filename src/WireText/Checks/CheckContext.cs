@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical;
+using WireText.Electrical.Expectations;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Sound;
 using WireText.Text;
@@ -17,6 +19,7 @@ public sealed class CheckContext
     private readonly Lazy<SoundMemo?> sounds;
     private readonly Lazy<SituationSounds> heard;
     private readonly Lazy<DialRoles?> roles;
+    private readonly Lazy<ImmutableArray<ExpectationConflict>> conflicts;
     private readonly ILookup<int, Wire> wiresAt;
     private readonly bool[] isJointed;
 
@@ -50,6 +53,9 @@ public sealed class CheckContext
                 ? null
                 : DialRoles.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
         );
+        conflicts = new(() =>
+            ExpectationConflict.Find(circuit, Sounds is null ? null : new ExpectationJudge(new Analyst(Sounds)))
+        );
         metal = new(() => Network is null ? [] : MetalNetFinder.Find(Network, outcomes.Value));
     }
 
@@ -76,6 +82,9 @@ public sealed class CheckContext
 
     /// <summary>What every dial does; null when there is no output jack or there are too many situations to list.</summary>
     public DialRoles? Roles => roles.Value;
+
+    /// <summary>Claims that exclude each other: neither can be held against the circuit.</summary>
+    public ImmutableArray<ExpectationConflict> Conflicts => conflicts.Value;
 
     /// <summary>How bare metal comes to the sleeve, net by net.</summary>
     public ImmutableArray<MetalNet> Metal => metal.Value;

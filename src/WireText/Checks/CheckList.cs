@@ -39,6 +39,7 @@ public static class CheckList
         new DirectCurrentAtJack(),
         new NoSound(),
         new NeverHeard(),
+        new ExpectConflict(),
         new Expect(),
         new DeadPosition(),
         new HangingCoil(),

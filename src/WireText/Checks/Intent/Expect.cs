@@ -95,7 +95,12 @@ public sealed class Expect : ICheck
         }
 
         var judge = new ExpectationJudge(new Analyst(network));
-        var refuted = context.Circuit.Expectations.Select(judge.Refute).OfType<Refutation>().ToList();
+        var unclear = new HashSet<object>(
+            context.Conflicts.SelectMany(conflict => new[] { conflict.Earlier, conflict.Later }),
+            ReferenceEqualityComparer.Instance
+        );
+        var expected = context.Circuit.Expectations.Where(one => !unclear.Contains(one));
+        var refuted = expected.Select(judge.Refute).OfType<Refutation>().ToList();
         return refuted.Count == 0 ? [] : [Report(context, refuted)];
     }
 

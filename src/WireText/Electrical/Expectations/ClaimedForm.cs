@@ -32,6 +32,10 @@ internal static class ClaimedForm
         return withoutTraces is not null && FormEquality.Matches(found, withoutTraces);
     }
 
+    /// <summary>True when the forms differ in what they join; parts that coils are heard through exclude nothing.</summary>
+    public static bool AreApart(Circuit circuit, ClaimedCoils a, ClaimedCoils b) =>
+        Of(circuit, a) is { } first && Of(circuit, b) is { } second && !FormEquality.JoinAlike(first, second);
+
     private static FormNode? Of(Circuit circuit, ClaimedCoils claimed)
     {
         var form = claimed switch

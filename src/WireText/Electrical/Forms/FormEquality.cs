@@ -13,6 +13,9 @@ public static class FormEquality
             && AreEqual(FormNodes.Bare(root), FormNodes.Bare(claimed));
     }
 
+    /// <summary>Whether two claimed forms join the same coils in the same way, whatever parts they are heard through.</summary>
+    public static bool JoinAlike(FormNode a, FormNode b) => AreEqual(FormNodes.OnlyJoins(a), FormNodes.OnlyJoins(b));
+
     private static bool AreEqual(FormNode found, FormNode claimed)
     {
         if (!HaveSameJoins(found, claimed))

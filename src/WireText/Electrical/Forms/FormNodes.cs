@@ -40,6 +40,15 @@ internal static class FormNodes
         return bare with { Through = bare.Through.AddRange(node.Through) };
     }
 
+    /// <summary>The tree with nothing but coils and joins.</summary>
+    public static FormNode OnlyJoins(FormNode node) =>
+        node switch
+        {
+            SeriesForm series => FormNode.InSeries([.. series.Parts.Select(OnlyJoins)])!,
+            ParallelForm parallel => FormNode.InParallel([.. parallel.Parts.Select(OnlyJoins)])!,
+            _ => node with { Through = [], ShuntedBy = [], Decibels = null },
+        };
+
     /// <summary>The tree in letters, with everything that holds coils of one part alone replaced by a symbol.</summary>
     public static string Symbolised(FormNode? node, int part)
     {
