@@ -9,6 +9,9 @@ internal static class ClaimParsers
     /// <summary>How deep brackets may stand in brackets.</summary>
     public const int MaxDepth = 32;
 
+    /// <summary>A longer claim is not repeated in a message; in UTF-16 units.</summary>
+    private const int LongestShown = 80;
+
     private static readonly Parser<CoilsSyntax> Coils = Parse.Ref(() => Joined!);
 
     private static readonly Parser<CoilsSyntax> Group =
@@ -42,8 +45,8 @@ internal static class ClaimParsers
     private static readonly Parser<CoilsSyntax> Joined =
         from first in Coil
         from parallel in After("parallel").Many()
-        from series in parallel.Any() ? NoMix("series") : After("series").Many()
-        from mixed in series.Any() ? NoMix("parallel") : Parse.Return(Enumerable.Empty<CoilsSyntax>())
+        from series in parallel.Any() ? NoMix("series", first, parallel) : After("series").Many()
+        from mixed in series.Any() ? NoMix("parallel", first, series) : Parse.Return(Enumerable.Empty<CoilsSyntax>())
         select Join(first, parallel.ToList(), series.ToList());
 
     private static Parser<LugSyntax> CoilName =>
@@ -113,8 +116,12 @@ internal static class ClaimParsers
         from coil in Coil
         select coil;
 
-    /// <summary>Refuses the other join: without brackets the claim could be read in two ways.</summary>
-    private static Parser<IEnumerable<CoilsSyntax>> NoMix(string keyword) =>
+    /// <summary>Refuses the other join: without brackets the claim could be read in two ways, and both are shown.</summary>
+    private static Parser<IEnumerable<CoilsSyntax>> NoMix(
+        string keyword,
+        CoilsSyntax first,
+        IEnumerable<CoilsSyntax> others
+    ) =>
         input =>
         {
             var line = (LineInput)input;
@@ -125,10 +132,19 @@ internal static class ClaimParsers
                 return Result.Success(Enumerable.Empty<CoilsSyntax>(), input);
             }
 
-            line.Reading.NoteExpected(
+            // The coil behind it is read aside, so that nothing it lacks is noted on this line.
+            var aside = new LineReading(line.Source, line.Reading.Content, line.Reading.HasMarks);
+            var next = Coil(aside.At(span.End));
+            var last = others.Last().Span;
+            var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : span.End);
+            var before = line.Source[start..last.Start];
+            var after = line.Source[last.End..end] + (next.WasSuccessful ? "" : " ...");
+            var middle = line.Source.Substring(last.Start, last.Length);
+            var isShort = end - start <= LongestShown;
+            line.Reading.NoteTwoWays(
                 line.Position,
-                null,
-                "'series' and 'parallel' together can be read in two ways: (a parallel b) series c, or a parallel (b series c)"
+                isShort ? $"({before}{middle}){after}" : "(a parallel b) series c",
+                isShort ? $"{before}({middle}{after})" : "a parallel (b series c)"
             );
             return Result.Failure<IEnumerable<CoilsSyntax>>(input, "brackets", []);
         };

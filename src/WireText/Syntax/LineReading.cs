@@ -27,6 +27,9 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
     /// <summary>Why the word there is not one of those; null when there is nothing to add.</summary>
     public string? Reason { get; private set; }
 
+    /// <summary>What to write instead, where more is known than what was expected; null elsewhere.</summary>
+    public string? Help { get; private set; }
+
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
     public TextSpan WrongSpan { get; private set; }
 
@@ -52,6 +55,7 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
             furthest = position;
             expected.Clear();
             Reason = null;
+            Help = null;
             WrongSpan = WordAt(position);
         }
 
@@ -62,6 +66,17 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
 
         Reason ??= reason;
         WrongSpan = wrong ?? WrongSpan;
+    }
+
+    /// <summary>Notes that what stands at a position would make the text before it mean one of two things.</summary>
+    public void NoteTwoWays(int position, string first, string second)
+    {
+        NoteExpected(position, null);
+        if (position == furthest)
+        {
+            Reason = $"without brackets this can be read in two ways: {first}, or {second}";
+            Help = "write the one that is meant, with its brackets";
+        }
     }
 }
 

@@ -287,7 +287,8 @@ internal sealed class FileParser(SourceText source)
             reading.Reason
             ?? (word.Length == 0 ? $"expected {expected}" : $"expected {expected}, not '{Shorten(word)}'");
         var help =
-            near is not null ? $"did you mean '{near}'?"
+            reading.Help is { } written ? written
+            : near is not null ? $"did you mean '{near}'?"
             : reading.Reason is not null && expected.Length > 0 ? $"write {expected} here"
             : null;
         sink.Error("expected", At(PlaceOf(wrong, reading)), message, help);

@@ -49,6 +49,18 @@ public class ParserTests
     [InlineData("wrie a.1 to b.2 red", "no statement starts with 'wrie'", "did you mean 'wire'?")]
     [InlineData("cable a.1 to b.2 white twited", "'twisted'", "did you mean 'twisted'?")]
     [InlineData("pickup to single-coil", "'to' means something else", null)]
+    [InlineData(
+        "expect rest: a series b parallel c",
+        "in two ways: (a series b) parallel c, or a series (b parallel c)",
+        "write the one that is meant, with its brackets"
+    )]
+    [InlineData(
+        "expect rest: reversed a parallel (b series c) parallel d series e through mix",
+        "(reversed a parallel (b series c) parallel d) series e through mix, or reversed a parallel (b series c) parallel (d series e through mix)",
+        null
+    )]
+    [InlineData("expect rest: (a series b parallel c) series d", "in two ways: (a series b) parallel c, or", null)]
+    [InlineData("expect rest: a series b parallel", "(a series b) parallel ..., or a series (b parallel ...)", null)]
     public void Parse_ASlip_SaysWhatWasExpected(string line, string message, string? help)
     {
         var finding = Parse(line).Findings.Single();
