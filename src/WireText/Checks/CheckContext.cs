@@ -19,6 +19,7 @@ public sealed class CheckContext
     private readonly Lazy<SoundMemo?> sounds;
     private readonly Lazy<SituationSounds> heard;
     private readonly Lazy<DialRoles?> roles;
+    private readonly Lazy<ExpectationJudge?> judge;
     private readonly Lazy<ImmutableArray<ExpectationConflict>> conflicts;
     private readonly ILookup<int, Wire> wiresAt;
     private readonly bool[] isJointed;
@@ -53,9 +54,8 @@ public sealed class CheckContext
                 ? null
                 : DialRoles.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
         );
-        conflicts = new(() =>
-            ExpectationConflict.Find(circuit, Sounds is null ? null : new ExpectationJudge(new Analyst(Sounds)))
-        );
+        judge = new(() => Sounds is null ? null : new ExpectationJudge(new Analyst(Sounds)));
+        conflicts = new(() => ExpectationConflict.Find(circuit, judge.Value));
         metal = new(() => Network is null ? [] : MetalNetFinder.Find(Network, outcomes.Value));
     }
 
@@ -83,8 +83,24 @@ public sealed class CheckContext
     /// <summary>What every dial does; null when there is no output jack or there are too many situations to list.</summary>
     public DialRoles? Roles => roles.Value;
 
+    /// <summary>Proves and refutes what is expected; null when there is no output jack.</summary>
+    public ExpectationJudge? Judge => judge.Value;
+
     /// <summary>Claims that exclude each other: neither can be held against the circuit.</summary>
     public ImmutableArray<ExpectationConflict> Conflicts => conflicts.Value;
+
+    /// <summary>What is expected and can be held against the circuit.</summary>
+    public IEnumerable<Expectation> ClearExpectations
+    {
+        get
+        {
+            var unclear = new HashSet<object>(
+                Conflicts.SelectMany(conflict => new[] { conflict.Earlier, conflict.Later }),
+                ReferenceEqualityComparer.Instance
+            );
+            return Circuit.Expectations.Where(one => !unclear.Contains(one));
+        }
+    }
 
     /// <summary>How bare metal comes to the sleeve, net by net.</summary>
     public ImmutableArray<MetalNet> Metal => metal.Value;

@@ -41,6 +41,7 @@ public static class CheckList
         new NeverHeard(),
         new ExpectConflict(),
         new Expect(),
+        new ExpectNotJudged(),
         new DeadPosition(),
         new HangingCoil(),
         new PickupShorted(),

@@ -89,18 +89,12 @@ public sealed class Expect : ICheck
 
     public IEnumerable<Finding> Find(CheckContext context)
     {
-        if (context.Network is not { } network || context.Circuit.Expectations.IsEmpty)
+        if (context.Circuit.Expectations.IsEmpty || context.Judge is not { } judge)
         {
             return [];
         }
 
-        var judge = new ExpectationJudge(new Analyst(network));
-        var unclear = new HashSet<object>(
-            context.Conflicts.SelectMany(conflict => new[] { conflict.Earlier, conflict.Later }),
-            ReferenceEqualityComparer.Instance
-        );
-        var expected = context.Circuit.Expectations.Where(one => !unclear.Contains(one));
-        var refuted = expected.Select(judge.Refute).OfType<Refutation>().ToList();
+        var refuted = context.ClearExpectations.Select(judge.Refute).OfType<Refutation>().ToList();
         return refuted.Count == 0 ? [] : [Report(context, refuted)];
     }
 

@@ -9,19 +9,20 @@ namespace WireText.Electrical.Expectations;
 /// <summary>Proves or refutes what an author expects, in every state that the line means.</summary>
 public sealed class ExpectationJudge(Analyst analyst)
 {
-    /// <summary>States looked at for a claim on batteries, which contacts far from the jack can decide. Chosen.</summary>
-    private const int BatteryStates = 4_096;
-
     private readonly Network network = analyst.Network;
     private readonly DialSetting rest = DialSetting.Rest(analyst.Network);
+    private readonly Dictionary<(bool IsOfBatteries, string Start), MeantStates> meant = [];
 
-    /// <summary>The first claim of an expectation that fails; null when all hold, or when there are too many states to look at.</summary>
+    /// <summary>
+    /// The first claim of an expectation that fails; null when all hold in the states looked at. See
+    /// <see cref="Unjudged"/> for those of which that proves nothing.
+    /// </summary>
     public Refutation? Refute(Expectation expectation)
     {
         var dials = DialSetting.At(network, expectation.Travels);
         foreach (var claim in expectation.Claims)
         {
-            var failing = StatesOf(expectation, claim).Where(state => !Holds(claim, state, dials)).ToList();
+            var failing = StatesOf(expectation, claim).Sets.Where(state => !Holds(claim, state, dials)).ToList();
             if (failing.Count > 0)
             {
                 return Report(expectation, claim, failing, dials);
@@ -31,7 +32,20 @@ public sealed class ExpectationJudge(Analyst analyst)
         return null;
     }
 
-    /// <summary>True when every claim of an expectation holds; it stops at the first state that fails.</summary>
+    /// <summary>The claims of an expectation that no state looked at refutes, and that mean more states than those.</summary>
+    public IEnumerable<UnjudgedClaim> Unjudged(Expectation expectation)
+    {
+        var dials = DialSetting.At(network, expectation.Travels);
+        return from claim in expectation.Claims
+            let states = StatesOf(expectation, claim)
+            where !states.IsComplete && states.Sets.All(state => Holds(claim, state, dials))
+            select new UnjudgedClaim(claim, states);
+    }
+
+    /// <summary>
+    /// True when every claim of an expectation is proved; it stops at the first state that fails. False where there are too
+    /// many states to look at.
+    /// </summary>
     /// <param name="mayNameTraces">
     /// True to judge as <see cref="Refute"/> does, where a claim may name a coil of which a trace is there; false when all
     /// that it names must be heard.
@@ -40,7 +54,8 @@ public sealed class ExpectationJudge(Analyst analyst)
     {
         var dials = DialSetting.At(network, expectation.Travels);
         return expectation.Claims.All(claim =>
-            StatesOf(expectation, claim).All(state => Holds(claim, state, dials, mayNameTraces))
+            StatesOf(expectation, claim) is { IsComplete: true } states
+            && states.Sets.All(state => Holds(claim, state, dials, mayNameTraces))
         );
     }
 
@@ -66,42 +81,29 @@ public sealed class ExpectationJudge(Analyst analyst)
         };
     }
 
-    /// <summary>The sets of states that an expectation means, each of one live part; those of a battery one by one.</summary>
-    private IEnumerable<ImmutableArray<int>> StatesOf(Expectation expectation, Claim claim)
+    private MeantStates StatesOf(Expectation expectation, Claim claim)
     {
         int[] start = [.. expectation.Positions.Select(position => position ?? Situation.Any)];
         if (!start.Contains(Situation.Any))
         {
-            return
-            [
-                [.. start],
-            ];
-        }
-
-        if (claim is BatteryClaim)
-        {
-            return EveryState(start);
-        }
-
-        var tips = (network.Tip, network.Sleeve);
-        var search = new ContactSearch(network, network.Branches, tips, SituationTree.Limit);
-        return search.Run(start)?.Select(leaf => leaf.Positions).ToList() ?? [];
-    }
-
-    private IEnumerable<ImmutableArray<int>> EveryState(int[] start)
-    {
-        IEnumerable<ImmutableArray<int>> states =
-        [
-            [.. start],
-        ];
-        foreach (var control in network.Circuit.Controls.Where(control => start[control.Index] == Situation.Any))
-        {
-            states = states.SelectMany(state =>
-                Enumerable.Range(0, control.Positions.Length).Select(position => state.SetItem(control.Index, position))
+            return new MeantStates(
+                [
+                    [.. start],
+                ],
+                [],
+                1
             );
         }
 
-        return states.Take(BatteryStates);
+        var key = (claim is BatteryClaim, string.Join(' ', start));
+        if (!meant.TryGetValue(key, out var found))
+        {
+            found =
+                claim is BatteryClaim ? MeantStates.OfBatteries(network, start) : MeantStates.OfSound(network, start);
+            meant.Add(key, found);
+        }
+
+        return found;
     }
 
     private bool Holds(Claim claim, ImmutableArray<int> state, DialSetting dials, bool mayNameTraces = true)
