@@ -25,7 +25,9 @@ public sealed record PositionRow(ImmutableArray<int> Positions, StateAnalysis St
             Outcome.Quiet => $"silence: {OhmsText(State.Sound.SourceOhms)} hold the jack",
             Outcome.Dead => $"dead: only {OhmsText(State.Sound.SourceOhms)} stay on the jack",
             Outcome.Open => "open: the jack floats",
-            _ => "not computed",
+            _ => State.Sound.Live.HasFeedback
+                ? "not computed: an amplifier feeds its own input"
+                : "not computed: the network is too large or has no one solution",
         };
 
     /// <summary>All that a line shows but the positions; rows with the same are one.</summary>
