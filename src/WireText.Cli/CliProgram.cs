@@ -97,6 +97,7 @@ public static class CliProgram
             CheckCommand.Create(context),
             PositionsCommand.Create(context),
             DrawCommand.Create(context),
+            ArrangeCommand.Create(context),
             PartsCommand.Create(context),
             ExplainCommand.Create(context),
             FormatCommand.Create(context),

@@ -104,6 +104,13 @@ internal static class DrawCommand
             return ExitCode.CouldNot;
         }
 
+        if (drawn.Laid.Layout is { } layout && ArrangeLines.Write(layout).Length > 0)
+        {
+            context.Error.WriteLine(
+                $"{source.Path}: info: places were searched for; 'wiretext arrange {source.Path} --write' keeps them, so that later changes move no part"
+            );
+        }
+
         if (request.Target is { } target)
         {
             Files.Write(target, request.IsPng ? Raster(svg, request.Png) : Encoding.UTF8.GetBytes(svg), context.Host);

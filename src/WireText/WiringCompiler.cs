@@ -29,9 +29,16 @@ public sealed record CompileResult(
 /// <param name="FileName">For the title block; null for none.</param>
 public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileName);
 
+/// <summary>What came of laying out one file.</summary>
+/// <param name="Layout">Null when there is no circuit to lay out, or one too large.</param>
+public sealed record LaidResult(CompileResult Compiled, LayoutResult? Layout);
+
 /// <summary>What came of drawing one file.</summary>
 /// <param name="Svg">Null when there is no circuit to draw, or one too large.</param>
-public sealed record DrawResult(CompileResult Compiled, string? Svg);
+public sealed record DrawResult(LaidResult Laid, string? Svg)
+{
+    public CompileResult Compiled => Laid.Compiled;
+}
 
 /// <summary>Text in, findings and a picture out, in one direction.</summary>
 public static class WiringCompiler
@@ -55,13 +62,13 @@ public static class WiringCompiler
         return new CompileResult(tree, bound.Circuit, bound.Catalogue, InOrder(found, source));
     }
 
-    /// <summary>Reads, checks and draws. A mistake is drawn and marked, not refused.</summary>
-    public static DrawResult Draw(SourceText source, ISourceProvider sources, DrawOptions options)
+    /// <summary>Reads, checks and finds a place for every part and a path for every wire.</summary>
+    public static LaidResult Lay(SourceText source, ISourceProvider sources, LayoutEffort effort)
     {
         var compiled = Check(source, sources);
         if (compiled.Circuit is not { } circuit)
         {
-            return new DrawResult(compiled, null);
+            return new LaidResult(compiled, null);
         }
 
         if (circuit.Wires.Length > MaxDrawnWires)
@@ -73,10 +80,21 @@ public static class WiringCompiler
                 $"a drawing has {MaxDrawnWires} wires at most; this circuit has {circuit.Wires.Length}",
                 "divide the circuit into several files"
             );
-            return new DrawResult(compiled with { Findings = compiled.Findings.Add(tooLarge) }, null);
+            return new LaidResult(compiled with { Findings = compiled.Findings.Add(tooLarge) }, null);
         }
 
-        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), options.Effort);
+        return new LaidResult(compiled, LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), effort));
+    }
+
+    /// <summary>Reads, checks and draws. A mistake is drawn and marked, not refused.</summary>
+    public static DrawResult Draw(SourceText source, ISourceProvider sources, DrawOptions options)
+    {
+        var laid = Lay(source, sources, options.Effort);
+        if (laid is not { Layout: { } layout, Compiled.Circuit: { } circuit })
+        {
+            return new DrawResult(laid, null);
+        }
+
         var picture = PictureBuilder.Build(
             circuit,
             layout,
@@ -84,10 +102,10 @@ public static class WiringCompiler
             {
                 Theme = options.Theme,
                 FileName = options.FileName,
-                Findings = compiled.Findings,
+                Findings = laid.Compiled.Findings,
             }
         );
-        return new DrawResult(compiled, SvgWriter.Write(picture));
+        return new DrawResult(laid, SvgWriter.Write(picture));
     }
 
     private static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings, SourceText main) =>

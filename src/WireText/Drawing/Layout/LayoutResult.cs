@@ -67,4 +67,14 @@ public sealed record LayoutResult(
     Box Extent,
     ImmutableArray<string> Unrouted,
     bool IsSearched
-);
+)
+{
+    /// <summary>Ids of the parts that found their own place.</summary>
+    public ImmutableArray<string> Found { get; init; } = [];
+
+    /// <summary>
+    /// Where the search put the big parts: rows of ids with null for an empty cell, which given as an arrangement, with the
+    /// parts' turns, leads to the same places again. Empty when the author placed some part.
+    /// </summary>
+    public ImmutableArray<ImmutableArray<string?>> Slots { get; init; } = [];
+}

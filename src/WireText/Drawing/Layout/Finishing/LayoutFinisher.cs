@@ -77,6 +77,15 @@ internal static class LayoutFinisher
             }
         }
 
-        return new LayoutResult([.. parts], wires, braids, extent, unrouted, labelled.Placement.IsSearched);
+        return new LayoutResult([.. parts], wires, braids, extent, unrouted, labelled.Placement.IsFound.Contains(true))
+        {
+            Found = [.. wiring.Parts.Where((part, i) => labelled.Placement.IsFound[i]).Select(part => part.Id)],
+            Slots =
+            [
+                .. (labelled.Placement.Slots ?? []).Select(row =>
+                    row.Select(part => part < 0 ? null : wiring.Parts[part].Id).ToImmutableArray()
+                ),
+            ],
+        };
     }
 }

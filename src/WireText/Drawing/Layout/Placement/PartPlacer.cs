@@ -15,14 +15,16 @@ internal static class PartPlacer
         var turns = wiring.Parts.Select(part => part.GivenTurn ?? 0).ToArray();
         PlaceArrangement(wiring, problem, turns, widening, poses);
         PlaceGiven(wiring, poses);
-        var isSearched = poses.Any(pose => pose is null);
+        bool[] isFound = [.. poses.Select(pose => pose is null)];
+        int[][]? slots = null;
         if (!poses.Any(pose => pose is not null))
         {
-            PlaceTemplate(wiring, turns, start, widening, poses);
+            slots = SlotSearch.Arrange(wiring, turns, start);
+            Fill(wiring, slots, turns, widening, poses);
         }
 
         PlaceRest(wiring, widening, poses);
-        return new PartPlacement(wiring, [.. poses.Select(pose => pose!.Value)], isSearched);
+        return new PartPlacement(wiring, [.. poses.Select(pose => pose!.Value)], isFound, slots);
     }
 
     private static void PlaceArrangement(Wiring wiring, LayoutProblem problem, int[] turns, int widening, Pose?[] poses)
@@ -63,12 +65,6 @@ internal static class PartPlacer
                 poses[part] = new Pose(at, wiring.Parts[part].GivenTurn ?? 0);
             }
         }
-    }
-
-    private static void PlaceTemplate(Wiring wiring, int[] turns, SlotStart start, int widening, Pose?[] poses)
-    {
-        var cells = SlotSearch.Arrange(wiring, turns, start);
-        Fill(wiring, cells, turns, widening, poses);
     }
 
     /// <summary>Parts that nobody placed, most joined to what has a place first, big ones before small ones.</summary>

@@ -1,0 +1,72 @@
+using System.CommandLine;
+using System.Text;
+using WireText.Drawing.Layout;
+using WireText.Output;
+
+namespace WireText.Cli;
+
+/// <summary><c>wiretext arrange</c></summary>
+internal static class ArrangeCommand
+{
+    public static Command Create(CliContext context)
+    {
+        var file = CommonOptions.OneFile();
+        var write = new Option<bool>("--write") { Description = "Put the lines into FILE, behind its last part" };
+        var parts = CommonOptions.PartsFolders();
+        var command = new Command(
+            "arrange",
+            """
+            Prints the places that a drawing of FILE finds for its parts, as lines to paste. With them, a later change
+            moves no part.
+
+            Example: wiretext arrange guitar.wiring --write
+            """
+        )
+        {
+            file,
+            write,
+            parts,
+        };
+        command.SetAction(parsed =>
+            Run(
+                context,
+                parsed.GetValue(file)!,
+                parsed.GetValue(write),
+                new FolderSources(parsed.GetValue(parts) ?? [], context.Host)
+            )
+        );
+        return command;
+    }
+
+    private static int Run(CliContext context, string file, bool isWritten, FolderSources sources)
+    {
+        if (isWritten && file == Files.Standard)
+        {
+            throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
+        }
+
+        var laid = WiringCompiler.Lay(Files.Read(file, context.Host), sources, LayoutEffort.Full);
+        var compiled = laid.Compiled;
+        FindingText.Write(compiled.Findings, context.Error, inColour: false);
+        if (laid.Layout is not { } layout)
+        {
+            throw new CannotException("there is no circuit to arrange");
+        }
+
+        var lines = ArrangeLines.Write(layout);
+        if (lines.Length == 0)
+        {
+            context.Error.WriteLine($"{compiled.Tree.Source.Path}: info: every part has its place already");
+        }
+        else if (isWritten)
+        {
+            Files.Write(file, Encoding.UTF8.GetBytes(ArrangeLines.Insert(compiled.Tree, lines)), context.Host);
+        }
+        else
+        {
+            context.Output.Write(lines);
+        }
+
+        return CheckCommand.CodeFor(compiled.Findings, isStrict: false);
+    }
+}
