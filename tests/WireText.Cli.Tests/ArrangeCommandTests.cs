@@ -1,0 +1,58 @@
+namespace WireText.Cli.Tests;
+
+public sealed class ArrangeCommandTests : IDisposable
+{
+    private readonly Bench bench = new();
+
+    public void Dispose() => bench.Dispose();
+
+    [Fact]
+    public void Arrange_OfACircuitWithoutPlaces_PrintsABlock()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Right), "arrange", "-");
+
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith("arrange\n    ", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("neck", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Arrange_Write_KeepsTheFileAndThenHasNothingToDo()
+    {
+        var file = bench.Put("a.wiring", "# mine\n" + Bench.Right);
+
+        var first = Bench.Run("arrange", file, "--write");
+        var written = File.ReadAllText(file);
+        var second = Bench.Run("arrange", file, "--write");
+
+        Assert.Equal((0, ""), (first.Code, first.Output));
+        Assert.StartsWith("# mine\n", written, StringComparison.Ordinal);
+        Assert.Contains("\narrange\n", written, StringComparison.Ordinal);
+        Assert.Equal(0, Bench.Run("check", file).Code);
+        Assert.Contains("every part has its place already", second.Error, StringComparison.Ordinal);
+        Assert.Equal(written, File.ReadAllText(file));
+    }
+
+    [Fact]
+    public void Arrange_Write_OfStandardInput_IsRefused()
+    {
+        var ran = Bench.Run(new TestHost(Bench.Right), "arrange", "-", "--write");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("leave --write out", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Draw_WithoutPlaces_OffersToKeepThem_AndWithThemDoesNot()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var before = Bench.Run("draw", file);
+        Bench.Run("arrange", file, "--write");
+        var after = Bench.Run("draw", file);
+
+        Assert.Contains($"'wiretext arrange {file} --write' keeps them", before.Error, StringComparison.Ordinal);
+        Assert.Equal("", after.Error);
+        Assert.Equal((0, 0), (before.Code, after.Code));
+    }
+}
