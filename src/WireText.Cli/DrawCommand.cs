@@ -3,6 +3,7 @@ using System.Text;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Raster;
@@ -39,6 +40,11 @@ internal static class DrawCommand
             "quick"
         );
         var theme = CommonOptions.Choice("--theme", "The colours of the picture", "light", "dark", "print");
+        var trace = new Option<string?>("--trace")
+        {
+            Description = "Follow the net of a lug, or the signal in a state (sel=neck); the rest is faded",
+            HelpName = "LUG|STATE",
+        };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
             "draw",
@@ -58,6 +64,7 @@ internal static class DrawCommand
             measure,
             effort,
             theme,
+            trace,
             parts,
         };
         command.SetAction(parsed =>
@@ -82,7 +89,8 @@ internal static class DrawCommand
                 },
                 parsed.GetValue(measure),
                 parsed.GetValue(effort) == "quick" ? LayoutEffort.Quick : LayoutEffort.Full,
-                ThemeNamed(parsed.GetValue(theme)!)
+                ThemeNamed(parsed.GetValue(theme)!),
+                parsed.GetValue(trace)
             );
             return Run(context, request, new FolderSources(parsed.GetValue(parts) ?? [], context.Host));
         });
@@ -96,7 +104,9 @@ internal static class DrawCommand
         RefuseConfusion(request);
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
-        var drawn = WiringCompiler.Draw(source, sources, new DrawOptions(request.Effort, request.Theme, fileName));
+        var laid = WiringCompiler.Lay(source, sources, request.Effort);
+        var options = new DrawOptions(request.Effort, request.Theme, fileName) { Trace = TraceIn(laid, request.Trace) };
+        var drawn = WiringCompiler.Paint(laid, options);
         FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
         if (drawn.Svg is not { } svg)
         {
@@ -122,6 +132,17 @@ internal static class DrawCommand
         }
 
         return CheckCommand.CodeFor(drawn.Compiled.Findings, isStrict: false);
+    }
+
+    private static Trace? TraceIn(LaidResult laid, string? text)
+    {
+        if (text is null || laid.Compiled.Circuit is not { } circuit)
+        {
+            return null;
+        }
+
+        var read = TraceReader.Read(circuit, text);
+        return read.Value ?? throw new CannotException($"--trace {text}: {read.Problem}");
     }
 
     private static byte[] Raster(string svg, PngOptions options)
@@ -202,6 +223,7 @@ internal static class DrawCommand
         PngOptions Png,
         bool IsMeasured,
         LayoutEffort Effort,
-        Theme Theme
+        Theme Theme,
+        string? Trace
     );
 }

@@ -5,6 +5,7 @@ using WireText.Circuits.Binding;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Electrical.Traces;
 using WireText.Output;
 using WireText.Parts;
 using WireText.Syntax;
@@ -27,7 +28,11 @@ public sealed record CompileResult(
 
 /// <param name="Theme">The colours of the picture.</param>
 /// <param name="FileName">For the title block; null for none.</param>
-public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileName);
+public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileName)
+{
+    /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
+    public Trace? Trace { get; init; }
+}
 
 /// <summary>What came of laying out one file.</summary>
 /// <param name="Layout">Null when there is no circuit to lay out, or one too large.</param>
@@ -87,9 +92,12 @@ public static class WiringCompiler
     }
 
     /// <summary>Reads, checks and draws. A mistake is drawn and marked, not refused.</summary>
-    public static DrawResult Draw(SourceText source, ISourceProvider sources, DrawOptions options)
+    public static DrawResult Draw(SourceText source, ISourceProvider sources, DrawOptions options) =>
+        Paint(Lay(source, sources, options.Effort), options);
+
+    /// <summary>Draws what was laid out; the effort was spent already.</summary>
+    public static DrawResult Paint(LaidResult laid, DrawOptions options)
     {
-        var laid = Lay(source, sources, options.Effort);
         if (laid is not { Layout: { } layout, Compiled.Circuit: { } circuit })
         {
             return new DrawResult(laid, null);
@@ -102,6 +110,7 @@ public static class WiringCompiler
             {
                 Theme = options.Theme,
                 FileName = options.FileName,
+                Trace = options.Trace,
                 Findings = laid.Compiled.Findings,
             }
         );

@@ -29,6 +29,25 @@ public sealed class DrawCommandTests : IDisposable
     }
 
     [Fact]
+    public void Draw_Trace_SaysWhatIsFollowed()
+    {
+        var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hot", "-o", "-");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("following neck.hot", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Draw_TraceOfNoLug_IsRefusedWithTheNearest()
+    {
+        var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hit");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("'neck.hit' is no lug; did you mean 'neck.hot'?", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Fact]
     public void Draw_Mistake_IsDrawnAndToldAndExits1()
     {
         var file = bench.Put("a.wiring", Bench.Wrong);

@@ -45,13 +45,25 @@ public static class PictureBuilder
     private static IEnumerable<PictureItem> Drawing(Scene scene, Box page)
     {
         var space = new LabelSpace(scene, page);
+        PictureItem[] parts = [.. scene.Parts.Select(part => new PartPainter(scene, part).Paint())];
+        PictureItem[] wires = [.. new WirePainter(scene).Paint()];
+        PictureItem[] lugs = [.. new LugPainter(scene, space).Paint()];
+        PictureItem[] tags = [.. new TagPainter(scene).Paint()];
+        PictureItem[] findings = [.. new FindingPainter(scene, space).Paint()];
+        if (scene.Options.Trace is not { } trace)
+        {
+            return [.. parts, .. wires, .. lugs, .. tags, .. findings];
+        }
+
+        var fading = new Fading(scene, trace);
         return
         [
-            .. scene.Parts.Select(part => new PartPainter(scene, part).Paint()),
-            .. new WirePainter(scene).Paint(),
-            .. new LugPainter(scene, space).Paint(),
-            .. new TagPainter(scene).Paint(),
-            .. new FindingPainter(scene, space).Paint(),
+            .. parts.Select(fading.Apply),
+            .. wires.Select(fading.Apply),
+            .. new ContactPainter(scene, trace).Paint(),
+            .. lugs.Select(fading.Apply),
+            .. tags.Select(fading.Apply),
+            .. findings,
         ];
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Traces;
 using WireText.Text;
 
 namespace WireText.Drawing.Pictures;
@@ -10,6 +11,9 @@ public sealed record PictureOptions
 
     /// <summary>The name of the source file, for the title block; null for none.</summary>
     public string? FileName { get; init; }
+
+    /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
+    public Trace? Trace { get; init; }
 
     /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
     public ImmutableArray<Finding> Findings

@@ -92,11 +92,18 @@ internal sealed class TitleBlock
 
     private string FileLine()
     {
-        const string View = "seen from behind";
-        var room = _area.Width / 2;
-        return _scene.Options.FileName is { Length: > 0 } file
-            ? DrawnText.Fit($"{View} · {file}", TextWeight.Regular, Tokens.NoteSize, room)
-            : View;
+        var words = new List<string> { "seen from behind" };
+        if (_scene.Options.Trace is { } trace)
+        {
+            words.Add($"following {trace.InWords}");
+        }
+
+        if (_scene.Options.FileName is { Length: > 0 } file)
+        {
+            words.Add(file);
+        }
+
+        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, _area.Width / 2);
     }
 
     private void ScaleBar(Point left)

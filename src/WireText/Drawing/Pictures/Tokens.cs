@@ -45,6 +45,13 @@ public static class Tokens
     public const double SurfaceJointDiameter = 2.1;
 
     public const double JointLine = 0.2;
+
+    /// <summary>The bar of a closed contact in a picture that follows a state.</summary>
+    public const double ContactBar = 0.9;
+
+    /// <summary>How far inside a row of lugs such a bar runs.</summary>
+    public const double ContactReach = 2.0;
+
     public const double TabWidth = 1.7;
 
     /// <summary>How far a board is drawn beyond what keeps wires away.</summary>

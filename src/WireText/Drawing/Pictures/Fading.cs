@@ -1,0 +1,68 @@
+using WireText.Electrical.Traces;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>Lets everything that is not followed step back towards the paper.</summary>
+internal sealed class Fading(Scene scene, Trace trace)
+{
+    /// <summary>How much of its own colour a faded thing keeps, in percent: enough to see that it is there. Chosen.</summary>
+    private const int Kept = 18;
+
+    public PictureItem Apply(PictureItem item)
+    {
+        if (IsFollowed(item) is { } isFollowed)
+        {
+            return isFollowed ? item : Faded(item);
+        }
+
+        return item is PictureGroup group ? group with { Items = [.. group.Items.Select(Apply)] } : item;
+    }
+
+    /// <summary>Null for what shows neither wire, lug nor part.</summary>
+    private bool? IsFollowed(PictureItem item)
+    {
+        var circuit = scene.Circuit;
+        if (ShownBy(item, "lug") is { } lug)
+        {
+            return circuit.FindLug(lug) is { } found && trace.Lugs[found.Index];
+        }
+
+        if (ShownBy(item, "wire") is { } wire)
+        {
+            return circuit.Wires.FirstOrDefault(other => other.Id == wire) is { } found && trace.Wires[found.Index];
+        }
+
+        return ShownBy(item, "part") is { } part ? circuit.FindPart(part) is { } held && trace.Holds(held) : null;
+    }
+
+    private static string? ShownBy(PictureItem item, string name) =>
+        item.Shows.Where(shown => shown.Name == name).Select(shown => shown.Value).FirstOrDefault();
+
+    private PictureItem Faded(PictureItem item) =>
+        item switch
+        {
+            PictureGroup group => group with { Items = [.. group.Items.Select(Faded)] },
+            TextItem text => text with { Colour = Faded(text.Colour) },
+            PictureShape shape => shape with { Paint = Faded(shape.Paint) },
+            _ => item,
+        };
+
+    private Paint Faded(Paint paint) =>
+        paint with
+        {
+            Fill = paint.Fill is { } fill ? Faded(fill) : null,
+            Line = paint.Line is { } line ? Faded(line) : null,
+        };
+
+    private Colour Faded(Colour colour)
+    {
+        var paper = scene.Theme.Paper;
+        return new Colour(
+            Mixed(colour.Red, paper.Red),
+            Mixed(colour.Green, paper.Green),
+            Mixed(colour.Blue, paper.Blue)
+        );
+    }
+
+    private static byte Mixed(byte own, byte paper) => (byte)(((own * Kept) + (paper * (100 - Kept)) + 50) / 100);
+}

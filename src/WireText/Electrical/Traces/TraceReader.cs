@@ -1,0 +1,42 @@
+using WireText.Circuits;
+using WireText.Electrical.States;
+using WireText.Text;
+
+namespace WireText.Electrical.Traces;
+
+/// <summary>Reads what is to be followed: a lug such as <c>vol.3</c>, or a state such as <c>sel=neck,vol=7</c>.</summary>
+public static class TraceReader
+{
+    public static Read<Trace> Read(Circuit circuit, string text)
+    {
+        if (!text.Contains('=', StringComparison.Ordinal) && text != StateReader.RestWord)
+        {
+            return ReadLug(circuit, text.Trim());
+        }
+
+        if (Network.Of(circuit) is not { } network)
+        {
+            return Bad("the circuit has no output jack to follow a state to");
+        }
+
+        var state = StateReader.Read(circuit, text);
+        return state.Value is { } read ? new Read<Trace>(Trace.OfState(network, read), null) : Bad(state.Problem!);
+    }
+
+    private static Read<Trace> ReadLug(Circuit circuit, string name)
+    {
+        if (circuit.FindLug(name) is { } lug)
+        {
+            return new Read<Trace>(Trace.OfNet(circuit, lug), null);
+        }
+
+        var near = DidYouMean.Nearest(name, circuit.Lugs.Select(lug => lug.Name));
+        return Bad(
+            near is null
+                ? $"'{name}' is no lug; write a lug such as {circuit.Lugs.FirstOrDefault()?.Name ?? "vol.3"}, or CONTROL=POSITION"
+                : $"'{name}' is no lug; did you mean '{near}'?"
+        );
+    }
+
+    private static Read<Trace> Bad(string problem) => new(null, problem);
+}
