@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Electrical;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
@@ -45,6 +48,11 @@ internal static class DrawCommand
             Description = "Follow the net of a lug, or the signal in a state (sel=neck); the rest is faded",
             HelpName = "LUG|STATE",
         };
+        var views = new Option<string?>("--views")
+        {
+            Description = "One sheet with a small picture for each position",
+            HelpName = "positions",
+        }.AcceptOnlyFromAmong("positions");
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
             "draw",
@@ -65,6 +73,7 @@ internal static class DrawCommand
             effort,
             theme,
             trace,
+            views,
             parts,
         };
         command.SetAction(parsed =>
@@ -90,7 +99,8 @@ internal static class DrawCommand
                 parsed.GetValue(measure),
                 parsed.GetValue(effort) == "quick" ? LayoutEffort.Quick : LayoutEffort.Full,
                 ThemeNamed(parsed.GetValue(theme)!),
-                parsed.GetValue(trace)
+                parsed.GetValue(trace),
+                parsed.GetValue(views) is not null
             );
             return Run(context, request, new FolderSources(parsed.GetValue(parts) ?? [], context.Host));
         });
@@ -99,13 +109,19 @@ internal static class DrawCommand
 
     private const int MostDpi = 2400;
 
+    private const int MostViews = 36;
+
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
         RefuseConfusion(request);
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
         var laid = WiringCompiler.Lay(source, sources, request.Effort);
-        var options = new DrawOptions(request.Effort, request.Theme, fileName) { Trace = TraceIn(laid, request.Trace) };
+        var options = new DrawOptions(request.Effort, request.Theme, fileName)
+        {
+            Trace = TraceIn(laid, request.Trace),
+            Views = request.HasViews ? ViewsOf(laid) : [],
+        };
         var drawn = WiringCompiler.Paint(laid, options);
         FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
         if (drawn.Svg is not { } svg)
@@ -145,6 +161,22 @@ internal static class DrawCommand
         return read.Value ?? throw new CannotException($"--trace {text}: {read.Problem}");
     }
 
+    private static ImmutableArray<SheetView> ViewsOf(LaidResult laid)
+    {
+        if (laid.Compiled.Circuit is not { } circuit)
+        {
+            return [];
+        }
+
+        var network = Network.Of(circuit) ?? throw new CannotException("the circuit has no output jack to listen at");
+        var views = PositionViews.Of(network, PositionTable.Of(new Analyst(network)));
+        return views.Length is > 0 and <= MostViews
+            ? views
+            : throw new CannotException(
+                $"a sheet has {MostViews} views at most, and this circuit {views.Length} positions; draw those that matter with --trace"
+            );
+    }
+
     private static byte[] Raster(string svg, PngOptions options)
     {
         try
@@ -163,6 +195,11 @@ internal static class DrawCommand
     /// <summary>One place cannot take two things.</summary>
     private static void RefuseConfusion(Request request)
     {
+        if (request is { HasViews: true, Trace: not null } or { HasViews: true, IsMeasured: true })
+        {
+            throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
+        }
+
         if (request is { IsMeasured: true, Target: Files.Standard })
         {
             throw new CannotException(
@@ -224,6 +261,7 @@ internal static class DrawCommand
         bool IsMeasured,
         LayoutEffort Effort,
         Theme Theme,
-        string? Trace
+        string? Trace,
+        bool HasViews
     );
 }

@@ -32,6 +32,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
 {
     /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
     public Trace? Trace { get; init; }
+
+    /// <summary>A sheet of small pictures instead of one; empty for one.</summary>
+    public ImmutableArray<SheetView> Views { get; init; } = [];
 }
 
 /// <summary>What came of laying out one file.</summary>
@@ -103,17 +106,16 @@ public static class WiringCompiler
             return new DrawResult(laid, null);
         }
 
-        var picture = PictureBuilder.Build(
-            circuit,
-            layout,
-            new PictureOptions
-            {
-                Theme = options.Theme,
-                FileName = options.FileName,
-                Trace = options.Trace,
-                Findings = laid.Compiled.Findings,
-            }
-        );
+        var pictured = new PictureOptions
+        {
+            Theme = options.Theme,
+            FileName = options.FileName,
+            Trace = options.Trace,
+            Findings = laid.Compiled.Findings,
+        };
+        var picture = options.Views.IsEmpty
+            ? PictureBuilder.Build(circuit, layout, pictured)
+            : ViewSheet.Build(circuit, layout, pictured, options.Views);
         return new DrawResult(laid, SvgWriter.Write(picture));
     }
 

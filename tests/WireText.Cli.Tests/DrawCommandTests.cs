@@ -38,6 +38,49 @@ public sealed class DrawCommandTests : IDisposable
     }
 
     [Fact]
+    public void Draw_Views_HasAPictureForEachRowOfTheTableOfPositions()
+    {
+        const string Selector = """
+            pickup  neck    single-coil
+            pickup  bridge  single-coil
+            switch  sel     toggle-3way
+            jack    out     mono
+            wire    neck.hot       to sel.A1               white
+            wire    bridge.hot     to sel.B1               yellow
+            wire    sel.A0         to sel.B0 to out.tip    red
+            wire    neck.ground    to out.sleeve           black
+            wire    bridge.ground  to out.sleeve           black
+            wire    sel.case       to out.sleeve           black
+
+            """;
+        var ran = Bench.Run("draw", bench.Put("a.wiring", Selector), "--views", "positions", "-o", "-");
+
+        var views = XDocument.Parse(ran.Output).Descendants().Where(item => item.Attribute("class")?.Value == "view");
+        var headings = XDocument
+            .Parse(ran.Output)
+            .Descendants()
+            .Where(item => item.Attribute("class")?.Value is "heading" or "says")
+            .Select(item => item.Value);
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(3, views.Count());
+        Assert.Equal(["sel=1", "neck", "sel=2", "neck parallel bridge", "sel=3", "bridge"], headings);
+        Assert.DoesNotContain("id=\"", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--trace", "neck.hot")]
+    [InlineData("--measure", null)]
+    public void Draw_Views_WithWhatDoesNotGoWithThem_IsRefused(string option, string? value)
+    {
+        string[] args = ["draw", bench.Put("a.wiring", Bench.Right), "--views", "positions", option];
+
+        var ran = Bench.Run(value is null ? args : [.. args, value]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("leave the other out", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Draw_TraceOfNoLug_IsRefusedWithTheNearest()
     {
         var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hit");

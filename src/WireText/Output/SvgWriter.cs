@@ -51,6 +51,18 @@ public static class SvgWriter
 
                 svg.Append(' ', depth * 2).Append("</g>\n");
                 break;
+            case PictureView view:
+                svg.Append("<g");
+                AppendIdentity(svg, item);
+                Attribute(svg, "transform", $"translate({Pair(view.At)}) scale({Number(view.Scale)})");
+                svg.Append(">\n");
+                foreach (var inner in view.Items)
+                {
+                    Append(svg, inner, depth + 1);
+                }
+
+                svg.Append(' ', depth * 2).Append("</g>\n");
+                break;
             case RectangleShape rectangle:
                 AppendRectangle(svg, rectangle);
                 break;

@@ -28,6 +28,12 @@ public abstract record PictureItem(string Class)
 
 public sealed record PictureGroup(string Class, ImmutableArray<PictureItem> Items) : PictureItem(Class);
 
+/// <summary>A picture within a picture: its items, made smaller and moved. It shows what stands elsewhere in full and has no ids.</summary>
+/// <param name="At">Where the items' origin goes.</param>
+/// <param name="Scale">Millimetres of the page for a millimetre of an item.</param>
+public sealed record PictureView(string Class, Point At, double Scale, ImmutableArray<PictureItem> Items)
+    : PictureItem(Class);
+
 /// <summary>How an outline is painted.</summary>
 /// <param name="LineWidth">In millimetres.</param>
 public sealed record Paint(Colour? Fill, Colour? Line, double LineWidth)

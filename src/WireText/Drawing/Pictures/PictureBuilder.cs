@@ -42,7 +42,8 @@ public static class PictureBuilder
         );
     }
 
-    private static IEnumerable<PictureItem> Drawing(Scene scene, Box page)
+    /// <summary>The circuit itself, without paper and title block.</summary>
+    internal static IEnumerable<PictureItem> Drawing(Scene scene, Box page)
     {
         var space = new LabelSpace(scene, page);
         PictureItem[] parts = [.. scene.Parts.Select(part => new PartPainter(scene, part).Paint())];
@@ -67,7 +68,7 @@ public static class PictureBuilder
         ];
     }
 
-    private static string Describe(Circuit circuit)
+    internal static string Describe(Circuit circuit)
     {
         var parts = string.Join(
             ", ",

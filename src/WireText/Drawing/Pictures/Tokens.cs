@@ -50,7 +50,7 @@ public static class Tokens
     public const double ContactBar = 0.9;
 
     /// <summary>How far inside a row of lugs such a bar runs.</summary>
-    public const double ContactReach = 2.0;
+    public const double ContactReach = 3.4;
 
     public const double TabWidth = 1.7;
 
@@ -112,6 +112,13 @@ public static class Tokens
     /// <summary>How far lug labels and finding numbers may reach beyond what layout counts.</summary>
     public const double LabelMargin = 3;
     public const double BlockGap = 5;
+
+    /// <summary>Between the small pictures of a sheet of views.</summary>
+    public const double ViewGap = 8;
+
+    /// <summary>The widest that a sheet of views may be, and the smallest that it draws: lug names are 1 mm high then.</summary>
+    public const double ViewSheetWidth = 420;
+    public const double SmallestView = 0.5;
     public const double BlockLine = 0.2;
     public const double ScaleBar = 20;
     public const double ScaleBarHeight = 1.2;

@@ -1,0 +1,46 @@
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Electrical;
+using WireText.Electrical.Positions;
+using WireText.Output;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Drawing.Pictures;
+
+public class ViewSheetTests
+{
+    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Sheet_OfAnExample_HasItsViewsBesideEachOtherAndOnThePage(string example)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", example));
+        var circuit = WiringCompiler.Check(new SourceText(example, text), NoSources.Instance).Circuit!;
+        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
+        var network = Network.Of(circuit)!;
+        var table = PositionTable.Of(new Analyst(network));
+
+        var sheet = ViewSheet.Build(circuit, layout, new PictureOptions(), PositionViews.Of(network, table));
+
+        var views = sheet.Items.OfType<PictureView>().ToList();
+        var boxes = views.ConvertAll(view => new Box(
+            view.At.X,
+            view.At.Y,
+            layout.Extent.Width * view.Scale,
+            layout.Extent.Height * view.Scale
+        ));
+        Assert.Equal(table.Rows.Length, views.Count);
+        Assert.All(views, view => Assert.InRange(view.Scale, 0.5, 1));
+        Assert.All(boxes, box => Assert.True(box.Right <= sheet.Page.Width && box.Bottom <= sheet.Page.Height));
+        Assert.All(
+            boxes.SelectMany((box, i) => boxes.Skip(i + 1).Select(other => (box, other))),
+            pair => Assert.False(Overlap(pair.box, pair.other))
+        );
+        Assert.All(sheet.Items.OfType<TextItem>(), item => Assert.True(item.Bounds.Right <= sheet.Page.Width));
+    }
+
+    private static bool Overlap(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
+}
