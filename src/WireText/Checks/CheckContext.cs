@@ -119,6 +119,28 @@ public sealed class CheckContext
     public string PositionName(int control, int position) =>
         $"{Circuit.Controls[control].Name}={Circuit.Controls[control].Positions[position].Name}";
 
+    /// <summary>The controls that a situation asks, plugs left out.</summary>
+    public IEnumerable<Control> Stated(ImmutableArray<int> positions) =>
+        Circuit.Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any);
+
+    /// <summary>A situation in words, with <c> at </c> before it; empty where no control is asked.</summary>
+    public string AtText(ImmutableArray<int> positions)
+    {
+        var names = Stated(positions).Select(control => PositionName(control.Index, positions[control.Index])).ToList();
+        return names.Count == 0 ? "" : " at " + string.Join(' ', names);
+    }
+
+    /// <summary>What a situation asks, for a drawing to mark.</summary>
+    public IEnumerable<Subject> StatedSubjects(ImmutableArray<int> positions) =>
+        Stated(positions)
+            .Select(control => Text.Subject.Position(control.Name, control.Positions[positions[control.Index]].Name));
+
+    /// <summary>True when some state that an expectation means belongs to the situation.</summary>
+    public static bool Covers(Expectation expectation, Situation situation) =>
+        Enumerable
+            .Range(0, expectation.Positions.Length)
+            .All(control => expectation.Positions[control] is not { } position || situation.Allows(control, position));
+
     /// <summary>Where a control is declared: the name of its part.</summary>
     public SourceLocation PlaceOf(Control control) => Circuit.Parts[control.Part].NameAt;
 

@@ -79,11 +79,6 @@ public sealed class DirectCurrentAtJack : ICheck
     private Finding Report(CheckContext context, ImmutableArray<int> positions, double volts)
     {
         var circuit = context.Circuit;
-        var stated = circuit
-            .Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any)
-            .Select(control => context.PositionName(control.Index, positions[control.Index]))
-            .ToList();
-        var where = stated.Count == 0 ? "" : $" at {string.Join(' ', stated)}";
         var part = circuit.Parts[circuit.Outputs[0].Part];
         var way = WayOf(context, positions);
         var names = Listing.Of(way.Select(one => one.Name));
@@ -91,7 +86,7 @@ public sealed class DirectCurrentAtJack : ICheck
             part.NameAt,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(volts < 0 ? "−" : "")}{Math.Abs(volts):0.###} V of direct current stand at the tip{where}, by way of {names}"
+                $"{(volts < 0 ? "−" : "")}{Math.Abs(volts):0.###} V of direct current stand at the tip{context.AtText(positions)}, by way of {names}"
             ),
             "put a capacitor in that way, or take it out",
             [Subject.Part(part.Name), .. way.Select(one => Subject.Part(one.Name))]

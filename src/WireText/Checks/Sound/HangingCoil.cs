@@ -87,26 +87,15 @@ public sealed class HangingCoil : ICheck
     {
         var circuit = context.Circuit;
         var (coil, positions) = hanging.MinBy(one => Moved(circuit, one.Positions));
-        var stated = circuit
-            .Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any)
-            .ToList();
-        var where = stated.Count == 0 ? "" : " at " + string.Join(' ', stated.Select(At));
         var lead = SignalEnd(network, coil, positions);
         var name = circuit.NameOf(lead);
         return Description.At(
             Moved(circuit, positions) >= RarelyMoved ? Severity.Note : Severity.Warning,
             circuit.Parts[coil.Part].NameAt,
-            $"'{coil.Name}' hangs on the signal by '{name}'{where}, and hums",
+            $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(positions)}, and hums",
             $"let the switch lift '{name}' there or short the coil, or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"",
-            [
-                Subject.Part(circuit.Parts[coil.Part].Name),
-                .. stated.Select(control =>
-                    Subject.Position(control.Name, control.Positions[positions[control.Index]].Name)
-                ),
-            ]
+            [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(positions)]
         );
-
-        string At(Control control) => context.PositionName(control.Index, positions[control.Index]);
     }
 
     /// <summary>How many controls a situation needs off rest.</summary>

@@ -88,24 +88,14 @@ public sealed class HumPartner : ICheck
     private Finding Report(CheckContext context, SituationSound one, Coil live, Coil silent)
     {
         var circuit = context.Circuit;
-        var stated = circuit
-            .Controls.Where(control => !control.IsPlug && one.Positions[control.Index] != Situation.Any)
-            .ToList();
-        var where = string.Join(
-            ' ',
-            stated.Select(control => context.PositionName(control.Index, one.Positions[control.Index]))
-        );
         var pickup = circuit.Parts[live.Part];
         return Description.At(
-            CutOf(circuit, stated, pickup) is { } cut ? context.PlaceOf(cut) : pickup.NameAt,
-            $"'{live.Name}' is left{(where.Length == 0 ? "" : $" at {where}")}, and its hum adds to that of the other",
+            CutOf(circuit, [.. context.Stated(one.Positions)], pickup) is { } cut
+                ? context.PlaceOf(cut)
+                : pickup.NameAt,
+            $"'{live.Name}' is left{context.AtText(one.Positions)}, and its hum adds to that of the other",
             $"leave '{silent.Name}' instead, which cancels it, or write: allow hum-partner at {pickup.Name} \"why\"",
-            [
-                Subject.Part(pickup.Name),
-                .. stated.Select(control =>
-                    Subject.Position(control.Name, control.Positions[one.Positions[control.Index]].Name)
-                ),
-            ]
+            [Subject.Part(pickup.Name), .. context.StatedSubjects(one.Positions)]
         );
     }
 

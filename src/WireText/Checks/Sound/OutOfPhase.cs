@@ -71,11 +71,7 @@ public sealed class OutOfPhase : ICheck
     private static bool IsClaimed(Circuit circuit, SituationSound one) =>
         circuit.Expectations.Any(expectation =>
             expectation.Claims.Any(claim => claim is CoilsClaim coils && HasReversed(coils.Coils))
-            && Enumerable
-                .Range(0, expectation.Positions.Length)
-                .All(control =>
-                    expectation.Positions[control] is not { } position || one.Situation.Allows(control, position)
-                )
+            && CheckContext.Covers(expectation, one.Situation)
         );
 
     private static bool HasReversed(ClaimedCoils coils) =>
@@ -97,19 +93,10 @@ public sealed class OutOfPhase : ICheck
             : "";
         return Description.At(
             circuit.Parts[blamed[0].Part].NameAt,
-            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(others)}{At(context, against[0])}{assumed}",
+            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(others)}{context.AtText(against[0].Positions)}{assumed}",
             Help(context, against, blamed, names),
             [.. blamed.Select(coil => Subject.Part(circuit.Parts[coil.Part].Name)).Distinct()]
         );
-    }
-
-    private static string At(CheckContext context, SituationSound one)
-    {
-        var stated = context
-            .Circuit.Controls.Where(control => !control.IsPlug && one.Positions[control.Index] != Situation.Any)
-            .Select(control => context.PositionName(control.Index, one.Positions[control.Index]))
-            .ToList();
-        return stated.Count == 0 ? "" : " at " + string.Join(' ', stated);
     }
 
     private static string Help(

@@ -84,35 +84,17 @@ public sealed class PickupShorted : ICheck
                 && named.SetEquals(heard)
             )
             || circuit.Expectations.Any(expectation =>
-                expectation.Claims.Any(claim => claim is CoilsClaim) && Covers(expectation, one.Situation)
+                expectation.Claims.Any(claim => claim is CoilsClaim) && CheckContext.Covers(expectation, one.Situation)
             );
     }
 
-    private static bool Covers(Expectation expectation, Situation situation) =>
-        Enumerable
-            .Range(0, expectation.Positions.Length)
-            .All(control => expectation.Positions[control] is not { } position || situation.Allows(control, position));
-
     private Finding Report(CheckContext context, Part pickup, ImmutableArray<int> positions)
     {
-        var circuit = context.Circuit;
-        var stated = circuit
-            .Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any)
-            .ToList();
-        var where = string.Join(
-            ' ',
-            stated.Select(control => context.PositionName(control.Index, positions[control.Index]))
-        );
         return Description.At(
             pickup.NameAt,
-            $"'{pickup.Name}' is shorted at {where} while another pickup sounds",
+            $"'{pickup.Name}' is shorted{context.AtText(positions)} while another pickup sounds",
             $"name that position after what is heard there, claim it with expect, or write: allow pickup-shorted at {pickup.Name} \"why\"",
-            [
-                Subject.Part(pickup.Name),
-                .. stated.Select(control =>
-                    Subject.Position(control.Name, control.Positions[positions[control.Index]].Name)
-                ),
-            ]
+            [Subject.Part(pickup.Name), .. context.StatedSubjects(positions)]
         );
     }
 }
