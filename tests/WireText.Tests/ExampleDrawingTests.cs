@@ -1,8 +1,8 @@
 using System.Globalization;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Measuring;
 using WireText.Testing;
+using WireText.Tests.Drawing;
 using WireText.Text;
 
 namespace WireText.Tests;
@@ -15,20 +15,16 @@ public class ExampleDrawingTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void Drawing_OfEachExample_IsFresh(string name) =>
-        AcceptedFile.Check($"examples/{Path.ChangeExtension(name, ".svg")}", Draw(name, LayoutEffort.Full).Svg!);
+        AcceptedFile.Check($"examples/{Path.ChangeExtension(name, ".svg")}", FullDrawings.Of(name).Svg!);
 
     /// <summary>Read by the measuring tool from the finished picture alone.</summary>
     [Theory]
     [MemberData(nameof(Examples))]
     public void Drawing_OfEachExample_HasEveryWireAndNoFault(string name)
     {
-        var drawn = Draw(name, LayoutEffort.Full);
-        var circuit = drawn.Compiled.Circuit!;
+        var circuit = FullDrawings.Of(name).Compiled.Circuit!;
 
-        var measure = PictureMeasurer.Measure(
-            drawn.Svg!,
-            [.. circuit.Wires.Select(w => new ExpectedWire(w.Id, NameOf(w.From), NameOf(w.To)))]
-        );
+        var measure = FullDrawings.MeasureOf(name);
 
         Assert.Equal(circuit.Wires.Length, measure.WiresInPicture);
         Assert.Empty(measure.MissingWires);
@@ -38,8 +34,6 @@ public class ExampleDrawingTests
         Assert.Empty(measure.OutsidePage);
         Assert.Empty(measure.ThroughBodies);
         Assert.Empty(measure.LabelOverlaps);
-
-        string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
     }
 
     [Theory]
@@ -47,7 +41,7 @@ public class ExampleDrawingTests
     public void Drawing_UnderAnotherCulture_HasTheSameBytes(string name)
     {
 #pragma warning disable RS0030 // The culture is what this test is about.
-        var here = Draw(name, LayoutEffort.Quick).Svg;
+        var here = Draw(name).Svg;
         var before = CultureInfo.CurrentCulture;
         try
         {
@@ -57,7 +51,7 @@ public class ExampleDrawingTests
             other.NumberFormat.NegativeSign = "−";
             CultureInfo.CurrentCulture = other;
 
-            Assert.Equal(here, Draw(name, LayoutEffort.Quick).Svg);
+            Assert.Equal(here, Draw(name).Svg);
         }
         finally
         {
@@ -81,10 +75,10 @@ public class ExampleDrawingTests
         }
     }
 
-    private static DrawResult Draw(string name, LayoutEffort effort) =>
+    private static DrawResult Draw(string name) =>
         WiringCompiler.Draw(
             new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name))),
             NoSources.Instance,
-            new DrawOptions(effort, Theme.Light, name)
+            new DrawOptions(LayoutEffort.Quick, Theme.Light, name)
         );
 }

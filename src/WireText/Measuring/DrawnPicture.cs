@@ -65,7 +65,20 @@ internal sealed record DrawnPath(ImmutableArray<Spot> Points, ImmutableArray<Dra
 internal readonly record struct DrawnHop(Spot Centre, Frame Bounds);
 
 /// <param name="Path">Null when the wire's group holds no path.</param>
-internal sealed record DrawnWire(string Id, string From, string To, string Kind, double CoreWidth, DrawnPath? Path);
+/// <param name="Colour">The code of its insulation; <c>bare</c>, or empty where none is stated.</param>
+internal sealed record DrawnWire(
+    string Id,
+    string From,
+    string To,
+    string Kind,
+    double CoreWidth,
+    DrawnPath? Path,
+    string Colour
+)
+{
+    /// <summary>True for insulation of a stated colour: its code should stand on the wire.</summary>
+    public bool WantsTag => Kind != "part-lead" && Colour is not ("" or "bare");
+}
 
 /// <param name="From">Empty when it is cut back there.</param>
 /// <param name="To">Empty when it is cut back there.</param>

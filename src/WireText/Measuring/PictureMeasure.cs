@@ -57,6 +57,12 @@ public sealed record PictureMeasure
     /// <summary>Wires with a hop less than 1.3 pitch from one of their own corners; a wire is named once for each.</summary>
     public ImmutableArray<string> CrampedHops { get; init; } = [];
 
+    /// <summary>Wires whose insulation has a stated colour, so that its code should stand on them.</summary>
+    public int TagsWanted { get; init; }
+
+    /// <summary>How many of those carry a tag. The others must be told in words below the drawing.</summary>
+    public int TagsPlaced { get; init; }
+
     public int Crossings { get; init; }
 
     public int MostCrossingsOnOneWire { get; init; }

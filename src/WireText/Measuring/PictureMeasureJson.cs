@@ -80,6 +80,10 @@ internal static class PictureMeasureJson
         json.WriteNumber("mostOnOneWire", measure.MostCrossingsOnOneWire);
         WriteNumber(json, "shareOfWiresWithNone", measure.ShareWithoutCrossing);
         json.WriteEndObject();
+        json.WriteStartObject("tags");
+        json.WriteNumber("wanted", measure.TagsWanted);
+        json.WriteNumber("placed", measure.TagsPlaced);
+        json.WriteEndObject();
         WriteNumber(json, "bends", measure.Bends);
         WriteNumber(json, "lengthMm", measure.Length);
         WriteNumber(json, "lowerBoundMm", measure.LowerBound);

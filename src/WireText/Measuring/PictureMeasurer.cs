@@ -28,6 +28,8 @@ public static class PictureMeasurer
         var pairs = WirePairs.Measure(map, new Excuses(picture, map));
         var crossingsOf = CountByWire(pairs);
         var extent = ExtentOf(picture);
+        var wanted = picture.Wires.Where(wire => wire.WantsTag).Select(wire => wire.Id).ToImmutableArray();
+        var tagged = picture.Labels.Select(label => label.Wire).OfType<string>().ToHashSet(StringComparer.Ordinal);
         return new PictureMeasure
         {
             WiresInSource = source?.Count,
@@ -43,6 +45,8 @@ public static class PictureMeasurer
             StrayTags = InOrder(StrayTags(picture, map)),
             OutsidePage = InOrder(OutsidePage(picture, map)),
             CrampedHops = InOrder(map.Strands.SelectMany(HopsAndCorners.Cramped)),
+            TagsWanted = wanted.Length,
+            TagsPlaced = wanted.Count(tagged.Contains),
             Crossings = pairs.Crossings.Count(),
             MostCrossingsOnOneWire = crossingsOf.Values.DefaultIfEmpty(0).Max(),
             ShareWithoutCrossing =

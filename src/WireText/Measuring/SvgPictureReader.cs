@@ -382,7 +382,15 @@ internal sealed class SvgPictureReader
 
         public DrawnWire ToWire() =>
             Cores.Count <= 1
-                ? new DrawnWire(Id, From, To, element.Value("data-kind") ?? "wire", CoreWidth, Cores.FirstOrDefault())
+                ? new DrawnWire(
+                    Id,
+                    From,
+                    To,
+                    element.Value("data-kind") ?? "wire",
+                    CoreWidth,
+                    Cores.FirstOrDefault(),
+                    element.Value("data-colour") ?? ""
+                )
                 : throw new UnreadablePictureException($"wire '{Id}' has more than one core path");
 
         public DrawnBraid ToBraid() => new(Id, From, To, [.. Sheaths], [.. Cores]);

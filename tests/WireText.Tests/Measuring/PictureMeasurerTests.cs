@@ -33,6 +33,21 @@ public class PictureMeasurerTests
         Assert.Equal((174 * 5) + (60 * 9) + 160, measure.Score, 9);
     }
 
+    [Theory]
+    [InlineData("a", "data-colour=\"BK\"", 1, 1)]
+    [InlineData("b", "data-colour=\"RD\"", 1, 0)] // insulation without a tag
+    [InlineData("a", "data-colour=\"bare\"", 0, 0)]
+    [InlineData("a", "data-colour=\"\"", 0, 0)]
+    public void Measure_WireOfAColour_WantsATagOnIt(string wire, string colour, int wanted, int placed)
+    {
+        var measure = SmallPicture.Spoiled(
+            $"data-wire=\"{wire}\" data-from",
+            $"data-wire=\"{wire}\" {colour} data-from"
+        );
+
+        Assert.Equal((wanted, placed), (measure.TagsWanted, measure.TagsPlaced));
+    }
+
     [Fact]
     public void Measure_NoSource_CountsThePictureAlone()
     {

@@ -1,0 +1,50 @@
+using System.Collections.Concurrent;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Measuring;
+using WireText.Testing;
+using WireText.Tests.Drawing.Layout;
+using WireText.Text;
+
+namespace WireText.Tests.Drawing;
+
+/// <summary>The examples and the layout cases at full effort, each worked out once for all the tests that look at it.</summary>
+internal static class FullDrawings
+{
+    private static readonly ConcurrentDictionary<string, Lazy<DrawResult>> Examples = new(StringComparer.Ordinal);
+
+    private static readonly ConcurrentDictionary<(string Name, bool IsGiven), Lazy<LayoutMeasure>> Cases = new();
+
+    /// <param name="name">The file name of an example.</param>
+    public static DrawResult Of(string name) => Examples.GetOrAdd(name, n => new Lazy<DrawResult>(() => Draw(n))).Value;
+
+    /// <summary>The finished SVG of an example, measured against the wires of its circuit.</summary>
+    public static PictureMeasure MeasureOf(string name)
+    {
+        var drawn = Of(name);
+        var circuit = drawn.Compiled.Circuit!;
+        return PictureMeasurer.Measure(
+            drawn.Svg!,
+            [.. circuit.Wires.Select(wire => new ExpectedWire(wire.Id, NameOf(wire.From), NameOf(wire.To)))]
+        );
+
+        string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
+    }
+
+    public static LayoutMeasure OfCase(string name, bool isGiven) =>
+        Cases
+            .GetOrAdd(
+                (name, isGiven),
+                key => new Lazy<LayoutMeasure>(() =>
+                    new LayoutMeasure(LayoutEngine.Lay(LayoutCase.Read(key.Name, key.IsGiven), LayoutEffort.Full))
+                )
+            )
+            .Value;
+
+    private static DrawResult Draw(string name) =>
+        WiringCompiler.Draw(
+            new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name))),
+            NoSources.Instance,
+            new DrawOptions(LayoutEffort.Full, Theme.Light, name)
+        );
+}
