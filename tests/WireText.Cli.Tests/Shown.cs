@@ -1,0 +1,15 @@
+using WireText.Testing;
+
+namespace WireText.Cli.Tests;
+
+/// <summary>Wiring files of the repository that tests run every writer on.</summary>
+internal static class Shown
+{
+    /// <summary>The right circuits and the mistakes, in order.</summary>
+    public static string[] Examples { get; } =
+    [
+        .. Directory
+            .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal),
+    ];
+}
