@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Checks.Batteries;
+using WireText.Checks.Building;
 using WireText.Checks.Connections;
 using WireText.Checks.Controls;
 using WireText.Checks.Grounding;
@@ -53,5 +54,11 @@ public static class CheckList
         new VolumesLinked(),
         new HumPartner(),
         new InertControl(),
+        new CrowdedLug(),
+        new CaseJoints(),
+        new Heat(),
+        new EarthColour(),
+        new ColourHabit(),
+        new WireTooShort(),
     ];
 }

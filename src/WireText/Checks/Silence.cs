@@ -38,6 +38,7 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
         "volume-not-silent",
         "volumes-linked",
         "inert-control",
+        "colour-habit",
     ];
 
     /// <summary>What is read off the circuit on the same part or net, and all of it while an error stands.</summary>

@@ -1,4 +1,6 @@
+using WireText.Checks;
 using WireText.Circuits;
+using WireText.Text;
 
 namespace WireText.Tests.Checks;
 
@@ -10,4 +12,14 @@ internal static class CircuitEdits
         circuit
             .Lugs.Where(lug => lug.IsMetal && !circuit.Wires.Any(wire => wire.Touches(lug.Index)))
             .Aggregate(circuit, (made, lug) => made.With(lug.Index, made.Outputs[0].Sleeve));
+
+    /// <summary>
+    /// What is found with all metal grounded, but nothing about building: on the bench a chain of wires all ends on one lug.
+    /// </summary>
+    public static List<Finding> FindApartFromBuilding(Circuit circuit) =>
+        [
+            .. Checker
+                .Run(WithMetalGrounded(circuit))
+                .Where(finding => FindingCatalogue.Find(finding.Id)?.Group != CheckGroup.Building),
+        ];
 }

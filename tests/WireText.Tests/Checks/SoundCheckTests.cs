@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Tests.Electrical;
 using WireText.Text;
 
@@ -296,9 +295,5 @@ public class SoundCheckTests
     private static List<Finding> Find(string text) => Find(Bench.Of(text));
 
     private static List<Finding> Find(Bench bench) =>
-        [
-            .. Checker
-                .Run(CircuitEdits.WithMetalGrounded(bench.Circuit))
-                .Where(finding => finding.Severity > Severity.Info),
-        ];
+        [.. CircuitEdits.FindApartFromBuilding(bench.Circuit).Where(finding => finding.Severity > Severity.Info)];
 }

@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Circuits;
 using WireText.Tests.Electrical;
 using WireText.Text;
@@ -133,5 +132,5 @@ public class VerdictTests
         Assert.Equal(["ground-through-part"], Find(bench.Circuit).Select(finding => finding.Id));
     }
 
-    private static List<Finding> Find(Circuit circuit) => [.. Checker.Run(CircuitEdits.WithMetalGrounded(circuit))];
+    private static List<Finding> Find(Circuit circuit) => CircuitEdits.FindApartFromBuilding(circuit);
 }

@@ -38,7 +38,10 @@ public sealed class WireTwice : ICheck
             cable  vol.2 to out.tip white  braid vol.case to out.sleeve
             """,
             Mend: "Take one of the two out, or write the lug that it was meant for."
-        );
+        )
+        {
+            Silences = [new Silence("crowded-lug", SilenceReach.SamePart)],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

@@ -19,18 +19,20 @@ public sealed class TooManySituations : ICheck
             Bad: """
             pickup neck single-coil
             jack   out  mono
+            metal  bus
             switch [|a|] rotary-1x12
             switch b rotary-1x12
             switch c rotary-1x12
             switch d rotary-1x12
             switch e rotary-1x12
-            cap    ca 1n from a.A1 to out.sleeve
-            cap    cb 1n from b.A1 to out.sleeve
-            cap    cc 1n from c.A1 to out.sleeve
-            cap    cd 1n from d.A1 to out.sleeve
-            cap    ce 1n from e.A1 to out.sleeve
+            cap    ca 1n from a.A1 to bus
+            cap    cb 1n from b.A1 to bus
+            cap    cc 1n from c.A1 to bus
+            cap    cd 1n from d.A1 to bus
+            cap    ce 1n from e.A1 to bus
             wire   neck.hot to out.tip white
-            wire   neck.ground to out.sleeve black
+            wire   neck.ground to bus black
+            wire   bus to out.sleeve black
             wire   out.tip to a.A0 to b.A0 to c.A0 to d.A0 to e.A0 white
             """,
             Good: """
