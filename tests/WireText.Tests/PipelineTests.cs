@@ -5,6 +5,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Syntax;
 using WireText.Testing;
+using WireText.Tests.Drawing.Random;
 using WireText.Text;
 
 namespace WireText.Tests;
@@ -36,25 +37,7 @@ public class PipelineTests
             _ => source.Insert(start, odd),
         };
 
-    /// <summary>Right lines in a random circuit: parts of many models, wires between any of their lugs.</summary>
-    private static readonly Gen<string> Random =
-        from parts in OneOf(
-            "pickup P single-coil",
-            "pickup P humbucker-4",
-            "pot P 250k audio",
-            "pot P push-pull 500k linear",
-            "switch P lever-5way",
-            "switch P dpdt",
-            "switch P toggle-3way",
-            "button P momentary",
-            "jack P stereo",
-            "metal P",
-            "splice P",
-            "preamp P",
-            "battery P 9V"
-        ).Array[1, 9]
-        from wires in Gen.Select(Gen.Int[0, 500], Gen.Int[0, 500], OneOf("red", "WH/BK", "bare")).Array[0, 25]
-        select Compose(parts, wires);
+    private static readonly Gen<string> Random = RandomWirings.Text(mostParts: 9, mostRuns: 16);
 
     [Fact]
     public void Compile_RandomText_EndsWithFindings() =>
@@ -153,26 +136,4 @@ public class PipelineTests
                 new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
             )
             .Svg;
-
-    private static string Compose(string[] parts, (int From, int To, string Colour)[] wires)
-    {
-        var text = new StringBuilder();
-        for (var i = 0; i < parts.Length; i++)
-        {
-            text.Append(parts[i].Replace(" P", $" p{i}", StringComparison.Ordinal)).Append('\n');
-        }
-
-        var circuit = WiringCompiler
-            .Check(new SourceText("parts.wiring", text.ToString()), NoSources.Instance)
-            .Circuit!;
-
-        // A lead ends once and two leads never meet on a line: lugs alone are wired here.
-        var lugs = circuit.Lugs.Where(l => l is { IsInner: false, IsLead: false }).Select(l => l.Name).ToList();
-        foreach (var (from, to, colour) in wires.Where(_ => lugs.Count > 0))
-        {
-            text.Append($"wire {lugs[from % lugs.Count]} to {lugs[to % lugs.Count]} {colour}\n");
-        }
-
-        return text.ToString();
-    }
 }

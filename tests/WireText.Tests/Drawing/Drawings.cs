@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Measuring;
 using WireText.Output;
 using WireText.Text;
 
@@ -27,4 +28,16 @@ internal static class Drawings
     }
 
     public static string SvgOf(string text, Theme? theme = null) => SvgWriter.Write(PictureOf(text, theme));
+
+    /// <summary>The finished SVG, measured against the wires of its circuit.</summary>
+    public static PictureMeasure MeasureOf(DrawResult drawn)
+    {
+        var circuit = drawn.Compiled.Circuit!;
+        return PictureMeasurer.Measure(
+            drawn.Svg!,
+            [.. circuit.Wires.Select(wire => new ExpectedWire(wire.Id, NameOf(wire.From), NameOf(wire.To)))]
+        );
+
+        string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
+    }
 }

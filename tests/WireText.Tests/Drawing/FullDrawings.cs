@@ -19,17 +19,7 @@ internal static class FullDrawings
     public static DrawResult Of(string name) => Examples.GetOrAdd(name, n => new Lazy<DrawResult>(() => Draw(n))).Value;
 
     /// <summary>The finished SVG of an example, measured against the wires of its circuit.</summary>
-    public static PictureMeasure MeasureOf(string name)
-    {
-        var drawn = Of(name);
-        var circuit = drawn.Compiled.Circuit!;
-        return PictureMeasurer.Measure(
-            drawn.Svg!,
-            [.. circuit.Wires.Select(wire => new ExpectedWire(wire.Id, NameOf(wire.From), NameOf(wire.To)))]
-        );
-
-        string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
-    }
+    public static PictureMeasure MeasureOf(string name) => Drawings.MeasureOf(Of(name));
 
     public static LayoutMeasure OfCase(string name, bool isGiven) =>
         Cases

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using CsCheck;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Text;
+
+namespace WireText.Tests.Drawing.Random;
+
+/// <summary>Circuits of one size, all from one seed.</summary>
+internal sealed record RandomGroup(
+    string Name,
+    string Seed,
+    int Batches,
+    int MostParts,
+    int MostRuns,
+    LayoutEffort Effort
+)
+{
+    /// <summary>So many at a time, so that no test takes long.</summary>
+    public const int BatchSize = 20;
+
+    public int Circuits => Batches * BatchSize;
+}
+
+/// <summary>A random circuit, drawn.</summary>
+internal sealed record RandomDrawing(
+    string Text,
+    LayoutEffort Effort,
+    DrawResult Drawn,
+    IReadOnlyList<DrawingFault> Faults
+)
+{
+    public Circuit Circuit => Drawn.Compiled.Circuit!;
+
+    /// <param name="hasFindings">Whether the mistakes in the circuit are marked. Without them a drawing stays as it is when a check is added.</param>
+    public static RandomDrawing Of(string text, LayoutEffort effort, bool hasFindings = false)
+    {
+        var laid = WiringCompiler.Lay(new SourceText("random.wiring", text), NoSources.Instance, effort);
+        if (!hasFindings)
+        {
+            laid = laid with { Compiled = laid.Compiled with { Findings = [] } };
+        }
+
+        var drawn = WiringCompiler.Paint(laid, new DrawOptions(effort, Theme.Light, null));
+        return new RandomDrawing(text, effort, drawn, DrawingFaults.Of(drawn));
+    }
+}
+
+/// <summary>500 random circuits, each drawn once for all the tests that look at them.</summary>
+internal static class RandomDrawings
+{
+    public static ImmutableArray<RandomGroup> Groups { get; } =
+    [
+        new("small", "0000KSTAtOJ4", Batches: 15, MostParts: 5, MostRuns: 8, LayoutEffort.Quick),
+        new("middling", "0001KSTAtOJ7", Batches: 7, MostParts: 7, MostRuns: 12, LayoutEffort.Quick),
+        new("crowded", "0002KSTAtOJ9", Batches: 2, MostParts: 9, MostRuns: 18, LayoutEffort.Quick),
+        new("small, full effort", "0003KSTAtOJ2", Batches: 1, MostParts: 5, MostRuns: 8, LayoutEffort.Full),
+    ];
+
+    private static readonly ImmutableArray<Lazy<string[][]>> Texts =
+    [
+        .. Groups.Select(group => new Lazy<string[][]>(() =>
+            RandomWirings
+                .Text(group.MostParts, group.MostRuns)
+                .Array[RandomGroup.BatchSize]
+                .Array[group.Batches]
+                .Single(_ => true, group.Seed)
+        )),
+    ];
+
+    private static readonly ImmutableArray<ImmutableArray<Lazy<ImmutableArray<RandomDrawing>>>> Batches =
+    [
+        .. Groups.Select(
+            (group, g) =>
+                Enumerable
+                    .Range(0, group.Batches)
+                    .Select(b => new Lazy<ImmutableArray<RandomDrawing>>(() =>
+                        [.. Texts[g].Value[b].Select(text => RandomDrawing.Of(text, group.Effort))]
+                    ))
+                    .ToImmutableArray()
+        ),
+    ];
+
+    public static ImmutableArray<RandomDrawing> Batch(int group, int batch) => Batches[group][batch].Value;
+
+    public static IEnumerable<RandomDrawing> Of(int group) => Batches[group].SelectMany(batch => batch.Value);
+}
