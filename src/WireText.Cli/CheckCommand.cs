@@ -11,7 +11,7 @@ internal static class CheckCommand
     public static Command Create(CliContext context)
     {
         var files = CommonOptions.ManyFiles();
-        var format = CommonOptions.Choice("--format", "How findings are written", "text", "json");
+        var format = CommonOptions.Choice("--format", "How findings are written", "text", "json", "sarif");
         var strict = new Option<bool>("--strict") { Description = "Warnings count as errors for the exit code" };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
@@ -32,7 +32,7 @@ internal static class CheckCommand
             Run(
                 context,
                 parsed.GetValue(files)!,
-                parsed.GetValue(format) == "json",
+                parsed.GetValue(format)!,
                 parsed.GetValue(strict),
                 new FolderSources(parsed.GetValue(parts) ?? [], context.Host)
             )
@@ -52,18 +52,18 @@ internal static class CheckCommand
         && result.Circuit is { Expectations.IsEmpty: true } circuit
         && Network.Of(circuit) is not null;
 
-    private static int Run(CliContext context, string[] files, bool asJson, bool isStrict, FolderSources sources)
+    private static int Run(CliContext context, string[] files, string format, bool isStrict, FolderSources sources)
     {
-        var checkedFiles = new List<(string Path, IReadOnlyList<Finding> Findings)>();
+        var checkedFiles = new List<CheckedFile>();
         var offers = new List<string>();
-        var couldNot = false;
+        var problems = new List<string>();
         foreach (var file in files)
         {
             try
             {
                 var source = Files.Read(file, context.Host);
                 var result = WiringCompiler.Check(source, sources);
-                checkedFiles.Add((source.Path, result.Findings));
+                checkedFiles.Add(new CheckedFile(source.Path, result.Findings) { Allowed = result.Allowed });
                 if (IsUnpinned(result))
                 {
                     offers.Add(source.Path);
@@ -72,31 +72,44 @@ internal static class CheckCommand
             catch (CannotException e)
             {
                 context.Error.WriteLine($"wiretext: {e.Message}");
-                couldNot = true;
+                problems.Add(e.Message);
             }
         }
 
         var all = checkedFiles.SelectMany(f => f.Findings).ToList();
-        if (asJson)
+        switch (format)
         {
-            context.Output.Write(FindingJson.Write(checkedFiles));
-        }
-        else
-        {
-            FindingText.Write(all, context.Output, context.InColour);
-            foreach (var path in offers)
-            {
-                context.Output.WriteLine(
-                    $"{path}: info: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
-                );
-            }
-
-            if (checkedFiles.Count > 0)
-            {
-                context.Output.WriteLine(FindingText.Summary(all, checkedFiles.Count));
-            }
+            case "json":
+                context.Output.Write(FindingJson.Write(checkedFiles));
+                break;
+            case "sarif":
+                context.Output.Write(FindingSarif.Write(checkedFiles, SarifRunOf(context, problems)));
+                break;
+            default:
+                WriteText(context, checkedFiles, offers);
+                break;
         }
 
-        return couldNot ? ExitCode.CouldNot : CodeFor(all, isStrict);
+        return problems.Count > 0 ? ExitCode.CouldNot : CodeFor(checkedFiles.SelectMany(f => f.Findings), isStrict);
     }
+
+    private static void WriteText(CliContext context, List<CheckedFile> files, List<string> offers)
+    {
+        var all = files.SelectMany(f => f.Findings).ToList();
+        FindingText.Write(all, context.Output, context.InColour);
+        foreach (var path in offers)
+        {
+            context.Output.WriteLine(
+                $"{path}: info: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
+            );
+        }
+
+        if (files.Count > 0)
+        {
+            context.Output.WriteLine(FindingText.Summary(all, files.Count));
+        }
+    }
+
+    private static SarifRun SarifRunOf(CliContext context, List<string> problems) =>
+        new(CliProgram.Version, context.Host.WorkingFolder.Replace('\\', '/'), [.. problems]);
 }

@@ -139,7 +139,8 @@ public static class CliProgram
         return ExitCode.CouldNot;
     }
 
-    private static string Version =>
+    /// <summary>The version of the program, as in <c>0.1.0</c>.</summary>
+    internal static string Version =>
         typeof(CliProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
         ?? "0";
 }

@@ -12,6 +12,9 @@ public interface ICliHost
     /// <summary>True when what is written to <see cref="Output"/> is read on a terminal.</summary>
     bool IsTerminal { get; }
 
+    /// <summary>The folder in which the program was started.</summary>
+    string WorkingFolder { get; }
+
     /// <summary>The value of an environment variable, or null.</summary>
     string? Variable(string name);
 }
@@ -26,6 +29,8 @@ internal sealed class ConsoleHost : ICliHost
     public Stream Error => Console.OpenStandardError();
 
     public bool IsTerminal => !Console.IsOutputRedirected;
+
+    public string WorkingFolder => Directory.GetCurrentDirectory();
 
     public string? Variable(string name) => Environment.GetEnvironmentVariable(name);
 }

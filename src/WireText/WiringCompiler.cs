@@ -23,6 +23,9 @@ public sealed record CompileResult(
     ImmutableArray<Finding> Findings
 )
 {
+    /// <summary>What an <c>allow</c> line took out of the findings, by place in the text.</summary>
+    public ImmutableArray<AllowedFinding> Allowed { get; init; } = [];
+
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 }
 
@@ -60,14 +63,17 @@ public static class WiringCompiler
         var tree = Parser.Parse(source);
         var bound = Binder.Bind(tree, sources);
         var found = tree.Findings.AddRange(bound.Findings);
+        ImmutableArray<AllowedFinding> allowed = [];
 
         // A line that could not be read leaves holes: what a check said of them would be the same mistake again.
         if (bound.Circuit is { } circuit && found.All(f => f.Severity != Severity.Error))
         {
-            found = found.AddRange(Checker.Run(circuit));
+            var report = Checker.Examine(circuit);
+            found = found.AddRange(report.Findings);
+            allowed = report.Allowed;
         }
 
-        return new CompileResult(tree, bound.Circuit, bound.Catalogue, InOrder(found, source));
+        return new CompileResult(tree, bound.Circuit, bound.Catalogue, InOrder(found, source)) { Allowed = allowed };
     }
 
     /// <summary>Reads, checks and finds a place for every part and a path for every wire.</summary>

@@ -69,7 +69,8 @@ public static class CheckPage
     private static string Code(string marked) =>
         $"```wiring\n{marked.Replace("[|", "", StringComparison.Ordinal).Replace("|]", "", StringComparison.Ordinal).Trim()}\n```\n";
 
-    private static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
+    /// <summary>A title as a sentence.</summary>
+    public static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
 
     private static string WordFor(Severity severity) =>
         severity switch

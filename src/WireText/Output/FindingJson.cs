@@ -12,7 +12,7 @@ public static class FindingJson
     public const int Version = 1;
 
     /// <param name="files">Each file with its findings, in the order given.</param>
-    public static string Write(IEnumerable<(string Path, IReadOnlyList<Finding> Findings)> files)
+    public static string Write(IEnumerable<CheckedFile> files)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
@@ -20,12 +20,12 @@ public static class FindingJson
             json.WriteStartObject();
             json.WriteNumber("version", Version);
             json.WriteStartArray("files");
-            foreach (var (path, findings) in files)
+            foreach (var file in files)
             {
                 json.WriteStartObject();
-                json.WriteString("path", path);
+                json.WriteString("path", file.Path);
                 json.WriteStartArray("findings");
-                foreach (var finding in findings)
+                foreach (var finding in file.Findings)
                 {
                     Write(json, finding);
                 }
@@ -40,6 +40,15 @@ public static class FindingJson
 
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
     }
+
+    /// <summary>The word for what a finding is about.</summary>
+    internal static string WordFor(SubjectKind kind) =>
+        kind switch
+        {
+            SubjectKind.Lug => "lug",
+            SubjectKind.Part => "part",
+            _ => "position",
+        };
 
     private static void Write(Utf8JsonWriter json, Finding finding)
     {
@@ -63,15 +72,7 @@ public static class FindingJson
         foreach (var subject in finding.Subjects)
         {
             json.WriteStartObject();
-            json.WriteString(
-                "kind",
-                subject.Kind switch
-                {
-                    SubjectKind.Lug => "lug",
-                    SubjectKind.Part => "part",
-                    _ => "position",
-                }
-            );
+            json.WriteString("kind", WordFor(subject.Kind));
             json.WriteString("name", subject.Name);
             json.WriteEndObject();
         }
