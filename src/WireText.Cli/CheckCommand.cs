@@ -11,7 +11,7 @@ internal static class CheckCommand
     public static Command Create(CliContext context)
     {
         var files = CommonOptions.ManyFiles();
-        var format = CommonOptions.Choice("--format", "How findings are written", "text", "json", "sarif");
+        var format = CommonOptions.Choice("--format", "How findings are written", "text", "json", "sarif", "github");
         var strict = new Option<bool>("--strict") { Description = "Warnings count as errors for the exit code" };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
@@ -85,6 +85,9 @@ internal static class CheckCommand
             case "sarif":
                 context.Output.Write(FindingSarif.Write(checkedFiles, SarifRunOf(context, problems)));
                 break;
+            case "github":
+                context.Output.Write(FindingCommands.Write(checkedFiles, WorkingFolderOf(context)));
+                break;
             default:
                 WriteText(context, checkedFiles, offers);
                 break;
@@ -111,5 +114,7 @@ internal static class CheckCommand
     }
 
     private static SarifRun SarifRunOf(CliContext context, List<string> problems) =>
-        new(CliProgram.Version, context.Host.WorkingFolder.Replace('\\', '/'), [.. problems]);
+        new(CliProgram.Version, WorkingFolderOf(context), [.. problems]);
+
+    private static string WorkingFolderOf(CliContext context) => context.Host.WorkingFolder.Replace('\\', '/');
 }

@@ -8,6 +8,7 @@ public partial class ReadmeTests
 {
     [Theory]
     [InlineData("README.md")]
+    [InlineData("docs/ci.md")]
     [InlineData("docs/findings-json.md")]
     [InlineData("docs/positions.md")]
     [InlineData("docs/repairs.md")]
@@ -23,7 +24,10 @@ public partial class ReadmeTests
             var (command, output) = Split(session);
             using var bench = new Bench();
 
-            var ran = Bench.Run([.. ArgumentsOf(command["$ wiretext ".Length..], bench)]);
+            var ran = Bench.Run(
+                new TestHost { WorkingFolder = Repository.Root },
+                [.. ArgumentsOf(command["$ wiretext ".Length..], bench)]
+            );
 
             // The paths that the tests give are whole ones; README's are from the repository's root.
             Assert.Equal(

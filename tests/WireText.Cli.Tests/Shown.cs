@@ -12,4 +12,7 @@ internal static class Shown
             .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
             .Order(StringComparer.Ordinal),
     ];
+
+    /// <summary>The path of one of them, by its name in the folder of examples.</summary>
+    public static string Example(string name) => Repository.PathOf(["examples", .. name.Split('/')]);
 }

@@ -36,7 +36,7 @@ public sealed class FindingSarif
         this.json = json;
         this.files = files;
         this.run = run;
-        uris = new SarifUri(run.WorkingFolder);
+        uris = new SarifUri(new WorkingFolder(run.WorkingFolder));
         rules = RulesOf(files);
     }
 
