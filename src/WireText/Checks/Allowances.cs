@@ -8,12 +8,12 @@ internal static class Allowances
 {
     private const string UnknownCheck = "unknown-check";
 
+    /// <summary>The id of a line that allows nothing.</summary>
+    public const string AllowUnused = "allow-unused";
+
     /// <summary>The first line that allows a finding, or null.</summary>
     public static Allowance? Of(Circuit circuit, Finding finding) =>
-        circuit.Allowances.FirstOrDefault(allowance =>
-            IsId(allowance, finding.Id)
-            && (allowance.Lug is null || finding.Subjects.Any(subject => IsAt(circuit, allowance.Lug, subject)))
-        );
+        circuit.Allowances.FirstOrDefault(allowance => Allows(circuit, allowance, finding));
 
     /// <summary>A finding for each line that allows what no check finds.</summary>
     public static IEnumerable<Finding> FindUnknown(Circuit circuit)
@@ -23,6 +23,31 @@ internal static class Allowances
             .Allowances.Where(allowance => !known.Exists(id => IsId(allowance, id)))
             .Select(allowance => Unknown(allowance, known));
     }
+
+    /// <summary>A finding for each line that allows what a check did not find.</summary>
+    /// <param name="run">The ids of the checks that looked at the whole circuit.</param>
+    /// <param name="found">All they found, with what is only the shadow of something else: mended, that may need the line.</param>
+    public static IEnumerable<Finding> FindUnused(
+        Circuit circuit,
+        IReadOnlyCollection<string> run,
+        IReadOnlyCollection<Finding> found
+    ) =>
+        circuit
+            .Allowances.Where(allowance =>
+                run.Any(id => IsId(allowance, id)) && !found.Any(finding => Allows(circuit, allowance, finding))
+            )
+            .Select(allowance => new Finding(
+                AllowUnused,
+                Severity.Warning,
+                allowance.DeclaredAt,
+                $"nothing is found that this allows: no '{allowance.Check.ToLowerInvariant()}'"
+                    + (allowance.Lug is null ? "" : $" at '{allowance.Lug}'"),
+                "take this line out: it would hide the next one"
+            ));
+
+    private static bool Allows(Circuit circuit, Allowance allowance, Finding finding) =>
+        IsId(allowance, finding.Id)
+        && (allowance.Lug is null || finding.Subjects.Any(subject => IsAt(circuit, allowance.Lug, subject)));
 
     private static Finding Unknown(Allowance allowance, List<string> known)
     {

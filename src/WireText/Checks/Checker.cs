@@ -22,11 +22,15 @@ public static class Checker
     public static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks)
     {
         var context = new CheckContext(circuit);
-        var standing = Shadows.Remove(
-            context,
-            [.. checks.SelectMany(check => check.Find(context).Select(finding => (check.Description, finding)))]
-        );
-        var found = standing.Concat(Allowances.FindUnknown(circuit)).ToList();
+        ImmutableArray<(CheckDescription Check, Finding Finding)> all =
+        [
+            .. checks.SelectMany(check => check.Find(context).Select(finding => (check.Description, finding))),
+        ];
+        var found = Shadows
+            .Remove(context, all)
+            .Concat(Allowances.FindUnknown(circuit))
+            .Concat(Allowances.FindUnused(circuit, WholeChecks(context, checks), [.. all.Select(one => one.Finding)]))
+            .ToList();
         var allowed = ImmutableArray.CreateBuilder<AllowedFinding>();
         var left = ImmutableArray.CreateBuilder<Finding>();
         foreach (
@@ -47,4 +51,8 @@ public static class Checker
 
         return new CheckReport(left.ToImmutable(), allowed.ToImmutable());
     }
+
+    /// <summary>The checks that could look at everything: without a jack, or with too many situations, most see a part at best.</summary>
+    private static IReadOnlyCollection<string> WholeChecks(CheckContext context, ImmutableArray<ICheck> checks) =>
+        context.Outcomes is null ? [] : [.. checks.Select(check => check.Description.Id)];
 }

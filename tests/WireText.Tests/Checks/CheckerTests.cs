@@ -51,6 +51,71 @@ public class CheckerTests
         Assert.Equal((Severity.Error, help), (found.Single().Severity, found.Single().Help));
     }
 
+    [Theory]
+    [InlineData("allow floating-ground at saddle \"plastic\"", "")]
+    [InlineData("allow floating-ground \"plastic\"", "")]
+    [InlineData("allow floating-ground at neck \"plastic\"", "no 'floating-ground' at 'neck'")]
+    [InlineData("allow Wire-Twice \"plastic\"", "no 'wire-twice'")]
+    [InlineData(
+        "allow wire-twice \"a\"\nallow wire-twice at saddle \"b\"",
+        "no 'wire-twice'|no 'wire-twice' at 'saddle'"
+    )]
+    [InlineData("allow floating-gruond \"no such check: said elsewhere\"", "")]
+    public void Allow_WhatIsNotFound_IsAWarningAtTheLine(string lines, string said)
+    {
+        var found = Checker
+            .Run(Circuit($"{TwoFloating}\n{lines}"))
+            .Where(finding => finding.Id == "allow-unused")
+            .ToList();
+
+        Assert.Equal(
+            said.Split('|', StringSplitOptions.RemoveEmptyEntries),
+            found.Select(finding => finding.Message.Split(": ")[1])
+        );
+        Assert.All(found, finding => Assert.Equal(Severity.Warning, finding.Severity));
+        Assert.All(found, finding => Assert.Contains(finding.Location.Text, lines, StringComparison.Ordinal));
+    }
+
+    /// <summary>The wire is not said to be there twice while tip and sleeve are exchanged: mended, the line is needed.</summary>
+    [Fact]
+    public void Allow_WhatIsLeftOutAsAShadow_IsNotUnused()
+    {
+        const string shadowed = """
+            pickup neck single-coil
+            pot vol 250k audio
+            jack out
+            neck.hot ~ vol.3; neck.ground ~ vol.case; vol.1 ~ vol.case; vol.2 ~ out.tip; vol.case ~ out.sleeve
+            out.tip ~ out.sleeve
+            """;
+        var all = CheckList.All.SelectMany(check => check.Find(new CheckContext(Circuit(shadowed)))).ToList();
+        var standing = Checker.Run(Circuit(shadowed)).Select(finding => finding.Id).ToList();
+        var shadow = all.Select(finding => finding.Id).First(id => !standing.Contains(id));
+
+        Assert.DoesNotContain(
+            Checker.Run(Circuit($"{shadowed}\nallow {shadow} \"why\"")),
+            finding => finding.Id == "allow-unused"
+        );
+    }
+
+    [Fact]
+    public void Allow_WhoseCheckWasNotRun_IsNotUnused()
+    {
+        var circuit = Circuit($"{TwoFloating}\nallow wire-twice \"why\"");
+
+        var without = Checker.Judge(circuit, CheckList.All.RemoveAll(check => check.Description.Id == "wire-twice"));
+
+        Assert.DoesNotContain(without.Findings, finding => finding.Id == "allow-unused");
+        Assert.Contains(Checker.Judge(circuit).Findings, finding => finding.Id == "allow-unused");
+    }
+
+    /// <summary>Without a jack nothing is heard, so nothing could be found.</summary>
+    [Fact]
+    public void Allow_InACircuitThatChecksCannotLookThrough_IsNotUnused() =>
+        Assert.DoesNotContain(
+            Checker.Run(Circuit("pot vol 250k audio\nallow out-of-phase \"on the bench\"")),
+            finding => finding.Id == "allow-unused"
+        );
+
     [Fact]
     public void Silences_OfEachCheck_NameChecksThatComeLaterInTheList()
     {

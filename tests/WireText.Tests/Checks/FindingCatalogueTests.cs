@@ -15,12 +15,19 @@ public partial class FindingCatalogueTests
 
     public static TheoryData<string> Ids => [.. FindingCatalogue.All.Select(description => description.Id)];
 
-    /// <summary>
-    /// The check of allowances looks at a whole circuit; a drawing's limit and what takes several files are tested beside
-    /// their code.
-    /// </summary>
+    /// <summary>The checks of allowances look at a whole circuit.</summary>
+    private static readonly string[] AllowanceIds = ["unknown-check", "allow-unused"];
+
+    /// <summary>A drawing's limit and what takes several files are tested beside their code.</summary>
     public static TheoryData<string> ReadIds =>
-        [.. FindingCatalogue.OfReading.Where(d => d.HasExamples).Select(d => d.Id).Where(id => id != "unknown-check")];
+        [
+            .. FindingCatalogue
+                .OfReading.Where(description => description.HasExamples)
+                .Select(description => description.Id)
+                .Except(AllowanceIds),
+        ];
+
+    public static TheoryData<string> AllowIds => [.. AllowanceIds];
 
     [Fact]
     public void Catalogue_OfTheSource_HasEveryIdThatIsReported()
@@ -59,19 +66,20 @@ public partial class FindingCatalogueTests
     public void GoodExample_OfReading_ReadsWithoutFinding(string id) =>
         Assert.Empty(Read(FindingCatalogue.Find(id)!.Good));
 
-    [Fact]
-    public void UnknownCheck_OfItsExamples_IsFoundInTheBadOneAlone()
+    [Theory]
+    [MemberData(nameof(AllowIds))]
+    public void Allowance_OfItsExamples_IsFoundInTheBadOneAlone(string id)
     {
-        var description = FindingCatalogue.Find("unknown-check")!;
+        var description = FindingCatalogue.Find(id)!;
         var (text, spans) = MarkedText.Parse(description.Bad);
 
-        Assert.Equal(spans, Unknown(text).Select(finding => finding.Location.Span));
-        Assert.Empty(Unknown(description.Good));
+        Assert.Equal(spans, Found(text).Select(finding => finding.Location.Span));
+        Assert.Empty(Found(description.Good));
 
-        static IEnumerable<Finding> Unknown(string text) =>
+        IEnumerable<Finding> Found(string text) =>
             WiringCompiler
                 .Check(new SourceText("example.wiring", text), NoSources.Instance)
-                .Findings.Where(finding => finding.Id == "unknown-check");
+                .Findings.Where(finding => finding.Id == id);
     }
 
     [Theory]
@@ -100,7 +108,7 @@ public partial class FindingCatalogueTests
     }
 
     [GeneratedRegex(
-        """(?:(?:\.(?:Error|Warning|Note|Info)|new Finding)\(\s*|ReportUnless\(\s*isReported,\s*|const string (?:BadDefinition|UnknownCheck) = )(?:\w+ \? "(?<id>[a-z-]+)" : )?"(?<id>[a-z-]+)"\s*[,;]""",
+        """(?:(?:\.(?:Error|Warning|Note|Info)|new Finding)\(\s*|ReportUnless\(\s*isReported,\s*|const string (?:BadDefinition|UnknownCheck|AllowUnused) = )(?:\w+ \? "(?<id>[a-z-]+)" : )?"(?<id>[a-z-]+)"\s*[,;]""",
         RegexOptions.CultureInvariant
     )]
     private static partial Regex ReportedPattern();

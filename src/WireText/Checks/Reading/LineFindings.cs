@@ -186,5 +186,34 @@ internal static class LineFindings
             """,
             Mend: "Write the name as it stands behind the finding."
         ),
+        new(
+            Id: "allow-unused",
+            Title: "an allowance allows nothing that is found",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Text,
+            Why: """
+            A finding was allowed once, and the circuit has changed since. The line that is left would hide the same
+            finding when it comes back, where nobody has looked. It is not said where its check could not look at
+            every position.
+            """,
+            Bad: """
+            pickup neck single-coil
+            jack out mono
+            metal saddle
+            wire neck.hot to out.tip white
+            wire neck.ground to out.sleeve black
+            wire saddle to out.sleeve black
+            allow [|floating-ground|] at saddle "nylon"
+            """,
+            Good: """
+            pickup neck single-coil
+            jack out mono
+            metal saddle
+            wire neck.hot to out.tip white
+            wire neck.ground to out.sleeve black
+            allow floating-ground at saddle "nylon"
+            """,
+            Mend: "Take the line out, or name the finding and the place that are meant."
+        ),
     ];
 }

@@ -26,7 +26,12 @@ internal static class RepairAdvice
         new RepairSearch(
             circuit,
             report.Findings,
-            edited => judge(edited).Findings.All(finding => finding.Severity < Severity.Warning)
+            // A mended circuit may need an allowance no more.
+            edited =>
+                judge(edited)
+                    .Findings.All(finding =>
+                        finding.Severity < Severity.Warning || finding.Id == Allowances.AllowUnused
+                    )
         ).Run();
 
     private static Finding WithAdvice(Circuit circuit, Finding refuted, RepairResult? result)
