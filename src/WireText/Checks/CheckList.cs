@@ -7,6 +7,7 @@ using WireText.Checks.Grounding;
 using WireText.Checks.Intent;
 using WireText.Checks.Sound;
 using WireText.Checks.Switching;
+using WireText.Checks.Values;
 
 namespace WireText.Checks;
 
@@ -35,6 +36,7 @@ public static class CheckList
         new MuteAtRest(),
         new MuteUpstream(),
         new SupplyReversed(),
+        new ElectrolyticReversed(),
         new NoSupply(),
         new BatteryDrain(),
         new DirectCurrentAtJack(),
@@ -54,6 +56,9 @@ public static class CheckList
         new VolumesLinked(),
         new HumPartner(),
         new InertControl(),
+        new BleedMisplaced(),
+        new HeavyLoad(),
+        new CapacitorMagnitude(),
         new CrowdedLug(),
         new CaseJoints(),
         new Heat(),

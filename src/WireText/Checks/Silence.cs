@@ -38,6 +38,9 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
         "volume-not-silent",
         "volumes-linked",
         "inert-control",
+        "bleed-misplaced",
+        "heavy-load",
+        "capacitor-magnitude",
         "colour-habit",
     ];
 

@@ -46,6 +46,7 @@ public sealed class SupplyReversed : ICheck
         {
             Silences =
             [
+                Silence.Everywhere("electrolytic-reversed"),
                 Silence.Everywhere("no-supply"),
                 Silence.Everywhere("battery-drain"),
                 Silence.Everywhere("dc-at-jack"),

@@ -30,15 +30,15 @@ public static class Supply
 
     /// <summary>The voltage from an amplifier's supply lug to its common, through contacts and batteries without load; null when not closed.</summary>
     /// <param name="nodeOf">For each net, its node in contact.</param>
-    internal static double? VoltsOf(Network network, int[] nodeOf, Amplifier amplifier)
+    internal static double? VoltsOf(Network network, int[] nodeOf, Amplifier amplifier) =>
+        amplifier.Supply is { } supply ? VoltsBetween(network, nodeOf, supply, amplifier.Common) : null;
+
+    /// <summary>The voltage of one lug against another, through contacts and batteries without load; null when nothing of that kind joins them.</summary>
+    /// <param name="nodeOf">For each net, its node in contact.</param>
+    internal static double? VoltsBetween(Network network, int[] nodeOf, int lug, int against)
     {
         var nets = network.Circuit.Nets.OneNet;
-        if (amplifier.Supply is not { } supply)
-        {
-            return null;
-        }
-
-        var volts = new Dictionary<int, double> { [nodeOf[nets[amplifier.Common]]] = 0 };
+        var volts = new Dictionary<int, double> { [nodeOf[nets[against]]] = 0 };
         var open = new Queue<int>(volts.Keys);
         while (open.TryDequeue(out var node))
         {
@@ -56,6 +56,6 @@ public static class Supply
             }
         }
 
-        return volts.TryGetValue(nodeOf[nets[supply]], out var found) ? found : null;
+        return volts.TryGetValue(nodeOf[nets[lug]], out var found) ? found : null;
     }
 }

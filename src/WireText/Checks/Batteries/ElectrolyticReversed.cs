@@ -1,0 +1,88 @@
+using System.Globalization;
+using WireText.Checks.Values;
+using WireText.Circuits;
+using WireText.Electrical.Solving;
+using WireText.Text;
+
+namespace WireText.Checks.Batteries;
+
+/// <summary>Finds electrolytic capacitors that a battery charges the wrong way round.</summary>
+public sealed class ElectrolyticReversed : ICheck
+{
+    /// <summary>Situations looked at. Chosen.</summary>
+    private const int SituationLimit = 4_096;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "electrolytic-reversed",
+            Title: "an electrolytic capacitor is the wrong way round",
+            Severity: Severity.Error,
+            Group: CheckGroup.Supply,
+            Why: """
+            Its plus is lead 1, and here a battery makes lead 2 the positive one. The oxide in it is then taken down instead
+            of built up: it leaks, warms, empties the battery, and may burst.
+            """,
+            Bad: """
+            pickup  neck  single-coil
+            preamp  pre   buffer
+            battery cell  9V
+            cap     [|store|] 100u electrolytic from pre.common to pre.plus
+            jack    out   stereo
+            wire    neck.hot to pre.in white
+            wire    neck.ground to pre.common black
+            wire    pre.common to out.sleeve black
+            wire    pre.out to out.tip white
+            wire    cell.plus to pre.plus red
+            wire    cell.minus to out.ring black
+            """,
+            Good: """
+            pickup  neck  single-coil
+            preamp  pre   buffer
+            battery cell  9V
+            cap     store 100u electrolytic from pre.plus to pre.common
+            jack    out   stereo
+            wire    neck.hot to pre.in white
+            wire    neck.ground to pre.common black
+            wire    pre.common to out.sleeve black
+            wire    pre.out to out.tip white
+            wire    cell.plus to pre.plus red
+            wire    cell.minus to out.ring black
+            """,
+            Mend: "Exchange its two ends."
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context) =>
+        context is { Network: { } network, Tree: { IsComplete: true } tree }
+            ? from capacitor in context.Circuit.Elements.OfType<Capacitor>()
+            where context.Circuit.Parts[capacitor.Part].HasTrait("electrolytic")
+            let volts = tree
+                .Situations.Take(SituationLimit)
+                .Select(situation =>
+                    Supply.VoltsBetween(
+                        network,
+                        network.InContact(situation.Positions.AsSpan()),
+                        capacitor.A,
+                        capacitor.B
+                    )
+                )
+                .Min()
+            where volts < 0
+            select Report(context.Circuit, capacitor, volts.Value)
+            : [];
+
+    private Finding Report(Circuit circuit, Capacitor capacitor, double volts)
+    {
+        var part = circuit.Parts[capacitor.Part];
+        return Description.At(
+            part.NameAt,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"'{part.Name}' is the wrong way round: −{-volts:0.###} V at its plus, '{circuit.NameOf(capacitor.A)}'"
+            ),
+            part.HangsOn is { } on
+                ? $"turn it round: {PartLines.Hung(circuit, part, on.Second, on.First)}"
+                : $"exchange {Listing.Of(capacitor.Ends.Select(circuit.NameOf))}",
+            Subject.Part(part.Name)
+        );
+    }
+}

@@ -1,0 +1,107 @@
+using WireText.Checks.Controls;
+using WireText.Circuits;
+using WireText.Electrical;
+using WireText.Electrical.Roles;
+using WireText.Electrical.Solving;
+using WireText.Text;
+
+namespace WireText.Checks.Values;
+
+/// <summary>Finds pots so small that they take half of the signal at rest.</summary>
+public sealed class HeavyLoad : ICheck
+{
+    /// <summary>What a track may take of the level at rest, in dB: half of it. Chosen; usual pots take less than one.</summary>
+    private const double MostLostDecibels = 6;
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "heavy-load",
+            Title: "a pot loads the signal down",
+            Severity: Severity.Warning,
+            Group: CheckGroup.Values,
+            Why: """
+            A pickup has some kilohms of its own. A track of the same size across it takes half of the level and all of the
+            resonance, with the knob fully up. Mostly a letter or a decimal point is wrong, or a pot that belongs behind a
+            buffer is in front of it.
+            """,
+            Bad: """
+            pickup neck single-coil
+            pot    [|vol|]  2.5k audio
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck single-coil
+            pot    vol  250k audio
+            jack   out  mono
+            wire   neck.hot to vol.3 white
+            wire   neck.ground to vol.case black
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: """
+            Take the value that is usual there: 250k or 500k behind a passive pickup, 25k behind a buffer. Where the loss is
+            wanted, allow it.
+            """
+        );
+
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        if (context.Network is not { } network)
+        {
+            yield break;
+        }
+
+        var sounding = context.Heard.Sounding.ToList();
+        foreach (var dial in context.Circuit.Dials)
+        {
+            if (sounding.Find(one => TracksIn(network, one, dial).Any()) is not { } heard)
+            {
+                continue;
+            }
+
+            var lost = PowerWithout(context, network, heard, dial) - DialEffect.PowerOf(heard.Sound);
+            if (lost > MostLostDecibels)
+            {
+                yield return Report(context, dial, lost);
+            }
+        }
+    }
+
+    /// <summary>The live sections of a dial's tracks.</summary>
+    private static IEnumerable<int> TracksIn(Network network, SituationSound heard, Dial dial) =>
+        heard
+            .Sound.Live.Branches.Select(branch => branch.Source)
+            .Where(branch => network.Circuit.Elements[branch.Element] is Track track && track.Dial == dial.Index)
+            .Select(branch => branch.Index);
+
+    /// <summary>The level with these sections taken out, in dB; what is joined at rest stays joined.</summary>
+    private static double PowerWithout(CheckContext context, Network network, SituationSound heard, Dial dial) =>
+        DialEffect.PowerOf(
+            context.Sounds!.Of(
+                LiveNetwork.Of(
+                    network,
+                    heard.Positions.AsSpan(),
+                    DialSetting.Rest(network),
+                    BranchEdits.None.Open(TracksIn(network, heard, dial))
+                )
+            )
+        );
+
+    private Finding Report(CheckContext context, Dial dial, double lost)
+    {
+        var part = context.Circuit.Parts[dial.Part];
+        return Description.At(
+            part.NameAt,
+            $"'{dial.Name}' ({part.ValueLabel}) takes {DialWires.Decibels(lost)} of the level at rest",
+            "take 250k or 500k behind a passive pickup, 25k behind a buffer, "
+                + $"or write: allow heavy-load at {part.Name} \"why\"",
+            Subject.Part(part.Name)
+        );
+    }
+}
