@@ -13,6 +13,11 @@ internal static class CheckCommand
         var files = CommonOptions.ManyFiles();
         var format = CommonOptions.Choice("--format", "How findings are written", "text", "json", "sarif", "github");
         var strict = new Option<bool>("--strict") { Description = "Warnings count as errors for the exit code" };
+        var notes = new Option<bool>("--notes")
+        {
+            Description =
+                "Also tells what does no harm, and why: loops, twisted wires, ends of braids, gaps while switching",
+        };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
             "check",
@@ -26,6 +31,7 @@ internal static class CheckCommand
             files,
             format,
             strict,
+            notes,
             parts,
         };
         command.SetAction(parsed =>
@@ -34,6 +40,7 @@ internal static class CheckCommand
                 parsed.GetValue(files)!,
                 parsed.GetValue(format)!,
                 parsed.GetValue(strict),
+                parsed.GetValue(notes),
                 new FolderSources(parsed.GetValue(parts) ?? [], context.Host)
             )
         );
@@ -52,7 +59,14 @@ internal static class CheckCommand
         && result.Circuit is { Expectations.IsEmpty: true } circuit
         && Network.Of(circuit) is not null;
 
-    private static int Run(CliContext context, string[] files, string format, bool isStrict, FolderSources sources)
+    private static int Run(
+        CliContext context,
+        string[] files,
+        string format,
+        bool isStrict,
+        bool withNotes,
+        FolderSources sources
+    )
     {
         var checkedFiles = new List<CheckedFile>();
         var offers = new List<string>();
@@ -62,7 +76,7 @@ internal static class CheckCommand
             try
             {
                 var source = Files.Read(file, context.Host);
-                var result = WiringCompiler.Check(source, sources);
+                var result = WiringCompiler.Check(source, sources, withNotes);
                 checkedFiles.Add(new CheckedFile(source.Path, result.Findings) { Allowed = result.Allowed });
                 if (IsUnpinned(result))
                 {

@@ -58,7 +58,8 @@ public static class WiringCompiler
     public const int MaxDrawnWires = 2_000;
 
     /// <summary>Reads the text, builds the circuit and checks it.</summary>
-    public static CompileResult Check(SourceText source, ISourceProvider sources)
+    /// <param name="withNotes">Also tells what is harmless: see <see cref="CheckDescription.OnlyWhenAsked"/>.</param>
+    public static CompileResult Check(SourceText source, ISourceProvider sources, bool withNotes = false)
     {
         var tree = Parser.Parse(source);
         var bound = Binder.Bind(tree, sources);
@@ -68,7 +69,7 @@ public static class WiringCompiler
         // A line that could not be read leaves holes: what a check said of them would be the same mistake again.
         if (bound.Circuit is { } circuit && found.All(f => f.Severity != Severity.Error))
         {
-            var report = Checker.Examine(circuit);
+            var report = Checker.Examine(circuit, withNotes);
             found = found.AddRange(report.Findings);
             allowed = report.Allowed;
         }

@@ -49,6 +49,28 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(isOffered, ran.Output.Contains($"'wiretext positions {file} --expect'", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("text")]
+    [InlineData("json")]
+    public void Check_Notes_TellWhatDoesNoHarmAndNeverWeigh(string format)
+    {
+        const string twisted = """
+            pickup neck single-coil
+            jack   out  mono
+            metal  saddle
+            cable  neck.hot to out.tip white and neck.ground to out.sleeve black twisted
+            wire   saddle to out.sleeve black
+            """;
+        var file = bench.Put("a.wiring", twisted);
+
+        var unasked = Bench.Run("check", file, "--format", format);
+        var asked = Bench.Run("check", file, "--format", format, "--notes", "--strict");
+
+        Assert.DoesNotContain("twisted-pair", unasked.Output, StringComparison.Ordinal);
+        Assert.Contains("twisted-pair", asked.Output, StringComparison.Ordinal);
+        Assert.Equal((0, 0), (unasked.Code, asked.Code));
+    }
+
     [Fact]
     public void Check_SeveralFiles_ComeInTheOrderGivenWithOneSummary()
     {

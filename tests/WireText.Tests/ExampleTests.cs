@@ -1,3 +1,4 @@
+using WireText.Checks;
 using WireText.Testing;
 using WireText.Text;
 
@@ -21,6 +22,18 @@ public class ExampleTests
         var result = WiringCompiler.Check(Read(path), NoSources.Instance);
 
         Assert.Empty(result.Findings.Where(f => f.Severity > Severity.Info).Select(f => (f.Id, f.Message)));
+    }
+
+    [Theory]
+    [MemberData(nameof(RightExamples))]
+    public void Check_RightExampleWithNotes_FindsNothingButNotes(string path)
+    {
+        var result = WiringCompiler.Check(Read(path), NoSources.Instance, withNotes: true);
+
+        Assert.All(
+            result.Findings.Where(f => f.Severity > Severity.Info),
+            f => Assert.True(FindingCatalogue.Find(f.Id)!.OnlyWhenAsked, f.Message)
+        );
     }
 
     [Theory]

@@ -28,6 +28,9 @@ public sealed record CheckDescription(
     /// <summary>What is dropped while a finding of this check stands.</summary>
     public ImmutableArray<Silence> Silences { get; init; } = [];
 
+    /// <summary>True for what is worth knowing and does no harm: it is told when notes are asked for, and never weighs.</summary>
+    public bool OnlyWhenAsked { get; init; }
+
     /// <summary>False where only a very large text, several files or an unseen character would show it.</summary>
     public bool HasExamples => Bad.Length > 0;
 

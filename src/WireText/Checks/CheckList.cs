@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Checks.Batteries;
+using WireText.Checks.Beliefs;
 using WireText.Checks.Building;
 using WireText.Checks.Connections;
 using WireText.Checks.Controls;
@@ -30,6 +31,7 @@ public static class CheckList
         new MuteOpensHot(),
         new FloatingGround(),
         new GroundThroughContact(),
+        new BraidOnlyReturn(),
         new TooManySituations(),
         new MuteRight(),
         new MuteChangeover(),
@@ -56,6 +58,8 @@ public static class CheckList
         new VolumesLinked(),
         new HumPartner(),
         new InertControl(),
+        new ShortsWhileSwitching(),
+        new Gap(),
         new BleedMisplaced(),
         new HeavyLoad(),
         new CapacitorMagnitude(),
@@ -65,5 +69,11 @@ public static class CheckList
         new EarthColour(),
         new ColourHabit(),
         new WireTooShort(),
+        new Loop(),
+        new TwistedPair(),
+        new BraidEnd(),
     ];
+
+    /// <summary>Those that look without being asked: what is harmless is told on request alone.</summary>
+    public static ImmutableArray<ICheck> Usual { get; } = [.. All.Where(check => !check.Description.OnlyWhenAsked)];
 }

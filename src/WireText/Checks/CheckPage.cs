@@ -10,11 +10,11 @@ public static class CheckPage
     public static string Write(CheckDescription check)
     {
         var page = new StringBuilder();
-        page.Append($"# {check.Id}\n\n{Sentence(check.Title)} ({WordFor(check.Severity)}, {WordFor(check.Group)})\n\n");
+        page.Append($"# {check.Id}\n\n{Sentence(check.Title)} ({WeightOf(check)}, {WordFor(check.Group)})\n\n");
         page.Append($"{check.Why.Trim()}\n\n");
         if (check.HasExamples)
         {
-            var found = check.Severity == Severity.Info ? "It is remarked on" : "It is found";
+            var found = check.Severity == Severity.Info || check.OnlyWhenAsked ? "It is remarked on" : "It is found";
             page.Append($"{found} in\n\n{Code(check.Bad)}\nand not in\n\n{Code(check.Good)}\n");
         }
 
@@ -59,7 +59,7 @@ public static class CheckPage
         foreach (var check in checks)
         {
             table.Append(
-                $"| [{check.Id}]({check.Id}.md) | {WordFor(check.Severity)} | {WordFor(check.Group)} | {check.Title} |\n"
+                $"| [{check.Id}]({check.Id}.md) | {WeightOf(check)} | {WordFor(check.Group)} | {check.Title} |\n"
             );
         }
 
@@ -71,6 +71,9 @@ public static class CheckPage
 
     /// <summary>A title as a sentence.</summary>
     public static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
+
+    private static string WeightOf(CheckDescription check) =>
+        check.OnlyWhenAsked ? $"{WordFor(check.Severity)} with --notes" : WordFor(check.Severity);
 
     private static string WordFor(Severity severity) =>
         severity switch

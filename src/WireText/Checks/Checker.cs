@@ -9,13 +9,16 @@ namespace WireText.Checks;
 public static class Checker
 {
     /// <summary>What stands of all checks. Remarks that are no findings have <see cref="Severity.Info"/>.</summary>
-    public static ImmutableArray<Finding> Run(Circuit circuit) => Examine(circuit).Findings;
+    /// <param name="withNotes">Also what is harmless and told only when asked.</param>
+    public static ImmutableArray<Finding> Run(Circuit circuit, bool withNotes = false) =>
+        Examine(circuit, withNotes).Findings;
 
     /// <summary>As <see cref="Run"/>, with what the author allowed and why.</summary>
-    public static CheckReport Examine(Circuit circuit) => RepairAdvice.AddTo(circuit, Judge(circuit), Judge);
+    public static CheckReport Examine(Circuit circuit, bool withNotes = false) =>
+        RepairAdvice.AddTo(circuit, Judge(circuit, withNotes ? CheckList.All : CheckList.Usual), Judge);
 
     /// <summary>As <see cref="Examine"/>, but no repair is looked for: one look at a circuit.</summary>
-    public static CheckReport Judge(Circuit circuit) => Judge(circuit, CheckList.All);
+    public static CheckReport Judge(Circuit circuit) => Judge(circuit, CheckList.Usual);
 
     /// <summary>As <see cref="Judge(Circuit)"/>, with some of the checks.</summary>
     /// <param name="checks">In an order in which a check comes before those that it silences.</param>

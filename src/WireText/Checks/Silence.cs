@@ -38,6 +38,8 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
         "volume-not-silent",
         "volumes-linked",
         "inert-control",
+        "shorts-while-switching",
+        "gap",
         "bleed-misplaced",
         "heavy-load",
         "capacitor-magnitude",

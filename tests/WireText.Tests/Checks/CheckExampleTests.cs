@@ -17,7 +17,7 @@ public class CheckExampleTests
     {
         var (text, spans) = MarkedText.Parse(DescriptionOf(id).Bad);
 
-        var found = Run(text);
+        var found = Run(text, withNotes: DescriptionOf(id).OnlyWhenAsked);
 
         Assert.All(found, finding => Assert.Equal(id, finding.Id));
         Assert.Equal(spans, found.Select(finding => finding.Location.Span));
@@ -26,7 +26,26 @@ public class CheckExampleTests
     [Theory]
     [MemberData(nameof(Ids))]
     public void GoodExample_OfEachCheck_HasNoFinding(string id) =>
-        Assert.DoesNotContain(Run(DescriptionOf(id).Good), finding => finding.Severity > Severity.Info);
+        Assert.DoesNotContain(
+            Run(DescriptionOf(id).Good, withNotes: DescriptionOf(id).OnlyWhenAsked),
+            finding => finding.Severity > Severity.Info
+        );
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void OnlyWhenAsked_OfACheck_IsANoteThatNobodySeesUnasked(string id)
+    {
+        var description = DescriptionOf(id);
+        if (description.OnlyWhenAsked)
+        {
+            Assert.Equal(Severity.Note, description.Severity);
+            Assert.Empty(Run(MarkedText.Parse(description.Bad).Text, withNotes: false));
+        }
+        else
+        {
+            Assert.NotEqual(CheckGroup.Beliefs, description.Group);
+        }
+    }
 
     [Fact]
     public void CheckList_HasEveryCheckOnce()
@@ -46,12 +65,12 @@ public class CheckExampleTests
     private static CheckDescription DescriptionOf(string id) =>
         CheckList.All.Single(check => check.Description.Id == id).Description;
 
-    private static IReadOnlyList<Finding> Run(string text)
+    private static IReadOnlyList<Finding> Run(string text, bool withNotes)
     {
         var tree = Parser.Parse(new SourceText("example.wiring", text));
         Assert.Empty(tree.Findings);
         var bound = Binder.Bind(tree, NoSources.Instance);
         Assert.Empty(bound.Findings);
-        return [.. Checker.Run(bound.Circuit!)];
+        return [.. Checker.Run(bound.Circuit!, withNotes)];
     }
 }

@@ -62,6 +62,11 @@ public sealed class FloatingGround : ICheck
             yield return ReportMetal(context, metal, silent.ReturningTo(metal.Net));
         }
 
+        foreach (var cable in LooseBraids.Of(context, network))
+        {
+            yield return ReportBraid(context, cable);
+        }
+
         foreach (var (coil, end) in silent.WithoutReturn(floating.Select(metal => metal.Net)))
         {
             yield return ReportReturn(context, coil, end);
@@ -93,6 +98,25 @@ public sealed class FloatingGround : ICheck
             message + silence,
             $"solder a ground wire: {GroundPlaces.Line(context, metal)}",
             [.. metal.Lugs.Select(context.Subject), .. silenced.Select(part => Subject.Part(part.Name))]
+        );
+    }
+
+    private Finding ReportBraid(CheckContext context, Cable cable)
+    {
+        var circuit = context.Circuit;
+        var (core, braid) = (circuit.Wires[cable.Cores[0]], circuit.Wires[cable.Braid!.Value]);
+        var to = GroundPlaces.Nearest(context, core.To >= 0 ? core.To : core.From);
+        return Description.At(
+            Severity.Warning,
+            braid.DeclaredAt,
+            $"the braid round {WireLines.Ends(circuit, core)} is not grounded",
+            $"solder one end of it to ground: braid cut to {to}",
+            [
+                .. new[] { braid.From, braid.To, core.From, core.To }
+                    .Where(lug => lug >= 0)
+                    .Distinct()
+                    .Select(context.Subject),
+            ]
         );
     }
 
