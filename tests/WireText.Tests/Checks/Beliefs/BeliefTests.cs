@@ -100,6 +100,19 @@ public class BeliefTests
             Found.Of("braid-end", $"{Start}tone.case ~ vol.case\ncable vol.2 to out.tip white {braid}").Count
         );
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Allow_OfABelief_IsInUseWhetherNotesAreAskedForOrNot(bool withNotes)
+    {
+        var text =
+            $"{Start}vol.2 ~ out.tip; tone.case ~ plate; tone.case ~ vol.case; allow loop \"it holds when a joint fails\"";
+
+        Assert.Empty(
+            WireText.Checks.Checker.Run(Electrical.Bench.CompileText(Electrical.Bench.Expand(text)), withNotes)
+        );
+    }
+
     [Fact]
     public void Beliefs_OfEveryKind_AreNotesThatNameNoMistake() =>
         Assert.All(
