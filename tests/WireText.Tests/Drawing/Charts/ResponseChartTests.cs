@@ -145,7 +145,7 @@ public class ResponseChartTests
     {
         foreach (var theme in Themes)
         {
-            foreach (var sight in Enum.GetValues<Sight>())
+            foreach (var sight in Eyes)
             {
                 var colours = theme.Curves;
                 for (var i = 0; i < colours.Length; i++)

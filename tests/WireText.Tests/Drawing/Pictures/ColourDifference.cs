@@ -2,7 +2,7 @@ using WireText.Drawing.Pictures;
 
 namespace WireText.Tests.Drawing.Pictures;
 
-/// <summary>How an eye sees colours: CIELAB, CIEDE2000, and the three kinds of sight that lack one sort of cone.</summary>
+/// <summary>How an eye sees colours: CIELAB, CIEDE2000, the three kinds of sight that lack one sort of cone, and a print in grey.</summary>
 internal static class ColourDifference
 {
     public enum Sight
@@ -11,7 +11,13 @@ internal static class ColourDifference
         Protanopia,
         Deuteranopia,
         Tritanopia,
+
+        /// <summary>Everyone's, of a picture printed or copied in grey.</summary>
+        Grey,
     }
+
+    /// <summary>How people see a picture in colour.</summary>
+    public static readonly Sight[] Eyes = [Sight.Normal, Sight.Protanopia, Sight.Deuteranopia, Sight.Tritanopia];
 
     // Machado, Oliveira and Fernandes, A physiologically-based model for simulation of color vision deficiency,
     // IEEE TVCG 15(6), 2009: the matrices for severity 1.0, on linear RGB. Values from memory, checked in the tests:
@@ -37,6 +43,14 @@ internal static class ColourDifference
         { 0.004733, 0.691367, 0.303900 },
     };
 
+    /// <summary>Each channel becomes the luminance Y of sRGB's primaries (IEC 61966-2-1).</summary>
+    private static readonly double[,] Luminance =
+    {
+        { 0.2126729, 0.7151522, 0.0721750 },
+        { 0.2126729, 0.7151522, 0.0721750 },
+        { 0.2126729, 0.7151522, 0.0721750 },
+    };
+
     public static double Between(Colour a, Colour b, Sight sight) => Ciede2000(Lab(a, sight), Lab(b, sight));
 
     /// <summary>CIELAB under D65 (IEC 61966-2-1 for sRGB, CIE 15 for the rest).</summary>
@@ -48,6 +62,7 @@ internal static class ColourDifference
             Sight.Protanopia => Times(Protan, rgb),
             Sight.Deuteranopia => Times(Deutan, rgb),
             Sight.Tritanopia => Times(Tritan, rgb),
+            Sight.Grey => Times(Luminance, rgb),
             _ => rgb,
         };
         for (var i = 0; i < 3; i++)
@@ -102,7 +117,7 @@ internal static class ColourDifference
     }
 
     public static IEnumerable<double> RowSums() =>
-        from matrix in new[] { Protan, Deutan, Tritan }
+        from matrix in new[] { Protan, Deutan, Tritan, Luminance }
         from row in Enumerable.Range(0, 3)
         select matrix[row, 0] + matrix[row, 1] + matrix[row, 2];
 

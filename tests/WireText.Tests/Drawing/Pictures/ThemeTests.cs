@@ -67,8 +67,42 @@ public class ThemeTests
         }
     }
 
+    // WCAG 2.1: black on white is 21:1. #767676 is known as the lightest grey that has 4.5:1 on white, #949494 as the lightest
+    // with 3:1 (common practice, from memory).
+    [Theory]
+    [InlineData(0x00, 21, 21)]
+    [InlineData(0x76, 4.5, 4.56)]
+    [InlineData(0x77, 4.4, 4.5)]
+    [InlineData(0x94, 3, 3.04)]
+    [InlineData(0x95, 2.9, 3)]
+    public void Contrast_OfAGreyOnWhite_IsThePublishedValue(byte grey, double least, double most) =>
+        Assert.InRange(Contrast.Between((grey, grey, grey), (255, 255, 255)), least - 1e-9, most + 1e-9);
+
+    /// <summary>Luminance alone, as on a grey print: the core or its casing stands out from the paper. The dark theme's misses are on the page.</summary>
+    [Theory, InlineData("light"), InlineData("print")]
+    public void Wires_InGrey_StandOutFromThePaper(string name)
+    {
+        var theme = Theme.Find(name)!;
+
+        Assert.Empty(LostInGrey(theme));
+        Assert.True(Ratio(theme.UnstatedCasing, theme.Paper) >= Contrast.OfGraphics);
+        Assert.True(Ratio(theme.MetalLine, theme.Paper) >= Contrast.OfGraphics);
+    }
+
     [Fact]
     public void Colours_AsMeasured_AreWrittenDown() => AcceptedFile.Check("docs/colours.md", Page());
+
+    /// <summary>Colours of which neither the core nor the casing has the contrast that is asked for.</summary>
+    private static IEnumerable<ColourCode> LostInGrey(Theme theme) =>
+        Enum.GetValues<ColourCode>().Where(code => EdgeContrast(code, theme) < Contrast.OfGraphics);
+
+    private static double EdgeContrast(ColourCode code, Theme theme) =>
+        Math.Max(Ratio(Theme.Insulation(code), theme.Paper), Ratio(theme.CasingOf(code), theme.Paper));
+
+    /// <summary>The contrast ratio of luminances.</summary>
+    private static double Ratio(Colour one, Colour other) => Contrast.Between(Bytes(one), Bytes(other));
+
+    private static (byte, byte, byte) Bytes(Colour colour) => (colour.Red, colour.Green, colour.Blue);
 
     private static IEnumerable<(ColourCode A, ColourCode B)> Pairs() =>
         from a in Enum.GetValues<ColourCode>()
@@ -87,10 +121,12 @@ public class ThemeTests
 
             Written by `ThemeTests`; it measures the program's own colours.
 
-            Insulation colours and their codes (IEC 60757) as drawn, each on a darker casing:
+            Insulation colours and their codes (IEC 60757) as drawn, each on a darker casing. In grey, on white paper, a wire is seen by
+            its core or by its casing: the contrast of luminance (WCAG 2.1, "contrast ratio") of one of them is at least 3, which is what
+            WCAG asks of the parts of a picture that are needed to understand it. Grey is the lightness L* of CIELAB, 0 to 100.
 
-            | code | colour | casing on light paper |
-            | --- | --- | --- |
+            | code | colour | casing on light paper | grey | contrast of the core | of the casing |
+            | --- | --- | --- | --- | --- | --- |
 
             """
         );
@@ -98,15 +134,26 @@ public class ThemeTests
         {
             page.Append(
                 CultureInfo.InvariantCulture,
-                $"| {code} | `{Theme.Insulation(code)}` | `{Theme.Light.CasingOf(code)}` |\n"
+                $"| {code} | `{Theme.Insulation(code)}` | `{Theme.Light.CasingOf(code)}` | {Lab(Theme.Insulation(code), Sight.Grey).L:F0} | {Ratio(Theme.Insulation(code), Theme.Print.Paper):F1} | {Ratio(Theme.Print.CasingOf(code), Theme.Print.Paper):F1} |\n"
             );
         }
 
+        page.Append("\nOn dark paper, which nobody prints, these stay below 3: ")
+            .AppendJoin(
+                ", ",
+                LostInGrey(Theme.Dark)
+                    .Select(code =>
+                        string.Create(CultureInfo.InvariantCulture, $"{code} {EdgeContrast(code, Theme.Dark):F1}")
+                    )
+                    .DefaultIfEmpty("none")
+            )
+            .Append(".\n");
         page.Append(
             """
 
             The difference between two colours is CIEDE2000 on CIELAB under D65. Sight without one sort of cone is simulated on linear
-            RGB with the matrices of Machado, Oliveira and Fernandes (2009) for full severity; the real eye of a person may differ.
+            RGB with the matrices of Machado, Oliveira and Fernandes (2009) for full severity; the real eye of a person may differ. Grey is
+            the luminance alone, as on a grey print.
 
             | sight | smallest difference | between |
             | --- | --- | --- |
@@ -124,10 +171,12 @@ public class ThemeTests
 
             ## Told apart by their tags
 
-            These pairs differ by less than 10 in some sight. A wire carries its code on a tag, and one too short for a tag is in the table of wires; bare wire has no tag and is told by being thinner.
+            These pairs differ by less than 10 in some sight. A wire carries its code on a tag, and one too short for a tag is in the table
+            of wires: `ToldWireTests` holds every coloured wire of every example to that, in every theme. Bare wire has no tag and is told
+            by being thinner; in the theme `print` it is in the table too.
 
-            | pair | normal | protanopia | deuteranopia | tritanopia |
-            | --- | --- | --- | --- | --- |
+            | pair | normal | protanopia | deuteranopia | tritanopia | grey |
+            | --- | --- | --- | --- | --- | --- |
 
             """
         );

@@ -1,0 +1,76 @@
+using System.Xml.Linq;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Drawing;
+
+/// <summary>No wire is told by its colour alone: its code stands on it, or its ends and colour stand in words under the drawing.</summary>
+public class ToldWireTests
+{
+    public static TheoryData<string, string> Pictures
+    {
+        get
+        {
+            var pictures = new TheoryData<string, string>();
+            foreach (var example in Repository.Examples.Select(path => Path.GetFileName(path)))
+            {
+                foreach (var theme in new[] { "light", "dark", "print" })
+                {
+                    pictures.Add(example, theme);
+                }
+            }
+
+            return pictures;
+        }
+    }
+
+    [Theory, MemberData(nameof(Pictures))]
+    public void Wire_WithAColour_HasATagOrARow(string example, string theme)
+    {
+        var laid = WiringCompiler.Lay(
+            new SourceText(example, File.ReadAllText(Repository.PathOf("examples", example))),
+            NoSources.Instance,
+            LayoutEffort.Quick
+        );
+        var svg = WiringCompiler.Paint(laid, new DrawOptions(LayoutEffort.Quick, Theme.Find(theme)!, example)).Svg!;
+
+        AssertEachIsTold(laid.Compiled.Circuit!, XDocument.Parse(svg), bareToo: theme == "print");
+    }
+
+    [Theory, MemberData(nameof(ExampleDrawingTests.Examples), MemberType = typeof(ExampleDrawingTests))]
+    public void Wire_OfACommittedDrawing_HasATagOrARow(string example)
+    {
+        var drawn = FullDrawings.Of(example);
+
+        AssertEachIsTold(drawn.Compiled.Circuit!, XDocument.Parse(drawn.Svg!), bareToo: false);
+    }
+
+    /// <param name="bareToo">Bare wire is told by being thinner; on a print it stands in the table too.</param>
+    private static void AssertEachIsTold(Circuit circuit, XDocument svg, bool bareToo)
+    {
+        var tags = OfClass(svg, "tag")
+            .ToDictionary(tag => (string)tag.Attribute("data-wire")!, tag => tag.Value.Trim(), StringComparer.Ordinal);
+        var rows = string.Join(' ', OfClass(svg, "wire-row").Select(row => row.Value)) + " ";
+
+        foreach (var wire in circuit.Wires.Where(wire => wire.Kind is WireKind.Wire or WireKind.Core))
+        {
+            if (wire.Colour is not { } colour || (colour.IsBare && !bareToo))
+            {
+                continue;
+            }
+
+            var row = $"{circuit.NameOf(wire.From)} to {circuit.NameOf(wire.To)} {colour.Name}";
+            Assert.True(
+                (tags.TryGetValue(wire.Id, out var tag) && tag == colour.Tag)
+                    || rows.Contains($"{row} ", StringComparison.Ordinal),
+                $"{wire.Id}, {colour.Name}: no tag and no row"
+            );
+        }
+    }
+
+    private static IEnumerable<XElement> OfClass(XDocument svg, string name) =>
+        svg.Descendants().Where(element => (string?)element.Attribute("class") == name);
+}
