@@ -76,7 +76,7 @@ public class LayoutEngineTests
             judge: sample =>
             {
                 var (problem, seed) = sample;
-                var expected = Describe(LayoutEngine.Lay(problem, LayoutEffort.Quick));
+                var expected = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick));
                 var shuffled = problem with
                 {
                     Parts = Shuffled(problem.Parts, seed),
@@ -85,7 +85,7 @@ public class LayoutEngineTests
 
                 Assert.Equal(
                     expected,
-                    InCulture(WithDecimalComma(), () => Describe(LayoutEngine.Lay(shuffled, LayoutEffort.Quick)))
+                    InCulture(WithDecimalComma(), () => LayoutText.Of(LayoutEngine.Lay(shuffled, LayoutEffort.Quick)))
                 );
             }
         );
@@ -124,8 +124,8 @@ public class LayoutEngineTests
         var shuffled = problem with { Parts = Shuffled(problem.Parts, 3), Wires = Shuffled(problem.Wires, 4) };
 
         Assert.Equal(
-            Describe(LayoutEngine.Lay(problem, LayoutEffort.Full)),
-            Describe(LayoutEngine.Lay(shuffled, LayoutEffort.Full))
+            LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Full)),
+            LayoutText.Of(LayoutEngine.Lay(shuffled, LayoutEffort.Full))
         );
     }
 
@@ -300,33 +300,5 @@ public class LayoutEngineTests
         }
 
         return text.ToString();
-    }
-
-    private static string Describe(LayoutResult result)
-    {
-        var text = new StringBuilder();
-        foreach (var part in result.Parts)
-        {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{part.Part.Id} {part.At.X},{part.At.Y} {part.Turn} {part.Label?.X},{part.Label?.Y}\n"
-            );
-        }
-
-        foreach (var wire in result.Wires)
-        {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{wire.Wire.Id} {wire.Tag?.X},{wire.Tag?.Y} hops {wire.Hops.Length}:"
-            );
-            foreach (var point in wire.Points)
-            {
-                text.Append(CultureInfo.InvariantCulture, $" {point.X},{point.Y}");
-            }
-
-            text.Append('\n');
-        }
-
-        return text.Append(string.Join(' ', result.Unrouted)).ToString();
     }
 }
