@@ -27,8 +27,13 @@ internal static class DrawCommand
         var format = new Option<string>("--format")
         {
             Description = "Without it: by the ending of OUT, else svg",
-            HelpName = "svg|png",
-        }.AcceptOnlyFromAmong("svg", "png");
+            HelpName = "svg|png|pdf",
+        }.AcceptOnlyFromAmong("svg", "png", "pdf");
+        var scale = new Option<string?>("--scale")
+        {
+            Description = "Paper to real thing (1:1): SVG and PDF print true to size",
+            HelpName = "N:M",
+        };
         var width = new Option<int?>("--width") { Description = "Width of a PNG in pixels", HelpName = "PX" };
         var dpi = new Option<int?>("--dpi") { Description = "Pixels to the inch of a PNG (200)", HelpName = "N" };
         var transparent = new Option<bool>("--transparent") { Description = "No background in a PNG" };
@@ -57,7 +62,8 @@ internal static class DrawCommand
         var command = new Command(
             "draw",
             """
-            Draws the wiring as it looks from behind. A mistake is drawn and marked.
+            Draws the wiring as it looks from behind. A mistake is drawn and marked. Pages are in
+            millimetres: on an SVG or PDF printed at 100 %, parts are as large as the real ones.
 
             Example: wiretext draw guitar.wiring -o guitar.png --width 1920
             """
@@ -66,6 +72,7 @@ internal static class DrawCommand
             file,
             output,
             format,
+            scale,
             width,
             dpi,
             transparent,
@@ -80,16 +87,17 @@ internal static class DrawCommand
         {
             var source = parsed.GetValue(file)!;
             var target = parsed.GetValue(output);
-            var isPng = IsPng(parsed.GetValue(format), target);
-            if (!isPng && FirstGiven(parsed, width, dpi, transparent) is { } option)
+            var written = FormatOf(parsed.GetValue(format), target);
+            if (written != PictureFormat.Png && FirstGiven(parsed, width, dpi, transparent) is { } option)
             {
                 throw new CannotException($"{option} is for a PNG; add --format png or name a .png with -o");
             }
 
             var request = new Request(
                 source,
-                target ?? DefaultTarget(source, isPng, parsed.GetValue(measure)),
-                isPng,
+                target ?? DefaultTarget(source, written, parsed.GetValue(measure)),
+                written,
+                parsed.GetValue(scale) is { } ratio ? ScaleRatio.Read(ratio) : 1,
                 new PngOptions
                 {
                     WidthPixels = CommonOptions.InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width"),
@@ -121,6 +129,7 @@ internal static class DrawCommand
         {
             Trace = TraceIn(laid, request.Trace),
             Views = request.HasViews ? ViewsOf(laid) : [],
+            Scale = request.Scale,
         };
         var drawn = WiringCompiler.Paint(laid, options);
         FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
@@ -139,7 +148,7 @@ internal static class DrawCommand
 
         if (request.Target is { } target)
         {
-            Files.Write(target, request.IsPng ? Raster(svg, request.Png) : Encoding.UTF8.GetBytes(svg), context.Host);
+            Files.Write(target, Content(svg, request), context.Host);
         }
 
         if (request.IsMeasured)
@@ -177,11 +186,16 @@ internal static class DrawCommand
             );
     }
 
-    private static byte[] Raster(string svg, PngOptions options)
+    private static byte[] Content(string svg, Request request)
     {
         try
         {
-            return PngRenderer.Render(svg, options);
+            return request.Format switch
+            {
+                PictureFormat.Png => PngRenderer.Render(svg, request.Png),
+                PictureFormat.Pdf => PdfRenderer.Render(svg),
+                _ => Encoding.UTF8.GetBytes(svg),
+            };
         }
         catch (PictureSizeException e)
         {
@@ -223,27 +237,31 @@ internal static class DrawCommand
         ];
 
     /// <summary>By the option, else by the ending of the target; no other ending is taken for one of ours.</summary>
-    private static bool IsPng(string? format, string? target)
+    private static PictureFormat FormatOf(string? format, string? target)
     {
-        if (format is not null)
-        {
-            return format == "png";
-        }
-
         var ending = target is null or Files.Standard ? ".svg" : Path.GetExtension(target);
-        return ending.ToUpperInvariant() switch
+        return (format is null ? ending : $".{format}").ToUpperInvariant() switch
         {
-            ".PNG" => true,
-            ".SVG" => false,
-            _ => throw new CannotException($"'{target}' ends neither in .svg nor in .png; say which with --format"),
+            ".PNG" => PictureFormat.Png,
+            ".PDF" => PictureFormat.Pdf,
+            ".SVG" => PictureFormat.Svg,
+            _ => throw new CannotException($"'{target}' ends in none of .svg, .png and .pdf; say which with --format"),
         };
     }
 
     /// <summary>Beside the source; to standard output when the source is standard input; nowhere when only measured.</summary>
-    private static string? DefaultTarget(string source, bool isPng, bool isMeasured) =>
+    private static string? DefaultTarget(string source, PictureFormat format, bool isMeasured) =>
         isMeasured ? null
         : source == Files.Standard ? Files.Standard
-        : Path.ChangeExtension(source, isPng ? ".png" : ".svg");
+        : Path.ChangeExtension(
+            source,
+            format switch
+            {
+                PictureFormat.Png => ".png",
+                PictureFormat.Pdf => ".pdf",
+                _ => ".svg",
+            }
+        );
 
     private static Theme ThemeNamed(string name) =>
         name switch
@@ -256,7 +274,8 @@ internal static class DrawCommand
     private sealed record Request(
         string Source,
         string? Target,
-        bool IsPng,
+        PictureFormat Format,
+        double Scale,
         PngOptions Png,
         bool IsMeasured,
         LayoutEffort Effort,

@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Xml.Linq;
 using SkiaSharp;
-using Svg.Skia;
-using WireText.Raster.Fonts;
 
 namespace WireText.Raster;
 
@@ -15,8 +12,6 @@ public static class PngRenderer
     /// <summary>The most pixels along one side.</summary>
     public const int LongestSide = 32_000;
 
-    private const double MillimetresPerInch = 25.4;
-
     /// <summary>Flat colours pack best as they are: filtering the rows first takes longer and makes the file larger.</summary>
     private static readonly SKPngEncoderOptions FlatColours = new(SKPngEncoderFilterFlags.None, zLibLevel: 3);
 
@@ -25,49 +20,19 @@ public static class PngRenderer
     /// <exception cref="ArgumentException">The text is not such an SVG.</exception>
     public static byte[] Render(string svg, PngOptions options)
     {
-        var document = Read(svg);
-        var (widthMillimetres, heightMillimetres) = PaperSize(document);
-        var dpi = options.WidthPixels is { } width ? width * MillimetresPerInch / widthMillimetres : options.Dpi;
-        var size = PixelSize(widthMillimetres, heightMillimetres, options.WidthPixels, dpi);
-        var ground = options.IsTransparent ? SKColors.Transparent : PaperColour(document);
+        var sheet = SvgSheet.Read(svg);
+        var dpi = options.WidthPixels is { } width ? width * SvgSheet.MillimetresPerInch / sheet.Width : options.Dpi;
+        var size = PixelSize(sheet.Width, sheet.Height, options.WidthPixels, dpi);
+
+        // The last pixel may be only partly paper: what lies under the paper has its colour too.
+        var ground = options.IsTransparent ? SKColors.Transparent : sheet.Ground;
         if (options.IsTransparent)
         {
-            RemovePaper(document);
+            sheet.RemovePaper();
         }
 
-        using var drawing = new SKSvg();
-        drawing.Settings.TypefaceProviders = [new InterTypefaces()];
-        var picture =
-            drawing.FromSvg(document.ToString(SaveOptions.DisableFormatting))
-            ?? throw new ArgumentException("The SVG has nothing to draw.", nameof(svg));
-        return PngResolution.Record(Encode(picture, size, ground), dpi);
-    }
-
-    private static XDocument Read(string svg)
-    {
-        try
-        {
-            return XDocument.Parse(svg, LoadOptions.PreserveWhitespace);
-        }
-        catch (System.Xml.XmlException malformed)
-        {
-            throw new ArgumentException("The SVG is not well-formed XML.", nameof(svg), malformed);
-        }
-    }
-
-    private static (double Width, double Height) PaperSize(XDocument document) =>
-        (Millimetres(document, "width"), Millimetres(document, "height"));
-
-    private static double Millimetres(XDocument document, string name)
-    {
-        var text = document.Root?.Attribute(name)?.Value ?? "";
-        return
-            text.EndsWith("mm", StringComparison.Ordinal)
-            && double.TryParse(text[..^2], NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
-            && value > 0
-            && double.IsFinite(value)
-            ? value
-            : throw new ArgumentException($"The SVG's {name} is not given in millimetres.");
+        using var drawing = sheet.Load();
+        return PngResolution.Record(Encode(drawing.Picture!, size, ground), dpi);
     }
 
     private static SKSizeI PixelSize(double widthMillimetres, double heightMillimetres, int? widthPixels, double dpi)
@@ -77,7 +42,7 @@ public static class PngRenderer
             throw new PictureSizeException("a PNG needs a width or a resolution above 0");
         }
 
-        var scale = dpi / MillimetresPerInch;
+        var scale = dpi / SvgSheet.MillimetresPerInch;
         var width = widthPixels ?? Whole(widthMillimetres * scale);
         var height = Whole(heightMillimetres * scale);
         if (width > LongestSide || height > LongestSide || width * height > MostPixels)
@@ -87,7 +52,7 @@ public static class PngRenderer
             throw new PictureSizeException(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"a PNG of {width:F0} × {height:F0} pixels is too large; up to {Math.Floor(most * MillimetresPerInch):F0} dots per inch, or {Math.Floor(most * widthMillimetres):F0} pixels across, will do"
+                    $"a PNG of {width:F0} × {height:F0} pixels is too large; up to {Math.Floor(most * SvgSheet.MillimetresPerInch):F0} dots per inch, or {Math.Floor(most * widthMillimetres):F0} pixels across, will do"
                 )
             );
         }
@@ -97,18 +62,6 @@ public static class PngRenderer
 
     /// <summary>Rounds up, but not for the noise of a floating-point division.</summary>
     private static double Whole(double pixels) => Math.Max(1, Math.Ceiling(pixels - 1e-6));
-
-    /// <summary>The last pixel may be only partly paper: what lies under the paper has its colour too.</summary>
-    private static SKColor PaperColour(XDocument document) =>
-        SKColor.TryParse((string?)Papers(document).FirstOrDefault()?.Attribute("fill"), out var colour)
-            ? colour
-            : SKColors.White;
-
-    private static void RemovePaper(XDocument document) =>
-        Papers(document).ToList().ForEach(element => element.Remove());
-
-    private static IEnumerable<XElement> Papers(XDocument document) =>
-        document.Descendants().Where(element => (string?)element.Attribute("class") == "paper");
 
     private static byte[] Encode(SKPicture picture, SKSizeI size, SKColor ground)
     {

@@ -38,6 +38,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
 
     /// <summary>A sheet of small pictures instead of one; empty for one.</summary>
     public ImmutableArray<SheetView> Views { get; init; } = [];
+
+    /// <summary>Millimetres of paper for a millimetre of the real thing.</summary>
+    public double Scale { get; init; } = 1;
 }
 
 /// <summary>What came of laying out one file.</summary>
@@ -123,7 +126,7 @@ public static class WiringCompiler
         var picture = options.Views.IsEmpty
             ? PictureBuilder.Build(circuit, layout, pictured)
             : ViewSheet.Build(circuit, layout, pictured, options.Views);
-        return new DrawResult(laid, SvgWriter.Write(picture));
+        return new DrawResult(laid, SvgWriter.Write(picture, options.Scale));
     }
 
     private static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings, SourceText main) =>

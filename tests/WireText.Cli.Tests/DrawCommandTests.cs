@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.Versioning;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
 namespace WireText.Cli.Tests;
@@ -320,7 +321,124 @@ public sealed class DrawCommandTests : IDisposable
         var ran = Bench.Run("draw", file, "-o", bench["a.tiff"]);
 
         Assert.Equal(2, ran.Code);
-        Assert.Contains("neither in .svg nor in .png", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("in none of .svg, .png and .pdf", ran.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>A point is 1/72 inch; the page may be off by the rounding to whole points.</summary>
+    [Theory]
+    [InlineData("1:1", 1.0)]
+    [InlineData("1:2", 0.5)]
+    [InlineData("2:1", 2.0)]
+    [InlineData("3:4", 0.75)]
+    public void Draw_Scale_SetsThePageOfEveryFormat(string ratio, double scale)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        Bench.Run("draw", file, "-o", bench["true.svg"]);
+        foreach (var name in new[] { "b.svg", "b.png", "b.pdf" })
+        {
+            Assert.Equal(0, Bench.Run("draw", file, "-o", bench[name], "--scale", ratio).Code);
+        }
+
+        var (trueWidth, trueHeight) = PageOf(bench.Text("true.svg"));
+        var (width, height) = PageOf(bench.Text("b.svg"));
+        Assert.Equal(trueWidth * scale, width, 0.001);
+        Assert.Equal(trueHeight * scale, height, 0.001);
+
+        var png = File.ReadAllBytes(bench["b.png"]);
+        Assert.Equal(Math.Ceiling(width / 25.4 * 200), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
+        Assert.Equal(Math.Ceiling(height / 25.4 * 200), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(20)));
+
+        var box = Regex.Match(
+            Encoding.Latin1.GetString(File.ReadAllBytes(bench["b.pdf"])),
+            @"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]"
+        );
+        Assert.Equal(width / 25.4 * 72, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture), 0.5);
+        Assert.Equal(height / 25.4 * 72, double.Parse(box.Groups[2].Value, CultureInfo.InvariantCulture), 0.5);
+    }
+
+    [Fact]
+    public void Draw_ScaleOneToOne_IsWhatIsDrawnWithoutIt()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        Assert.Equal(
+            Bench.Run("draw", file, "-o", "-").Output,
+            Bench.Run("draw", file, "-o", "-", "--scale", "1:1").Output
+        );
+    }
+
+    [Fact]
+    public void Draw_WidthAndScale_RecordTheResolutionThatGivesThePage()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        Bench.Run("draw", file, "-o", bench["a.svg"], "--scale", "1:2");
+
+        Bench.Run("draw", file, "-o", bench["a.png"], "--scale", "1:2", "--width", "600");
+
+        var png = File.ReadAllBytes(bench["a.png"]);
+        var metres = 600.0 / BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(41));
+        Assert.Equal(PageOf(bench.Text("a.svg")).Width, metres * 1000, 0.05);
+    }
+
+    [Theory]
+    [InlineData("0:1")]
+    [InlineData("1:0")]
+    [InlineData("1:101")]
+    [InlineData("1/2")]
+    [InlineData("0.5:1")]
+    [InlineData("-1:2")]
+    [InlineData("1:2:3")]
+    [InlineData("half")]
+    [InlineData("")]
+    public void Draw_ScaleThatIsNone_SaysWhatIsOne(string ratio)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "--scale", ratio);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains($"--scale {ratio}: a scale is PAPER:REAL", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("write 1:1 for true size", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Fact]
+    public void Draw_PdfTooLargeForAPage_SaysSoAndLeavesNothing()
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+
+        var ran = Bench.Run("draw", file, "--format", "pdf", "--scale", "100:1");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("too large for a PDF; up to 5080 mm will do", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], bench.Names);
+    }
+
+    [Theory]
+    [InlineData("-o", "b.pdf", "b.pdf")]
+    [InlineData("-o", "b.PDF", "b.PDF")]
+    [InlineData("--format", "pdf", "a.pdf")]
+    public void Draw_Pdf_IsWrittenWholeAndTheSameTwice(string option, string value, string written)
+    {
+        var file = bench.Put("a.wiring", Bench.Right);
+        string[] args = ["draw", file, option, option == "-o" ? bench[value] : value];
+
+        Assert.Equal(0, Bench.Run(args).Code);
+        var first = File.ReadAllBytes(bench[written]);
+        Bench.Run(args);
+
+        Assert.StartsWith("%PDF-", Encoding.Latin1.GetString(first), StringComparison.Ordinal);
+        Assert.EndsWith("%%EOF", Encoding.Latin1.GetString(first).TrimEnd(), StringComparison.Ordinal);
+        Assert.Equal(first, File.ReadAllBytes(bench[written]));
+        Assert.Equal(2, bench.Names.Count());
+    }
+
+    private static (double Width, double Height) PageOf(string svg)
+    {
+        var root = XDocument.Parse(svg).Root!;
+        return (Side("width"), Side("height"));
+
+        double Side(string name) => double.Parse(((string)root.Attribute(name)!)[..^2], CultureInfo.InvariantCulture);
     }
 
     [Fact]

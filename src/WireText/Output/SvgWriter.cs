@@ -6,7 +6,7 @@ using WireText.Parts;
 
 namespace WireText.Output;
 
-/// <summary>Writes a picture as SVG 1.1: one unit is one millimetre, absolute coordinates, no script, no style sheet and nothing from outside.</summary>
+/// <summary>Writes a picture as SVG 1.1: one unit is one millimetre of the real thing, absolute coordinates, no script, no style sheet and nothing from outside.</summary>
 public static class SvgWriter
 {
     /// <summary>Kerning and alternates off, so that widths add up in every viewer.</summary>
@@ -15,13 +15,15 @@ public static class SvgWriter
 
     private const int Decimals = 3;
 
-    public static string Write(Picture picture)
+    /// <param name="scale">Millimetres of paper for one of the picture; it sets the size of the page and nothing else.</param>
+    public static string Write(Picture picture, double scale = 1)
     {
         var svg = new StringBuilder();
         var (width, height) = (Number(picture.Page.Width), Number(picture.Page.Height));
         svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" ");
-        svg.Append(CultureInfo.InvariantCulture, $"width=\"{width}mm\" height=\"{height}mm\" ");
+        svg.Append(CultureInfo.InvariantCulture, $"width=\"{Number(picture.Page.Width * scale)}mm\" ");
+        svg.Append(CultureInfo.InvariantCulture, $"height=\"{Number(picture.Page.Height * scale)}mm\" ");
         svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {width} {height}\" ");
         svg.Append("font-family=\"Inter, sans-serif\" ").Append("style=\"").Append(PlainType).Append("\" ");
         svg.Append("stroke-linejoin=\"round\" fill=\"none\">\n");

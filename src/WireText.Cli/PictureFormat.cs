@@ -1,0 +1,9 @@
+namespace WireText.Cli;
+
+/// <summary>What a drawing is written as.</summary>
+internal enum PictureFormat
+{
+    Svg,
+    Png,
+    Pdf,
+}
