@@ -45,7 +45,12 @@ internal static class ArrangeCommand
             throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
         }
 
-        var laid = WiringCompiler.Lay(Files.Read(file, context.Host), sources, LayoutEffort.Full);
+        var laid = WiringCompiler.Lay(
+            Files.Read(file, context.Host),
+            sources,
+            LayoutEffort.Full,
+            new SettingsFiles(context.Host).For(file)
+        );
         var compiled = laid.Compiled;
         FindingText.Write(compiled.Findings, context.Error, inColour: false);
         if (laid.Layout is not { } layout)

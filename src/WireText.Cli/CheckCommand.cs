@@ -71,12 +71,13 @@ internal static class CheckCommand
         var checkedFiles = new List<CheckedFile>();
         var offers = new List<string>();
         var problems = new List<string>();
+        var settings = new SettingsFiles(context.Host);
         foreach (var file in files)
         {
             try
             {
                 var source = Files.Read(file, context.Host);
-                var result = WiringCompiler.Check(source, sources, withNotes);
+                var result = WiringCompiler.Check(source, sources, withNotes, settings.For(file));
                 checkedFiles.Add(new CheckedFile(source.Path, result.Findings) { Allowed = result.Allowed });
                 if (IsUnpinned(result))
                 {
@@ -85,8 +86,12 @@ internal static class CheckCommand
             }
             catch (CannotException e)
             {
-                context.Error.WriteLine($"wiretext: {e.Message}");
-                problems.Add(e.Message);
+                // Wrong settings hold for many files, and are said once.
+                if (!problems.Contains(e.Message))
+                {
+                    context.Error.WriteLine($"wiretext: {e.Message}");
+                    problems.Add(e.Message);
+                }
             }
         }
 

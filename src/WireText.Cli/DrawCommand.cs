@@ -124,7 +124,8 @@ internal static class DrawCommand
         RefuseConfusion(request);
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
-        var laid = WiringCompiler.Lay(source, sources, request.Effort);
+        var settings = new SettingsFiles(context.Host).For(request.Source);
+        var laid = WiringCompiler.Lay(source, sources, request.Effort, settings);
         var options = new DrawOptions(request.Effort, request.Theme, fileName)
         {
             Trace = TraceIn(laid, request.Trace),

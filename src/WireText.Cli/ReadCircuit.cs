@@ -34,7 +34,11 @@ internal sealed class ReadCircuit
     /// <summary>Reads and checks a file; the findings go to standard error.</summary>
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)
     {
-        var compiled = WiringCompiler.Check(Files.Read(file, context.Host), sources);
+        var compiled = WiringCompiler.Check(
+            Files.Read(file, context.Host),
+            sources,
+            settings: new SettingsFiles(context.Host).For(file)
+        );
         FindingText.Write(compiled.Findings, context.Error, inColour: false);
         if (compiled.Circuit is not { } circuit)
         {

@@ -62,7 +62,13 @@ public static class WiringCompiler
 
     /// <summary>Reads the text, builds the circuit and checks it.</summary>
     /// <param name="withNotes">Also tells what is harmless: see <see cref="CheckDescription.OnlyWhenAsked"/>.</param>
-    public static CompileResult Check(SourceText source, ISourceProvider sources, bool withNotes = false)
+    /// <param name="settings">What is made of the checks; null for everything as the table of checks says.</param>
+    public static CompileResult Check(
+        SourceText source,
+        ISourceProvider sources,
+        bool withNotes = false,
+        CheckSettings? settings = null
+    )
     {
         var tree = Parser.Parse(source);
         var bound = Binder.Bind(tree, sources);
@@ -72,7 +78,7 @@ public static class WiringCompiler
         // A line that could not be read leaves holes: what a check said of them would be the same mistake again.
         if (bound.Circuit is { } circuit && found.All(f => f.Severity != Severity.Error))
         {
-            var report = Checker.Examine(circuit, withNotes);
+            var report = Checker.Examine(circuit, withNotes, settings ?? CheckSettings.Standard);
             found = found.AddRange(report.Findings);
             allowed = report.Allowed;
         }
@@ -81,9 +87,14 @@ public static class WiringCompiler
     }
 
     /// <summary>Reads, checks and finds a place for every part and a path for every wire.</summary>
-    public static LaidResult Lay(SourceText source, ISourceProvider sources, LayoutEffort effort)
+    public static LaidResult Lay(
+        SourceText source,
+        ISourceProvider sources,
+        LayoutEffort effort,
+        CheckSettings? settings = null
+    )
     {
-        var compiled = Check(source, sources);
+        var compiled = Check(source, sources, settings: settings);
         if (compiled.Circuit is not { } circuit)
         {
             return new LaidResult(compiled, null);

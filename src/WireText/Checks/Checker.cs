@@ -15,14 +15,25 @@ public static class Checker
 
     /// <summary>As <see cref="Run"/>, with what the author allowed and why.</summary>
     public static CheckReport Examine(Circuit circuit, bool withNotes = false) =>
-        RepairAdvice.AddTo(circuit, Judge(circuit, withNotes ? CheckList.All : CheckList.Usual), Judge);
+        Examine(circuit, withNotes, CheckSettings.Standard);
 
-    /// <summary>As <see cref="Examine"/>, but no repair is looked for: one look at a circuit.</summary>
+    /// <summary>As <see cref="Examine(Circuit, bool)"/>, weighed as a shop wants it.</summary>
+    public static CheckReport Examine(Circuit circuit, bool withNotes, CheckSettings settings) =>
+        RepairAdvice.AddTo(
+            circuit,
+            Judge(circuit, withNotes ? CheckList.All : CheckList.Usual, settings),
+            edited => Judge(edited, CheckList.Usual, settings)
+        );
+
+    /// <summary>As <see cref="Examine(Circuit, bool)"/>, but no repair is looked for: one look at a circuit.</summary>
     public static CheckReport Judge(Circuit circuit) => Judge(circuit, CheckList.Usual);
 
     /// <summary>As <see cref="Judge(Circuit)"/>, with some of the checks.</summary>
     /// <param name="checks">In an order in which a check comes before those that it silences.</param>
-    public static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks)
+    public static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks) =>
+        Judge(circuit, checks, CheckSettings.Standard);
+
+    private static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks, CheckSettings settings)
     {
         var context = new CheckContext(circuit);
         ImmutableArray<(CheckDescription Check, Finding Finding)> all =
@@ -32,7 +43,13 @@ public static class Checker
         var found = Shadows
             .Remove(context, all)
             .Concat(Allowances.FindUnknown(circuit))
-            .Concat(Allowances.FindUnused(circuit, WholeChecks(context, checks), [.. all.Select(one => one.Finding)]))
+            .Concat(
+                Allowances.FindUnused(
+                    circuit,
+                    WholeChecks(context, checks, settings),
+                    [.. all.Select(one => one.Finding)]
+                )
+            )
             .ToList();
         var allowed = ImmutableArray.CreateBuilder<AllowedFinding>();
         var left = ImmutableArray.CreateBuilder<Finding>();
@@ -42,13 +59,19 @@ public static class Checker
                 .ThenBy(finding => finding.Location.Span.Start)
         )
         {
+            // What is not wanted is left out at the end, as what is allowed: its shadows would be worse than itself.
+            if (settings.Apply(finding) is not { } weighed)
+            {
+                continue;
+            }
+
             if (Allowances.Of(circuit, finding) is { } allowance)
             {
-                allowed.Add(new AllowedFinding(finding, allowance));
+                allowed.Add(new AllowedFinding(weighed, allowance));
             }
             else
             {
-                left.Add(finding);
+                left.Add(weighed);
             }
         }
 
@@ -56,6 +79,12 @@ public static class Checker
     }
 
     /// <summary>The checks that could look at everything: without a jack, or with too many situations, most see a part at best.</summary>
-    private static IReadOnlyCollection<string> WholeChecks(CheckContext context, ImmutableArray<ICheck> checks) =>
-        context.Outcomes is null ? [] : [.. checks.Select(check => check.Description.Id)];
+    private static IReadOnlyCollection<string> WholeChecks(
+        CheckContext context,
+        ImmutableArray<ICheck> checks,
+        CheckSettings settings
+    ) =>
+        context.Outcomes is null
+            ? []
+            : [.. checks.Select(check => check.Description.Id).Where(id => !settings.IsOff(id))];
 }

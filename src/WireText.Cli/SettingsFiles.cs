@@ -1,0 +1,32 @@
+using System.Collections.Concurrent;
+using WireText.Checks;
+
+namespace WireText.Cli;
+
+/// <summary>Finds the settings that hold for a wiring file: the nearest <c>wiretext.toml</c> in its folder or one above.</summary>
+internal sealed class SettingsFiles(ICliHost host)
+{
+    public const string Name = "wiretext.toml";
+
+    private readonly ConcurrentDictionary<string, Lazy<CheckSettings>> byFolder = new(StringComparer.Ordinal);
+
+    /// <summary>The settings for a file; for standard input those of the folder in which the program was started.</summary>
+    public CheckSettings For(string file)
+    {
+        var folder = file == Files.Standard ? host.WorkingFolder : Path.GetDirectoryName(Path.GetFullPath(file));
+        return OfFolder(folder);
+    }
+
+    private CheckSettings OfFolder(string? folder) =>
+        folder is null
+            ? CheckSettings.Standard
+            : byFolder.GetOrAdd(folder, here => new Lazy<CheckSettings>(() => Read(here))).Value;
+
+    private CheckSettings Read(string folder)
+    {
+        var path = Path.Combine(folder, Name);
+        return File.Exists(path)
+            ? SettingsReader.Read(Files.Read(path, host), Path.GetRelativePath(host.WorkingFolder, path))
+            : OfFolder(Path.GetDirectoryName(folder));
+    }
+}

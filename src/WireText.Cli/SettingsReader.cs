@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Tomlyn.Parsing;
+using Tomlyn.Syntax;
+using WireText.Checks;
+using WireText.Text;
+
+namespace WireText.Cli;
+
+/// <summary>Reads the settings of checks from TOML. From its syntax tree: that knows where each word stands, and needs no reflection.</summary>
+internal sealed class SettingsReader
+{
+    private const string ChecksTable = "checks";
+
+    private static readonly ImmutableArray<(string Word, Severity? Weight)> Weights =
+    [
+        ("error", Severity.Error),
+        ("warning", Severity.Warning),
+        ("note", Severity.Note),
+        ("off", null),
+    ];
+
+    private readonly List<(TextPosition At, string Message)> problems = [];
+    private readonly ImmutableDictionary<string, Severity?>.Builder weights = ImmutableDictionary.CreateBuilder<
+        string,
+        Severity?
+    >(StringComparer.Ordinal);
+
+    private SettingsReader() { }
+
+    /// <param name="shownPath">The name that problems are reported by.</param>
+    /// <exception cref="CannotException">Something in it is wrong: every problem is named.</exception>
+    public static CheckSettings Read(SourceText source, string shownPath)
+    {
+        var reader = new SettingsReader();
+        reader.ReadDocument(SyntaxParser.Parse(source.Content, shownPath, validate: true));
+        return reader.problems.Count == 0
+            ? new CheckSettings(reader.weights.ToImmutable())
+            : throw new CannotException(
+                string.Join('\n', reader.problems.OrderBy(one => one.At.Offset).Select(one => Line(shownPath, one)))
+            );
+    }
+
+    private static string Line(string path, (TextPosition At, string Message) problem) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{path.Replace('\\', '/')}:{problem.At.Line + 1}:{problem.At.Column + 1}: {problem.Message}"
+        );
+
+    private void ReadDocument(DocumentSyntax document)
+    {
+        foreach (var message in document.Diagnostics)
+        {
+            problems.Add((message.Span.Start, message.Message.TrimEnd('.')));
+        }
+
+        // What is left of a text that is no TOML would be guesses.
+        if (problems.Count > 0)
+        {
+            return;
+        }
+
+        ReadItems([], document.KeyValues);
+        foreach (var table in document.Tables)
+        {
+            var names = NamesOf(table.Name!);
+            if (table is TableArraySyntax || !IsChecks(names))
+            {
+                ReportTable(names[0], table.Name!);
+            }
+            else
+            {
+                ReadItems(names, table.Items.OfType<KeyValueSyntax>());
+            }
+        }
+    }
+
+    private void ReadItems(ImmutableArray<string> above, IEnumerable<KeyValueSyntax> items)
+    {
+        foreach (var item in items)
+        {
+            var names = above.AddRange(NamesOf(item.Key!));
+            if (item.Value is InlineTableSyntax table)
+            {
+                ReadItems(names, table.Items.Select(one => one.KeyValue!));
+            }
+            else if (names is [ChecksTable, var id])
+            {
+                ReadWeight(id, item);
+            }
+            else
+            {
+                ReportTable(names[0], item.Key!);
+            }
+        }
+    }
+
+    private void ReadWeight(string id, KeyValueSyntax item)
+    {
+        if (!CheckSettings.Ids.Contains(id, StringComparer.Ordinal))
+        {
+            Report(
+                item.Key!,
+                FindingCatalogue.OfReading.Any(reading => reading.Id == id)
+                    ? $"'{id}' cannot be set: the line itself must change"
+                    : $"no check is called '{id}'{Near(id, CheckSettings.Ids)}"
+            );
+            return;
+        }
+
+        var words = Weights.Select(weight => weight.Word).ToList();
+        var word = (item.Value as StringValueSyntax)?.Value;
+        if (word is not null && words.IndexOf(word) is >= 0 and var index)
+        {
+            weights[id] = Weights[index].Weight;
+            return;
+        }
+
+        Report(
+            item.Value!,
+            word is null
+                ? "write \"error\", \"warning\", \"note\" or \"off\", in quotes"
+                : $"'{word}' is none of error, warning, note and off{Near(word, words)}"
+        );
+    }
+
+    private void ReportTable(string name, SyntaxNode at) =>
+        Report(
+            at,
+            name == ChecksTable
+                ? "a line in [checks] is the name of a check and one word: floating-ground = \"off\""
+                : $"there are no settings called '{name}'{Near(name, [ChecksTable])}"
+        );
+
+    private void Report(SyntaxNode at, string message) => problems.Add((at.Span.Start, message));
+
+    private static string Near(string word, IEnumerable<string> words) =>
+        DidYouMean.Nearest(word, words) is { } near ? $"; did you mean '{near}'?" : "";
+
+    private static bool IsChecks(ImmutableArray<string> names) => names is [ChecksTable];
+
+    private static ImmutableArray<string> NamesOf(KeySyntax key) =>
+        [NameOf(key.Key!), .. key.DotKeys.Select(dotted => NameOf(dotted.Key!))];
+
+    private static string NameOf(BareKeyOrStringValueSyntax name) =>
+        name switch
+        {
+            StringValueSyntax quoted => quoted.Value ?? "",
+            BareKeySyntax bare => bare.Key?.Text ?? "",
+            _ => "",
+        };
+}

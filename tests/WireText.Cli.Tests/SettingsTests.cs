@@ -1,0 +1,177 @@
+using System.Text.RegularExpressions;
+using WireText.Testing;
+
+namespace WireText.Cli.Tests;
+
+/// <summary><c>wiretext.toml</c>: which one holds, what it changes, and what is said of mistakes in it.</summary>
+public sealed partial class SettingsTests : IDisposable
+{
+    private const string Floating = Bench.Right + "metal   saddle\n";
+
+    private readonly Bench bench = new();
+
+    public void Dispose() => bench.Dispose();
+
+    [Theory]
+    [InlineData("", 0, "warning")]
+    [InlineData("[checks]\n", 0, "warning")]
+    [InlineData("[checks]\nfloating-ground = \"error\"\n", 1, "error")]
+    [InlineData("[checks]\n\"floating-ground\" = 'note' # quoted\n", 0, "note")]
+    [InlineData("checks.floating-ground = \"error\"\n", 1, "error")]
+    [InlineData("checks = { floating-ground = \"error\", part-unused = \"off\" }\n", 1, "error")]
+    [InlineData("[checks]\r\npart-unused = \"error\"\r\n", 0, "warning")]
+    public void Weight_OfACheck_IsThatOfItsFindings(string toml, int code, string word)
+    {
+        bench.Put("wiretext.toml", toml);
+
+        var ran = Run(bench.Put("a.wiring", Floating));
+
+        Assert.Equal(code, ran.Code);
+        Assert.StartsWith($"a.wiring:5:9: {word}: ", Relative(ran.Output), StringComparison.Ordinal);
+        Assert.Empty(ran.Error);
+    }
+
+    [Fact]
+    public void Off_LeavesTheFindingOutInEveryFormatAndTheUnusedAllowanceToo()
+    {
+        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
+        var plain = bench.Put("a.wiring", Floating);
+        var allowed = bench.Put("b.wiring", Bench.Right + "allow floating-ground \"nothing of metal\"\n");
+
+        foreach (var format in new[] { "text", "json", "sarif", "github" })
+        {
+            var ran = Bench.Run("check", "--strict", "--format", format, plain, allowed);
+
+            Assert.Equal(0, ran.Code);
+            Assert.DoesNotContain("floating-ground", ran.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void NearestFile_HoldsAlone()
+    {
+        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\npart-unused = \"error\"\n");
+        bench.Put("old/wiretext.toml", "[checks]\npart-unused = \"note\"\n");
+        var above = bench.Put("a.wiring", Floating);
+        var below = bench.Put("new/deep/a.wiring", Floating);
+        var own = bench.Put("old/a.wiring", Floating);
+
+        Assert.Equal(1, Run(above).Code);
+        Assert.Equal(1, Run(below).Code);
+        Assert.Equal(0, Run(own).Code);
+    }
+
+    [Fact]
+    public void StandardInput_HasTheSettingsOfTheFolderOfTheRun()
+    {
+        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\n");
+
+        Assert.Equal(1, Bench.Run(new TestHost(Floating) { WorkingFolder = bench.Folder }, "check", "-").Code);
+    }
+
+    [Fact]
+    public void OtherCommands_ShowTheSameFindings()
+    {
+        var file = bench.Put("a.wiring", Floating);
+        Assert.Contains("floating-ground", Bench.Run("positions", file).Error, StringComparison.Ordinal);
+        Assert.Contains("floating-ground", Bench.Run("draw", file).Error, StringComparison.Ordinal);
+
+        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
+
+        Assert.DoesNotContain("floating-ground", Bench.Run("positions", file).Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("floating-ground", Bench.Run("draw", file).Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("floating-ground", Bench.Run("draw", file).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(
+        "[checks]\nfloating-gruond = \"off\"",
+        "2:1: no check is called 'floating-gruond'; did you mean 'floating-ground'?"
+    )]
+    [InlineData(
+        "[checks]\n  Floating-Ground = \"off\"",
+        "2:3: no check is called 'Floating-Ground'; did you mean 'floating-ground'?"
+    )]
+    [InlineData("[checks]\nqqqqqqqq = \"off\"", "2:1: no check is called 'qqqqqqqq'")]
+    [InlineData("[checks]\nunknown-lug = \"off\"", "2:1: 'unknown-lug' cannot be set: the line itself must change")]
+    [InlineData("[checks]\nheat = \"warn\"", "2:8: 'warn' is none of error, warning, note and off")]
+    [InlineData(
+        "[checks]\nheat = \"eror\"",
+        "2:8: 'eror' is none of error, warning, note and off; did you mean 'error'?"
+    )]
+    [InlineData("[checks]\nheat = false", "2:8: write \"error\", \"warning\", \"note\" or \"off\", in quotes")]
+    [InlineData("# shop\n[check]\nheat = \"off\"", "2:2: there are no settings called 'check'; did you mean 'checks'?")]
+    [InlineData("checks = \"off\"", "1:1: a line in [checks] is the name of a check and one word")]
+    [InlineData("[[checks]]\nheat = \"off\"", "1:3: a line in [checks] is the name of a check and one word")]
+    [InlineData("[checks]\nheat = \"off\"\nheat = \"note\"", "3:1: ")]
+    [InlineData("[checks]\nheat \"off\"", "2:6: ")]
+    [InlineData("[checks\nheat = \"off\"", "1:8: ")]
+    public void Mistake_InTheFile_IsToldByLineAndColumn(string toml, string problem)
+    {
+        bench.Put("wiretext.toml", toml);
+
+        var ran = Run(bench.Put("a.wiring", Floating));
+
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Output);
+        Assert.StartsWith($"wiretext: wiretext.toml:{problem}", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Mistakes_InTheFile_AreAllToldAndOnceForManyFiles()
+    {
+        bench.Put("shop/wiretext.toml", "[checks]\nheta = \"off\"\nfloating-ground = \"of\"\n");
+        var files = Enumerable.Range(0, 3).Select(i => bench.Put($"shop/{i}/a.wiring", Floating)).ToArray();
+        var fine = bench.Put("a.wiring", Bench.Wrong);
+
+        var ran = Bench.Run(new TestHost { WorkingFolder = bench.Folder }, ["check", .. files, fine]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(
+            "wiretext: shop/wiretext.toml:2:1: no check is called 'heta'; did you mean 'heat'?\n"
+                + "shop/wiretext.toml:3:19: 'of' is none of error, warning, note and off; did you mean 'off'?\n",
+            ran.Error
+        );
+        Assert.EndsWith("1 error\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FileThatIsNoText_IsAClearError()
+    {
+        bench.Put("wiretext.toml", [0xFF, 0xFE, 0x00]);
+
+        var ran = Run(bench.Put("a.wiring", Floating));
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("wiretext.toml': it is not text in UTF-8", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Page_ShowsWhatIsSaid()
+    {
+        var fences = Fence().Matches(File.ReadAllText(Repository.PathOf("docs", "settings.md"))).ToList();
+        bench.Put("wiretext.toml", Fenced("toml"));
+        var file = bench.Put("guitar.wiring", Fenced("wiring"));
+
+        var ran = Run(file);
+        bench.Put(
+            "wiretext.toml",
+            Fenced("toml").Replace("floating-ground", "floating-gruond", StringComparison.Ordinal)
+        );
+        var broken = Run(file);
+
+        Assert.Equal(1, ran.Code);
+        Assert.Equal(Fenced("text"), Relative(ran.Output));
+        Assert.Equal(2, broken.Code);
+        Assert.Equal(fences[^1].Groups["text"].Value, broken.Error);
+
+        string Fenced(string kind) => fences.First(fence => fence.Groups["kind"].Value == kind).Groups["text"].Value;
+    }
+
+    private Ran Run(string file) => Bench.Run(new TestHost { WorkingFolder = bench.Folder }, "check", file);
+
+    private string Relative(string output) => output.Replace(bench.Folder + "/", "", StringComparison.Ordinal);
+
+    [GeneratedRegex("```(?<kind>\\w+)\n(?<text>.*?)```", RegexOptions.Singleline, 2000)]
+    private static partial Regex Fence();
+}
