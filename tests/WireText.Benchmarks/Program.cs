@@ -1,4 +1,11 @@
 using BenchmarkDotNet.Running;
 using WireText.Benchmarks;
 
-BenchmarkSwitcher.FromTypes([typeof(StageBenchmarks), typeof(ResponseBenchmarks), typeof(SolverBenchmarks)]).Run(args);
+BenchmarkSwitcher
+    .FromTypes([
+        typeof(StageBenchmarks),
+        typeof(LayoutBenchmarks),
+        typeof(ResponseBenchmarks),
+        typeof(SolverBenchmarks),
+    ])
+    .Run(args);

@@ -35,7 +35,7 @@ public sealed class DrawCommandTests : IDisposable
         var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hot", "-o", "-");
 
         Assert.Equal(0, ran.Code);
-        Assert.Contains("following neck.hot", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Following: neck.hot", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

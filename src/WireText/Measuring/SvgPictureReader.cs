@@ -129,7 +129,10 @@ internal sealed class SvgPictureReader
             Wire = parent.Wire,
             Tag = parent.Tag,
             Finding = element.Value("data-finding") ?? parent.Finding,
-            IsSkipped = parent.IsSkipped || element.Name is "defs" or "style" or "title" or "desc" or "metadata",
+            IsSkipped =
+                parent.IsSkipped
+                || element.Name is "defs" or "style" or "title" or "desc" or "metadata"
+                || element.HasClass("close-up"),
         };
         if (group.IsSkipped)
         {
@@ -199,7 +202,11 @@ internal sealed class SvgPictureReader
 
     private static void TakePath(Element element, WireGroup wire)
     {
-        if (element.HasClass("core"))
+        if (element.HasClass("conductor"))
+        {
+            wire.Conductors.Add(PathReader.Read(element.Required("d")));
+        }
+        else if (element.HasClass("core"))
         {
             wire.Cores.Add(PathReader.Read(element.Required("d")));
             wire.CoreWidth = element.Value("stroke-width") is { } width ? Millimetres.Parse(width) : 1.0;
@@ -376,19 +383,22 @@ internal sealed class SvgPictureReader
     {
         public List<DrawnPath> Cores { get; } = [];
 
+        /// <summary>From joint to joint, where the insulation ends before.</summary>
+        public List<DrawnPath> Conductors { get; } = [];
+
         public List<DrawnPath> Sheaths { get; } = [];
 
         public double CoreWidth { get; set; } = 1.0;
 
         public DrawnWire ToWire() =>
-            Cores.Count <= 1
+            Cores.Count <= 1 && Conductors.Count <= 1
                 ? new DrawnWire(
                     Id,
                     From,
                     To,
                     element.Value("data-kind") ?? "wire",
                     CoreWidth,
-                    Cores.FirstOrDefault(),
+                    Conductors.Concat(Cores).FirstOrDefault(),
                     element.Value("data-colour") ?? ""
                 )
                 : throw new UnreadablePictureException($"wire '{Id}' has more than one core path");

@@ -59,14 +59,12 @@ public sealed record RoutedBraid(
 /// <summary>The finished geometry.</summary>
 /// <param name="Extent">What the parts, wires and labels take up, without a margin.</param>
 /// <param name="Unrouted">Ids of wires for which no legal path was found; the drawing says so and never draws one wire on another.</param>
-/// <param name="IsSearched">True when some part found its own place.</param>
 public sealed record LayoutResult(
     ImmutableArray<PlacedPart> Parts,
     ImmutableArray<RoutedWire> Wires,
     ImmutableArray<RoutedBraid> Braids,
     Box Extent,
-    ImmutableArray<string> Unrouted,
-    bool IsSearched
+    ImmutableArray<string> Unrouted
 )
 {
     /// <summary>Ids of the parts that found their own place.</summary>

@@ -59,8 +59,12 @@ internal sealed class LugLabels
         _chosen = new int[_lugs.Length];
     }
 
-    /// <summary>A box for the label of each lug, in their order; none for a part that names its only lug.</summary>
-    public static IReadOnlyList<Box> Place(Scene scene, ScenePart part, LabelSpace space)
+    /// <summary>A place for the label of a lug.</summary>
+    /// <param name="IsClear">False when everything near the lug is taken: the label would lie on something.</param>
+    public readonly record struct Spot(Box Box, bool IsClear);
+
+    /// <summary>A place for the label of each lug, in their order; none for a part that names its only lug.</summary>
+    public static IReadOnlyList<Spot> Place(Scene scene, ScenePart part, LabelSpace space)
     {
         if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
         {
@@ -69,8 +73,17 @@ internal sealed class LugLabels
 
         var labels = new LugLabels(scene, part, space);
         labels.Choose();
-        return [.. labels._chosen.Select((choice, lug) => labels._candidates[lug][choice].Box)];
+        return [.. labels._chosen.Select((choice, lug) => labels.SpotOf(lug, labels._candidates[lug][choice]))];
     }
+
+    private Spot SpotOf(int lug, Candidate chosen) =>
+        new(
+            chosen.Box,
+            chosen.Cost < Hard
+                && Enumerable
+                    .Range(0, lug)
+                    .All(other => !Boxes.Touch(chosen.Box, _candidates[other][_chosen[other]].Box))
+        );
 
     /// <summary>The lugs with the fewest good places first; then each again, given the others, while that is better.</summary>
     private void Choose()

@@ -7,9 +7,14 @@ using WireText.Parts;
 namespace WireText.Drawing.Pictures;
 
 /// <summary>Paints lugs and solder: an eyelet for each lug, a joint only where something is soldered, and each lug's name where nothing touches it.</summary>
-internal sealed class LugPainter(Scene scene, LabelSpace space)
+/// <param name="namesAll">True when a name without room is written all the same, for there is no larger picture of the part.</param>
+internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 {
     private readonly Theme _theme = scene.Theme;
+    private readonly SortedSet<int> _unnamed = [];
+
+    /// <summary>The parts some of whose lugs have no room for their names; filled by painting. Such a name is left out where the part is shown larger.</summary>
+    public IReadOnlySet<int> Unnamed => _unnamed;
 
     public IEnumerable<PictureItem> Paint()
     {
@@ -31,7 +36,11 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             var labels = LugLabels.Place(scene, part, space);
             foreach (var label in labels)
             {
-                space.Take(label);
+                space.Take(label.Box);
+                if (!label.IsClear)
+                {
+                    _unnamed.Add(part.Index);
+                }
             }
 
             for (var i = 0; i < part.Face.Lugs.Length; i++)
@@ -51,7 +60,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
         }
     }
 
-    private PictureGroup PaintLug(ScenePart part, FaceLug lug, Box? place)
+    private PictureGroup PaintLug(ScenePart part, FaceLug lug, LugLabels.Spot? place)
     {
         var at = part.OnPage(lug.At);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
@@ -87,18 +96,18 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             items.Add(new CircleShape("hole", at, Tokens.EyeletHole / 2, Pictures.Paint.Filled(_theme.MetalLine)));
         }
 
-        if (IsSoldered(lug, wires))
+        if (scene.IsSoldered(lug.Lug))
         {
             items.Add(Joint(at, Tokens.JointDiameter, lug.Lug, wires.Select(wire => wire.Id)));
         }
 
-        if (place is { } label)
+        if (place is { } label && (label.IsClear || namesAll))
         {
             items.Add(
                 TextItem.Centred(
                     "lug-label",
                     lug.Label,
-                    label.Centre,
+                    label.Box.Centre,
                     TextWeight.Medium,
                     Tokens.LugLabelSize,
                     _theme.QuietInk
@@ -143,10 +152,6 @@ internal sealed class LugPainter(Scene scene, LabelSpace space)
             : Pictures.Paint.Filled(style.Core);
         return new CircleShape("eyelet", at, (wires.IsEmpty ? Tokens.LeadEnd : style.Width) / 2, paint);
     }
-
-    /// <summary>A pickup's or battery's lead is its first wire itself; a second one is soldered on.</summary>
-    private static bool IsSoldered(FaceLug lug, ImmutableArray<Wire> wires) =>
-        wires.Length >= (lug.Look == LugLook.Lead ? 2 : 1);
 
     private PictureGroup PaintSurfaceJoints(FaceSurface surface)
     {

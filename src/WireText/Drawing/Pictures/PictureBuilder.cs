@@ -19,19 +19,18 @@ public static class PictureBuilder
         var moved = LayoutShift.By(layout, new Point(left - drawing.X, Tokens.PageMargin - drawing.Y));
         var scene = new Scene(circuit, moved, options);
 
-        var area = new Box(
-            Tokens.PageMargin,
-            Tokens.PageMargin + drawing.Height + Tokens.BlockGap,
-            width - (2 * Tokens.PageMargin),
-            0
-        );
-        var (block, bottom) = TitleBlock.Build(scene, area);
+        var top = Tokens.PageMargin + drawing.Height + Tokens.BlockGap;
+        var drawn = Drawing(scene, new LabelSpace(scene, new Box(1, 1, width - 2, top - 2)), namesAll: false);
+        var closeUps = CloseUp.Of(scene, drawn.Unnamed);
+        width = closeUps.Select(close => close.Size.Width + (2 * Tokens.PageMargin)).Append(width).Max();
+        var area = new Box(Tokens.PageMargin, top, width - (2 * Tokens.PageMargin), 0);
+        var (block, bottom) = TitleBlock.Build(scene, closeUps, area);
         var page = new Size(width, bottom + Tokens.PageMargin);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         items.Add(
             new RectangleShape("paper", new Box(0, 0, page.Width, page.Height), 0, Paint.Filled(options.Theme.Paper))
         );
-        items.AddRange(Drawing(scene, new Box(1, 1, width - 2, area.Y - 2)));
+        items.AddRange(drawn.Items);
         items.Add(block);
         return new Picture(
             page,
@@ -42,22 +41,33 @@ public static class PictureBuilder
         );
     }
 
+    /// <summary>For what is shown once more: an id stands on a page once.</summary>
+    internal static PictureItem WithoutIds(PictureItem item) =>
+        (item is PictureGroup group ? group with { Items = [.. group.Items.Select(WithoutIds)] } : item) with
+        {
+            Id = null,
+        };
+
     /// <summary>The circuit itself, without paper and title block.</summary>
-    internal static IEnumerable<PictureItem> Drawing(Scene scene, Box page)
+    /// <param name="Unnamed">The parts some of whose lugs have no room for their names.</param>
+    internal sealed record DrawnCircuit(ImmutableArray<PictureItem> Items, IReadOnlySet<int> Unnamed);
+
+    /// <param name="namesAll">True when a lug's name is written even where it lies on something.</param>
+    internal static DrawnCircuit Drawing(Scene scene, LabelSpace space, bool namesAll)
     {
-        var space = new LabelSpace(scene, page);
+        var lugPainter = new LugPainter(scene, space, namesAll);
         PictureItem[] parts = [.. scene.Parts.Select(part => new PartPainter(scene, part).Paint())];
         PictureItem[] wires = [.. new WirePainter(scene).Paint()];
-        PictureItem[] lugs = [.. new LugPainter(scene, space).Paint()];
+        PictureItem[] lugs = [.. lugPainter.Paint()];
         PictureItem[] tags = [.. new TagPainter(scene).Paint()];
         PictureItem[] findings = [.. new FindingPainter(scene, space).Paint()];
         if (scene.Options.Trace is not { } trace)
         {
-            return [.. parts, .. wires, .. lugs, .. tags, .. findings];
+            return new DrawnCircuit([.. parts, .. wires, .. lugs, .. tags, .. findings], lugPainter.Unnamed);
         }
 
         var fading = new Fading(scene, trace);
-        return
+        ImmutableArray<PictureItem> faded =
         [
             .. parts.Select(fading.Apply),
             .. wires.Select(fading.Apply),
@@ -66,6 +76,7 @@ public static class PictureBuilder
             .. tags.Select(fading.Apply),
             .. findings,
         ];
+        return new DrawnCircuit(faded, lugPainter.Unnamed);
     }
 
     internal static string Describe(Circuit circuit)

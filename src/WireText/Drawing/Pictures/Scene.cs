@@ -9,13 +9,31 @@ namespace WireText.Drawing.Pictures;
 /// <summary>Everything that painters read: the circuit, its faces, and where layout put them, moved to their place on the page.</summary>
 internal sealed class Scene
 {
+    private readonly Dictionary<int, LugLook> _drawn = [];
+
     public Scene(Circuit circuit, LayoutResult layout, PictureOptions options)
+        : this(circuit, FaceBuilder.BuildFaces(circuit), layout, options) { }
+
+    /// <param name="faces">Those of some of the circuit's parts.</param>
+    public Scene(Circuit circuit, ImmutableArray<Face> faces, LayoutResult layout, PictureOptions options)
     {
         Circuit = circuit;
         Layout = layout;
         Options = options;
-        Parts = PairParts(FaceBuilder.BuildFaces(circuit), layout);
+        Parts = PairParts(faces, layout);
         Wires = PairWires(circuit, layout);
+        foreach (var face in Parts.Select(part => part.Face))
+        {
+            foreach (var lug in face.Lugs)
+            {
+                _drawn[lug.Lug] = lug.Look;
+            }
+
+            foreach (var surface in face.Surfaces)
+            {
+                _drawn[surface.Lug] = LugLook.Riveted;
+            }
+        }
     }
 
     public Circuit Circuit { get; }
@@ -37,6 +55,13 @@ internal sealed class Scene
     /// <summary>The wires that are drawn to a lug, and the braids whose tails are, in the order of the circuit.</summary>
     public ImmutableArray<Wire> WiresAt(int lug) =>
         [.. Circuit.Wires.Where(wire => wire.Touches(lug) && (IsDrawn(wire) || HasTailAt(wire, Circuit.NameOf(lug))))];
+
+    /// <summary>True for a lug or metal of a part that is drawn here.</summary>
+    public bool HasLug(int lug) => _drawn.ContainsKey(lug);
+
+    /// <summary>True where something is soldered on. A pickup's or battery's lead is its first wire itself; a second one is soldered to it.</summary>
+    public bool IsSoldered(int lug) =>
+        _drawn.TryGetValue(lug, out var look) && WiresAt(lug).Length >= (look == LugLook.Lead ? 2 : 1);
 
     private bool IsDrawn(Wire wire) => Wires.Any(drawn => drawn.Wire.Index == wire.Index);
 

@@ -15,25 +15,28 @@ internal sealed class TitleBlock
     private readonly Theme _theme;
     private readonly Box _area;
     private readonly List<PictureItem> _items = [];
+    private readonly ImmutableArray<CloseUp> _closeUps;
     private double _y;
 
     /// <param name="area">Where it may stand: its left and top edge, and its width.</param>
-    private TitleBlock(Scene scene, Box area)
+    private TitleBlock(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
     {
         _scene = scene;
         _theme = scene.Theme;
         _area = area;
         _y = area.Y;
+        _closeUps = closeUps;
     }
 
     /// <summary>The block, and how far down it reaches.</summary>
-    public static (PictureGroup Block, double Bottom) Build(Scene scene, Box area)
+    public static (PictureGroup Block, double Bottom) Build(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
     {
-        var block = new TitleBlock(scene, area);
+        var block = new TitleBlock(scene, closeUps, area);
         block.Rule();
         block.Heading();
         block.Notes();
         block.Legend();
+        block.CloseUps();
         block.WireTable();
         block.Unrouted();
         block.Findings();
@@ -93,11 +96,6 @@ internal sealed class TitleBlock
     private string FileLine()
     {
         var words = new List<string> { "seen from behind" };
-        if (_scene.Options.Trace is { } trace)
-        {
-            words.Add($"following {trace.InWords}");
-        }
-
         if (_scene.Options.FileName is { Length: > 0 } file)
         {
             words.Add(file);
@@ -142,6 +140,7 @@ internal sealed class TitleBlock
 
     private void Notes()
     {
+        var top = _y;
         foreach (var note in _scene.Circuit.Notes)
         {
             Paragraph("note", note, _area.X, _theme.Ink);
@@ -152,7 +151,12 @@ internal sealed class TitleBlock
             Paragraph("note", $"Finish: {finish}", _area.X, _theme.Ink);
         }
 
-        if (!_scene.Circuit.Notes.IsEmpty || _scene.Circuit.Finish is { Length: > 0 })
+        if (_scene.Options.Trace is { } trace)
+        {
+            Paragraph("note", $"Following: {trace.InWords}", _area.X, _theme.Ink);
+        }
+
+        if (_y > top)
         {
             _y += Tokens.BlockGap / 2;
         }
@@ -232,6 +236,16 @@ internal sealed class TitleBlock
             );
         }
 
+        if (wires.Any(wire => wire.Kind == WireKind.PartLead))
+        {
+            yield return ((a, b) => Sample(WireStyle.Neutral(_theme), a, b), "a part's own lead");
+        }
+
+        if (_scene.Wires.Any(wire => !wire.Route.Hops.IsEmpty))
+        {
+            yield return (HopSample, "crosses, not joined");
+        }
+
         if (_scene.Circuit.Elements.Any(element => element is Coil))
         {
             yield return (CoilSample, "start · finish of a coil");
@@ -272,6 +286,23 @@ internal sealed class TitleBlock
         }
     }
 
+    private IEnumerable<PictureItem> HopSample(Point from, Point to)
+    {
+        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var half = new Point(0, Tokens.LegendSample / 4);
+        foreach (var item in Sample(style, middle - half, middle + half))
+        {
+            yield return item;
+        }
+
+        var hop = WirePath.Draw([from, to], [new WireHop(middle, HopBulge.Left)]);
+        var gap = Paint.Stroked(_theme.Paper, style.OuterWidth + (2 * Tokens.Gap));
+        yield return new PathShape("sample", hop.Gaps[0], gap);
+        yield return new PathShape("sample", hop.Steps, style.CasingPaint);
+        yield return new PathShape("sample", hop.Steps, style.CorePaint);
+    }
+
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {
         var line = new Paint(_theme.Ink, _theme.Ink, Tokens.DetailLine);
@@ -280,10 +311,33 @@ internal sealed class TitleBlock
         yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = _theme.Paper });
     }
 
+    /// <summary>Parts whose wires have no room for their tags in the drawing, larger, side by side as the page allows.</summary>
+    private void CloseUps()
+    {
+        var (x, height) = (_area.X, 0.0);
+        foreach (var close in _closeUps)
+        {
+            if (x > _area.X && x + close.Size.Width > _area.Right)
+            {
+                _y += height + Tokens.BlockGap;
+                (x, height) = (_area.X, 0.0);
+            }
+
+            _items.Add(close.Paint(new Point(x, _y)));
+            x += close.Size.Width + (2 * Tokens.ColumnGap);
+            height = Math.Max(height, close.Size.Height);
+        }
+
+        _y += _closeUps.IsEmpty ? 0 : height + Tokens.BlockGap;
+    }
+
     /// <summary>Wires that had no room for their tag, told in words.</summary>
     private void WireTable()
     {
-        var untagged = _scene.Wires.Where(IsInTable).ToImmutableArray();
+        var inCloseUps = _closeUps.SelectMany(close => close.Tagged).ToHashSet(StringComparer.Ordinal);
+        var untagged = _scene
+            .Wires.Where(wire => IsInTable(wire) && !inCloseUps.Contains(wire.Wire.Id))
+            .ToImmutableArray();
         if (untagged.IsEmpty)
         {
             return;

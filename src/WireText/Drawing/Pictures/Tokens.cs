@@ -12,6 +12,13 @@ public static class Tokens
     /// <summary>What the casing adds on each side of a core.</summary>
     public const double Casing = 0.2;
 
+    /// <summary>The stripped conductor between a joint and the insulation, and how far from the joint's middle insulation ends.</summary>
+    public const double Conductor = 0.5;
+    public const double StrippedEnd = 1.8;
+
+    /// <summary>The most of a short wire that each end is stripped.</summary>
+    public const double StrippedShare = 0.3;
+
     /// <summary>Paper on each side of a wire that goes over another.</summary>
     public const double Gap = 0.35;
 
@@ -104,6 +111,15 @@ public static class Tokens
     public const double FindingRing = 3.4;
     public const double FindingLine = 0.5;
     public const double FindingBadge = 3.6;
+
+    // Close-ups.
+    /// <summary>Millimetres of paper for a millimetre of the part.</summary>
+    public const double CloseUpScale = 2;
+
+    /// <summary>How much is shown round the part, in its own millimetres.</summary>
+    public const double CloseUpMargin = 5;
+    public const double CaptionHeight = 5;
+    public const double SpaceInCaption = 2;
 
     // The sheet.
     public const double PageMargin = 8;

@@ -127,7 +127,11 @@ public static class ViewSheet
             "view",
             new Point(at.X, at.Y + (2 * HeadingLine)),
             scale,
-            [.. PictureBuilder.Drawing(scene, space).Select(WithoutIds)]
+            [
+                .. PictureBuilder
+                    .Drawing(scene, new LabelSpace(scene, space), namesAll: true)
+                    .Items.Select(PictureBuilder.WithoutIds),
+            ]
         );
 
         TextItem Line(string name, string text, TextWeight weight, double size, Colour colour, int line) =>
@@ -140,10 +144,4 @@ public static class ViewSheet
                 colour
             );
     }
-
-    private static PictureItem WithoutIds(PictureItem item) =>
-        (item is PictureGroup group ? group with { Items = [.. group.Items.Select(WithoutIds)] } : item) with
-        {
-            Id = null,
-        };
 }

@@ -203,7 +203,7 @@ internal sealed class WirePainter(Scene scene)
     /// <summary>The strands that must be painted before this one.</summary>
     private IEnumerable<Strand> Before(Strand strand)
     {
-        var hopped = strand.Hops.Select(hop => hop.Under);
+        var hopped = strand.Hops.SelectMany(hop => SheathsOf(hop.Under).Append(hop.Under));
         var cores = strand.Braid is { } braid
             ? _strands.Where(other =>
                 other.Route is { } route && braid.Cable.Cores.Contains(route.Wire.Id, StringComparer.Ordinal)
@@ -211,6 +211,12 @@ internal sealed class WirePainter(Scene scene)
             : [];
         return hopped.Concat(cores).Where(other => other != strand);
     }
+
+    /// <summary>The braids that this wire is a core of.</summary>
+    private IEnumerable<Strand> SheathsOf(Strand core) =>
+        _strands.Where(strand =>
+            strand.Braid is { } braid && braid.Cable.Cores.Contains(core.Wire.Id, StringComparer.Ordinal)
+        );
 
     private WireRank RankOf(Strand strand) =>
         strand.Braid is null ? WireFaces.RankOf(scene.Circuit, strand.Wire) : WireRank.Signal;
@@ -235,7 +241,17 @@ internal sealed class WirePainter(Scene scene)
             items.Add(new PathShape("sleeve", drawn.Steps, Pictures.Paint.Stroked(_theme.Paper, inner)));
         }
 
-        AddLine(items, drawn.Steps, style);
+        if (style.IsInsulated && !strand.IsTail)
+        {
+            AddConductor(items, drawn.Steps);
+            AddLeadEnds(items, strand, style);
+            AddLine(items, Insulated(strand, drawn.Steps), style);
+        }
+        else
+        {
+            AddLine(items, drawn.Steps, style);
+        }
+
         return strand.IsTail
             ? new PictureGroup("braid", items.ToImmutable()) { Shows = BraidShows(strand.Wire) }
             : new PictureGroup("wire", items.ToImmutable())
@@ -253,14 +269,48 @@ internal sealed class WirePainter(Scene scene)
         );
     }
 
+    /// <summary>Bare metal from joint to joint; it shows where the insulation ends.</summary>
+    private void AddConductor(ImmutableArray<PictureItem>.Builder items, ImmutableArray<PathStep> steps)
+    {
+        var outer = Tokens.Conductor + (2 * Tokens.Casing);
+        items.Add(new PathShape("strip", steps, Pictures.Paint.Stroked(_theme.MetalLine, outer)));
+        items.Add(new PathShape("conductor", steps, Pictures.Paint.Stroked(_theme.Tin, Tokens.Conductor)));
+    }
+
+    /// <summary>Where a part's own lead goes on as the wire, whichever way the wire turns there.</summary>
+    private void AddLeadEnds(ImmutableArray<PictureItem>.Builder items, Strand strand, WireStyle style)
+    {
+        var points = strand.Route!.Points;
+        foreach (var (lug, at) in new[] { (strand.Wire.From, points[0]), (strand.Wire.To, points[^1]) })
+        {
+            if (scene.HasLug(lug) && !scene.IsSoldered(lug))
+            {
+                items.Add(new CircleShape("end", at, style.OuterWidth / 2, Pictures.Paint.Filled(style.Casing)));
+            }
+        }
+    }
+
+    /// <summary>What insulation covers: it ends a little before a joint, so that a wire that ends there looks other than one that passes.</summary>
+    private ImmutableArray<PathStep> Insulated(Strand strand, ImmutableArray<PathStep> steps)
+    {
+        var points = strand.Route!.Points;
+        var length = points.Skip(1).Select((to, i) => WirePath.Distance(points[i], to)).Sum();
+        var stripped = Math.Min(Tokens.StrippedEnd, length * Tokens.StrippedShare);
+        return WirePath.Trimmed(
+            steps,
+            scene.IsSoldered(strand.Wire.From) ? stripped : 0,
+            scene.IsSoldered(strand.Wire.To) ? stripped : 0
+        );
+    }
+
     private static void AddLine(
         ImmutableArray<PictureItem>.Builder items,
         ImmutableArray<PathStep> steps,
         WireStyle style
     )
     {
-        items.Add(new PathShape("casing", steps, style.CasingPaint with { HasRoundEnds = true }));
-        items.Add(new PathShape("core", steps, style.CorePaint with { HasRoundEnds = true }));
+        items.Add(new PathShape("casing", steps, style.CasingPaint with { HasRoundEnds = !style.IsInsulated }));
+        items.Add(new PathShape("core", steps, style.CorePaint with { HasRoundEnds = !style.IsInsulated }));
         if (style.Stripe is { } stripe)
         {
             items.Add(

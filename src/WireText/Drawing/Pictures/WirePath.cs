@@ -38,6 +38,43 @@ public static class WirePath
         return new WirePathResult(steps.ToImmutable(), gaps.ToImmutable());
     }
 
+    /// <summary>A drawn path without so much of its two ends; it is cut in its lines and between its turns, and never into a hop.</summary>
+    public static ImmutableArray<PathStep> Trimmed(ImmutableArray<PathStep> steps, double start, double end)
+    {
+        var (first, from) = CutAt(steps, start, 1, 1);
+        var (last, to) = CutAt(steps, end, steps.Length - 1, -1);
+        return first > last
+            ? steps
+            : [new PathStep.Move(from), .. steps.Skip(first).Take(last - first), Ending(steps[last], to)];
+    }
+
+    /// <summary>The step, from one end of the path on, in which a cut falls, and where it falls.</summary>
+    private static (int Step, Point At) CutAt(ImmutableArray<PathStep> steps, double cut, int first, int way)
+    {
+        var step = first;
+        while (true)
+        {
+            var (near, far) = way > 0 ? (steps[step - 1].To, steps[step].To) : (steps[step].To, steps[step - 1].To);
+            var isLine = steps[step] is PathStep.Line;
+            var length = Distance(near, far);
+            var isLast = way > 0 ? step == steps.Length - 1 : step == 1;
+            if (isLine && cut < length)
+            {
+                return (step, Along(near, far, cut));
+            }
+
+            if (isLast || (!isLine && (steps[step] is not PathStep.Turn || cut < length)))
+            {
+                return (step, near);
+            }
+
+            cut -= length;
+            step += way;
+        }
+    }
+
+    private static PathStep Ending(PathStep step, Point to) => step is PathStep.Line ? new PathStep.Line(to) : step;
+
     public static double Distance(Point a, Point b) =>
         Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 

@@ -8,6 +8,9 @@ internal sealed record WireStyle(Colour Core, Colour Casing, Colour? Stripe, dou
 {
     public double OuterWidth => Width + (2 * Tokens.Casing);
 
+    /// <summary>True for a covered wire, whose ends are stripped; false for bare wire and a part's own lead.</summary>
+    public bool IsInsulated => Width >= Tokens.WireCore;
+
     public Paint CorePaint => Paint.Stroked(Core, Width);
 
     public Paint CasingPaint => Paint.Stroked(Casing, OuterWidth);

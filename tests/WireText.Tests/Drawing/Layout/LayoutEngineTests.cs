@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using CsCheck;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
 using WireText.Parts;
 using Xunit.Sdk;
 using Size = WireText.Drawing.Layout.Size;
@@ -245,6 +246,80 @@ public class LayoutEngineTests
         Assert.Equal(braid.Sheath[0][0], braid.Tails[0].Points[0]);
         Assert.Equal(braid.Sheath[0][^1], braid.Tails[1].Points[0]);
         Assert.Empty(new LayoutMeasure(result).Faults);
+    }
+
+    [Theory]
+    [InlineData(LayoutEffort.Quick)]
+    [InlineData(LayoutEffort.Full)]
+    public void Lay_CoresOfOneCable_RunSideBySide(LayoutEffort effort)
+    {
+        // Lugs in another order, on parts that do not stand in one line: apart, each core would take its own way.
+        var problem = Problem(
+            [
+                TestParts.Pickup("neck") with
+                {
+                    GivenAt = new Point(0, 0),
+                },
+                TestParts.Lever("sel") with
+                {
+                    GivenAt = new Point(70, 90),
+                },
+                TestParts.Pot("vol") with
+                {
+                    GivenAt = new Point(0, 70),
+                },
+            ],
+            Wire("a", "neck.0", "sel.0"),
+            Wire("b", "neck.2", "sel.3"),
+            Wire("c", "neck.4", "sel.1"),
+            Wire("d", "neck.1", "vol.0"),
+            Wire("e", "vol.1", "sel.2")
+        );
+        var cable = new LayoutCable("cable", ["a", "b", "c"], null, null, null);
+
+        var apart = LayoutEngine.Lay(problem, effort);
+        var together = LayoutEngine.Lay(problem with { Cables = [cable] }, effort);
+
+        Assert.Empty(new LayoutMeasure(together).Faults);
+        Assert.InRange(ShareInCompany(together, "b", "a", "c"), 0.66, 1);
+        Assert.InRange(ShareInCompany(together, "c", "a", "b"), 0.66, 1);
+        Assert.InRange(ShareInCompany(apart, "b", "a", "c"), 0, 0.5);
+    }
+
+    /// <summary>How much of a wire's way runs within two lanes of one of the others and the same way.</summary>
+    private static double ShareInCompany(LayoutResult result, string id, params string[] others)
+    {
+        const double Near = 2.5 * Tokens.LanePitch;
+        var path = Steps(result, id);
+        var company = others.SelectMany(other => Steps(result, other)).ToList();
+        var shared = path.Count(step =>
+            company.Exists(other =>
+                other.IsUpright == step.IsUpright
+                && Math.Max(Math.Abs(other.At.X - step.At.X), Math.Abs(other.At.Y - step.At.Y)) < Near
+            )
+        );
+        return (double)shared / path.Count;
+    }
+
+    private static List<(Point At, bool IsUpright)> Steps(LayoutResult result, string id)
+    {
+        const double Step = 0.5;
+        var points = result.Wires.Single(wire => wire.Wire.Id == id).Points;
+        var steps = new List<(Point, bool)>();
+        for (var i = 1; i < points.Length; i++)
+        {
+            var (from, to) = (points[i - 1], points[i]);
+            var (dx, dy) = (to.X - from.X, to.Y - from.Y);
+            var count = (int)((Math.Abs(dx) + Math.Abs(dy)) / Step);
+            for (var k = 0; k < count; k++)
+            {
+                steps.Add(
+                    (new Point(from.X + (dx * k / count), from.Y + (dy * k / count)), Math.Abs(dy) > Math.Abs(dx))
+                );
+            }
+        }
+
+        return steps;
     }
 
     private static LayoutProblem Problem(ImmutableArray<LayoutPart> parts, params LayoutWire[] wires) =>

@@ -407,7 +407,10 @@ internal sealed class LayoutMeasure
     {
         foreach (var part in _result.Parts)
         {
-            if (part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
+            // A wire between two lugs of one part has nowhere else to carry its tag.
+            var isJumper =
+                own is { Wire: var jumper } && IsLugOf(part.Part, jumper.From) && IsLugOf(part.Part, jumper.To);
+            if (!isJumper && part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
             {
                 Faults.Add($"label overlap: {name} and the body of {part.Part.Id}");
             }
@@ -436,6 +439,9 @@ internal sealed class LayoutMeasure
             }
         }
     }
+
+    private static bool IsLugOf(LayoutPart part, string id) =>
+        part.Lugs.Any(lug => lug.Id == id) || part.Surfaces.Any(surface => surface.Id == id);
 
     private static bool Share(Box a, Box b) =>
         a.X < b.Right - 1e-6 && b.X < a.Right - 1e-6 && a.Y < b.Bottom - 1e-6 && b.Y < a.Bottom - 1e-6;

@@ -22,8 +22,7 @@ internal static class HandLaid
             [.. problem.Wires.Select(wire => Route(wire))],
             [],
             new Box(7, 8, 121, 92),
-            [],
-            IsSearched: false
+            []
         );
     }
 

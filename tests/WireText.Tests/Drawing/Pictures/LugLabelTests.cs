@@ -100,7 +100,7 @@ public class LugLabelTests
         }
     }
 
-    /// <summary>The straight stretches of a path, each as wide as its wire; corners and hops are walked as their chords.</summary>
+    /// <summary>A path as wide as its wire: lines and corners as they are drawn, hops as their chords.</summary>
     private static bool Meets(PathShape path, Box label)
     {
         const int Samples = 40;
@@ -110,7 +110,9 @@ public class LugLabelTests
             for (var sample = 0; sample <= Samples; sample++)
             {
                 var share = (double)sample / Samples;
-                var at = new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
+                var at = path.Steps[i] is PathStep.Turn turn
+                    ? Between(Between(from, turn.Corner, share), Between(turn.Corner, to, share), share)
+                    : Between(from, to, share);
                 if (Distance(label, at) < HalfOfAWire)
                 {
                     return true;
@@ -120,6 +122,9 @@ public class LugLabelTests
 
         return false;
     }
+
+    private static Point Between(Point from, Point to, double share) =>
+        new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
 
     private static double Distance(Box box, Point at)
     {

@@ -112,7 +112,10 @@ public class PictureTests
         Assert.Equal("vol.3", Data(wire, "to"));
         Assert.Equal("WH/BK", Data(wire, "colour"));
         Assert.Equal("wire", Data(wire, "kind"));
-        Assert.Equal(["casing", "core", "stripe"], wire.Elements().Select(e => (string?)e.Attribute("class")));
+        Assert.Equal(
+            ["strip", "conductor", "end", "casing", "core", "stripe"],
+            wire.Elements().Select(e => (string?)e.Attribute("class"))
+        );
     }
 
     [Fact]
@@ -190,7 +193,9 @@ public class PictureTests
     }
 
     private static IEnumerable<XElement> Groups(XDocument svg, string name) =>
-        svg.Descendants().Where(e => e.Name.LocalName == "g" && (string?)e.Attribute("class") == name);
+        svg.Descendants()
+            .Where(e => e.Name.LocalName == "g" && (string?)e.Attribute("class") == name)
+            .Where(e => e.Ancestors().All(outer => (string?)outer.Attribute("class") != "close-up"));
 
     private static string Data(XElement element, string name) => (string?)element.Attribute("data-" + name) ?? "";
 

@@ -28,23 +28,6 @@ internal sealed record KnownFault(string Name, string Why, string Circuit, Func<
                 fault.Kind == DrawingFaults.ThroughBody && EndsOn(fault.First, PartOf(fault.Second), circuit)
         ),
         new(
-            "A wire covers a lug's label on its own part",
-            """
-            Lug labels are set after the wires, where the part's face leaves room. On a face with rows of lugs inside its outline that is
-            crossed by its own wires there may be none; the label then lies partly under such a wire. The label of a part is never under
-            a wire that does not end on that part.
-            """,
-            """
-            pot   vol  push-pull 500k audio
-            jack  out  mono
-            wire  vol.A1  to vol.B2   red
-            wire  vol.B1  to vol.A2   white
-            wire  vol.A0  to out.tip  white
-            """,
-            (fault, circuit) =>
-                IsOverlap(fault, "label:", "wire:") && EndsOn(fault.Second, PartOf(fault.First), circuit)
-        ),
-        new(
             "Two texts of one part touch",
             """
             The labels of leads and lugs reach into the part's own face; on a narrow one, or turned on its side, there is no room for them

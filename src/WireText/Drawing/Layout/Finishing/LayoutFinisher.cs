@@ -16,7 +16,13 @@ internal static class LayoutFinisher
         ];
         var paths = WirePaths.Of(routed);
         var (hops, gaps) = HopPlacer.Place(paths, [.. all.Select(wire => wire.Rank)]);
-        var tags = TagPlacer.Place(paths, [.. all.Select(wire => wire.Tag)], hops, labelled);
+        var tags = TagPlacer.Place(
+            paths,
+            [.. all.Select(wire => wire.Tag)],
+            hops,
+            labelled,
+            Jumped(labelled, all.Length)
+        );
         var wires = new RoutedWire?[all.Length];
         for (var i = 0; i < all.Length; i++)
         {
@@ -42,6 +48,24 @@ internal static class LayoutFinisher
             BraidSheaths.Of(routed, wires),
             [.. all.Where((_, i) => wires[i] is null).Select(wire => wire.Id).Distinct(StringComparer.Ordinal)]
         );
+    }
+
+    /// <summary>By wire: the part whose lugs it joins to each other, or -1.</summary>
+    private static int[] Jumped(LabelledPlacement labelled, int count)
+    {
+        var wiring = labelled.Placement.Wiring;
+        return
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i =>
+                    i < wiring.Connections.Length
+                    && wiring.Connections[i] is { From: >= 0 and var from, To: >= 0 and var to }
+                    && wiring.Terminals[from].Part == wiring.Terminals[to].Part
+                        ? wiring.Terminals[from].Part
+                        : -1
+                ),
+        ];
     }
 
     /// <summary>The parts alone, for parts put too far apart for any wire.</summary>
@@ -77,7 +101,7 @@ internal static class LayoutFinisher
             }
         }
 
-        return new LayoutResult([.. parts], wires, braids, extent, unrouted, labelled.Placement.IsFound.Contains(true))
+        return new LayoutResult([.. parts], wires, braids, extent, unrouted)
         {
             Found = [.. wiring.Parts.Where((part, i) => labelled.Placement.IsFound[i]).Select(part => part.Id)],
             Slots =

@@ -14,16 +14,47 @@ internal static class TagPlacer
     private const double EveryHalfPitch = LayoutScale.Pitch / 2;
     private const double Clearance = 0.2;
 
+    /// <summary>How far a tag on a part keeps from the middle of its lugs, along and across, so that their names find room. Chosen by eye.</summary>
+    private const double RoomForLugNames = 2.7;
+
+    /// <summary>Half of a joint on a case as it is drawn.</summary>
+    private const double CaseJointRadius = 1.15;
+
     private readonly record struct Candidate(TagPlace Place, double Cost);
 
-    public static TagPlace?[] Place(Point[][] paths, Size?[] sizes, List<Point>[] hops, LabelledPlacement labelled)
+    /// <param name="jumped">By wire: the index of the part whose lugs it joins to each other, or -1. Its tag may lie on that part.</param>
+    public static TagPlace?[] Place(
+        Point[][] paths,
+        Size?[] sizes,
+        List<Point>[] hops,
+        LabelledPlacement labelled,
+        int[] jumped
+    )
+    {
+        var solids = jumped.Append(-1).Distinct().ToDictionary(part => part, part => Solids(labelled, part));
+        foreach (var end in paths.Where(path => path.Length > 0).SelectMany(path => new[] { path[0], path[^1] }))
+        {
+            // On a case the joints lie where the wires end, lug or not.
+            var joint = Box.Around(end, 2 * CaseJointRadius, 2 * CaseJointRadius);
+            foreach (var part in jumped.Where(part => part >= 0).Distinct())
+            {
+                solids[part].Add(joint);
+            }
+        }
+
+        return Place(paths, sizes, hops, wire => jumped[wire] < 0 ? [solids[-1]] : [solids[-1], solids[jumped[wire]]]);
+    }
+
+    /// <param name="solidsOf">By wire: what its tag may not touch, besides wires and hops; of several it must be clear of one.</param>
+    public static TagPlace?[] Place(Point[][] paths, Size?[] sizes, List<Point>[] hops, Func<int, BoxGrid[]> solidsOf)
     {
         var stretches = new Stretches(paths);
-        var solids = Solids(labelled);
         var candidates = new List<Candidate>[paths.Length];
         for (var wire = 0; wire < paths.Length; wire++)
         {
-            candidates[wire] = sizes[wire] is { } size ? CandidatesOf(wire, paths, size, hops, stretches, solids) : [];
+            candidates[wire] = sizes[wire] is { } size
+                ? CandidatesOf(wire, paths, size, hops, stretches, solidsOf(wire))
+                : [];
         }
 
         return ChooseGreedily(candidates);
@@ -49,21 +80,30 @@ internal static class TagPlacer
         return chosen;
     }
 
-    private static BoxGrid Solids(LabelledPlacement labelled)
+    /// <param name="open">The part on which tags may lie, clear of its lugs and its own text; -1 for none.</param>
+    private static BoxGrid Solids(LabelledPlacement labelled, int open)
     {
         var solids = new BoxGrid();
         var (wiring, poses) = (labelled.Placement.Wiring, labelled.Placement.Poses);
         for (var part = 0; part < poses.Length; part++)
         {
-            foreach (var outline in wiring.Parts[part].Body)
+            if (part != open)
             {
-                solids.Add(Geometry.BoundsOf(poses[part].OnPage(outline)));
+                foreach (var outline in wiring.Parts[part].Body)
+                {
+                    solids.Add(Geometry.BoundsOf(poses[part].OnPage(outline)));
+                }
+            }
+            else if (wiring.Parts[part].TextBox is { } text)
+            {
+                solids.Add(poses[part].OnPage(text));
             }
 
             foreach (var lug in wiring.Parts[part].Lugs)
             {
                 var at = poses[part].OnPage(lug.At);
-                solids.Add(Box.Around(at, 2 * LayoutScale.JointRadius, 2 * LayoutScale.JointRadius));
+                var room = part == open ? RoomForLugNames : LayoutScale.JointRadius;
+                solids.Add(Box.Around(at, 2 * room, 2 * room));
             }
 
             if (labelled.Labels[part] is { } label)
@@ -81,7 +121,7 @@ internal static class TagPlacer
         Size size,
         List<Point>[] hops,
         Stretches stretches,
-        BoxGrid solids
+        BoxGrid[] solids
     )
     {
         var found = new List<Candidate>();
@@ -127,10 +167,10 @@ internal static class TagPlacer
         );
     }
 
-    private static bool IsFree(Box box, Stretch run, List<Point>[] hops, Stretches stretches, BoxGrid solids)
+    private static bool IsFree(Box box, Stretch run, List<Point>[] hops, Stretches stretches, BoxGrid[] solids)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        if (solids.IsHit(Geometry.Inflated(box, Clearance)))
+        if (Array.TrueForAll(solids, grid => grid.IsHit(Geometry.Inflated(box, Clearance))))
         {
             return false;
         }

@@ -70,6 +70,9 @@ internal sealed class PathSearch
     /// <summary>A node that no path may enter; -1 for none.</summary>
     public int ClosedNode { get; set; } = -1;
 
+    /// <summary>The nodes beside the wires that a path should run along; null when it may go where it likes.</summary>
+    public bool[]? Company { get; set; }
+
     /// <summary>Of one routing; each state that is taken up is counted.</summary>
     public required SearchBudget Budget { get; init; }
 
@@ -301,6 +304,7 @@ internal sealed class PathSearch
         }
 
         var cost = next.StepCost + _nearLugCost[next.NearLug];
+        cost += Company is { } company && !company[to] ? RouteCosts.AwayFromCable : 0;
         var users = _edges[edge].Users;
         if (isStub)
         {

@@ -12,7 +12,7 @@ internal static class RouteCosts
     public const int Jog = 60;
 
     /// <summary>A crossing one step from a bend: the hop has little room.</summary>
-    public const int CrampedCrossing = 40;
+    public const int CrampedCrossing = 120;
 
     /// <summary>A crossing at which both wires have a corner beside it.</summary>
     public const int NoRoomToHop = 600;
@@ -32,6 +32,9 @@ internal static class RouteCosts
 
     /// <summary>Sharing the last step before a lug with another wire of that lug: they meet at the lug itself, slanted.</summary>
     public const int SharedStub = 250;
+
+    /// <summary>A step of a cable's core that is not beside another core of it.</summary>
+    public const int AwayFromCable = 30;
 
     /// <summary>What a lane that another wire has costs at most; see <see cref="Negotiation"/>.</summary>
     public const int MostPresent = 20_000;

@@ -112,6 +112,7 @@ internal sealed class WireRouter
             router.ImproveSingles();
         }
 
+        router.RunCablesTogether();
         router.RetryUnrouted();
         router.MakeRoomForHops();
         var tails = router.RouteTails();
@@ -278,6 +279,63 @@ internal sealed class WireRouter
         }
 
         return hasGained;
+    }
+
+    /// <summary>Leads the cores of each cable side by side, every core after the first beside those before it; all of a cable's or none.</summary>
+    private void RunCablesTogether()
+    {
+        foreach (var cable in _lattice.Wiring.Cables)
+        {
+            int[] cores =
+            [
+                .. cable
+                    .Cores.Select(_lattice.Wiring.ConnectionOf)
+                    .Where(core => core >= 0 && _routes[core] is not null)
+                    .OrderBy(core => _requests[core]!.LowerBound),
+            ];
+            var apart = cores.Skip(1).Select(core => (Core: core, Route: TakeOut(core)!)).ToArray();
+            if (!RunTogether(cores))
+            {
+                foreach (var (core, route) in apart)
+                {
+                    TakeOut(core);
+                    Place(core, route);
+                }
+            }
+        }
+    }
+
+    /// <returns>False when one of the cores found no way.</returns>
+    private bool RunTogether(int[] cores)
+    {
+        _search.Company = new bool[_lattice.NodeCount];
+        foreach (var core in cores)
+        {
+            if (_routes[core] is null)
+            {
+                Place(core, _search.Find(_requests[core]!, WindowOf(_requests[core]!, 1), PathSearch.Hard));
+            }
+
+            foreach (var node in _routes[core]?.Nodes ?? [])
+            {
+                MarkBeside(_search.Company, node);
+            }
+        }
+
+        _search.Company = null;
+        return cores.All(core => _routes[core] is not null);
+    }
+
+    private void MarkBeside(bool[] company, int node)
+    {
+        for (var direction = 0; direction < 4; direction++)
+        {
+            var beside = node + _lattice.Step(direction);
+            if (beside >= 0 && beside < company.Length)
+            {
+                company[beside] = true;
+            }
+        }
     }
 
     /// <summary>Leads wires off crossings at which neither has room for a hop, where another legal way exists.</summary>

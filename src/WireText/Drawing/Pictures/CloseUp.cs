@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>
+/// One part drawn once more, larger, with every wire that ends on it and the name of where each goes: for a switch whose lugs
+/// lie so close that the wires between them have no room for their tags.
+/// </summary>
+internal sealed class CloseUp
+{
+    private const int SeveralWires = 3;
+
+    private readonly Scene _scene;
+    private readonly ImmutableArray<WayOut> _ways;
+    private readonly Size _inner;
+    private readonly Frame _words;
+
+    /// <summary>What words beside the frame take up on its four sides.</summary>
+    private readonly record struct Frame(double Left, double Top, double Right, double Bottom);
+
+    private CloseUp(Scene scene, ImmutableArray<WayOut> ways, Size inner)
+    {
+        (_scene, _ways, _inner) = (scene, ways, inner);
+        _words = new Frame(Room(Side.West), Room(Side.North), Room(Side.East), Room(Side.South));
+    }
+
+    private double Room(Side side) =>
+        _ways
+            .Where(way => way.Side == side && !way.IsInside)
+            .Select(way => WidthOf(way) + (2 * Tokens.LabelGap) + Tokens.LabelTouch)
+            .DefaultIfEmpty(0)
+            .Max();
+
+    private static double WidthOf(WayOut way) => DrawnText.Width(way.To, TextWeight.Medium, Tokens.LugLabelSize);
+
+    /// <summary>The part's index in <see cref="Circuit.Parts"/>.</summary>
+    public int Part => _scene.Parts[0].Index;
+
+    /// <summary>With its caption and the words round it.</summary>
+    public Size Size =>
+        new(
+            Math.Max(_words.Left + _inner.Width + _words.Right, CaptionWidth),
+            Tokens.CaptionHeight + _words.Top + _inner.Height + _words.Bottom
+        );
+
+    /// <summary>The ids of wires that carry their tag here.</summary>
+    public IEnumerable<string> Tagged =>
+        _scene.Wires.Where(wire => wire.Route.Tag is not null).Select(wire => wire.Wire.Id);
+
+    /// <summary>The close-ups that a drawing needs, in the order of the parts.</summary>
+    /// <param name="unnamed">Parts some of whose lugs had no room for their names.</param>
+    public static ImmutableArray<CloseUp> Of(Scene scene, IReadOnlySet<int> unnamed)
+    {
+        var wanted = scene
+            .Wires.Where(IsUntagged)
+            .Select(wire => DensestEnd(scene, wire.Wire))
+            .Concat(scene.Parts.Where(part => IsCrowded(scene, part)).Select(part => part.Index))
+            .Concat(unnamed)
+            .ToHashSet();
+        return [.. scene.Parts.Where(part => wanted.Contains(part.Index)).Select(part => Build(scene, part))];
+    }
+
+    private static bool IsUntagged(SceneWire wire) => wire.Route.Tag is null && WireFaces.TagOf(wire.Wire).Length > 0;
+
+    /// <summary>True when several wires share a lug, some of them the leads of a part that hangs there.</summary>
+    private static bool IsCrowded(Scene scene, ScenePart part) =>
+        part.Face.Lugs.Any(lug =>
+            scene.WiresAt(lug.Lug) is { Length: >= SeveralWires } wires
+            && wires.Any(wire => wire.Kind == WireKind.PartLead)
+        );
+
+    /// <summary>Of a wire's two parts the one that has more lugs in the same room, if it is worth a closer look; else -1.</summary>
+    private static int DensestEnd(Scene scene, Wire wire) =>
+        new[] { wire.From, wire.To }
+            .Where(lug => lug >= 0)
+            .Select(lug => scene.FindPart(scene.Circuit.PartOf(scene.Circuit.Lugs[lug]).Index))
+            .OfType<ScenePart>()
+            .Where(part => part.Face.Lugs.Length > 2)
+            .OrderByDescending(part => part.Face.Lugs.Length / (part.Bounds.Width * part.Bounds.Height))
+            .Select(part => part.Index)
+            .FirstOrDefault(-1);
+
+    private static CloseUp Build(Scene scene, ScenePart part)
+    {
+        var cut = new CloseUpCut(scene, part);
+        var inner = new Size(cut.Region.Width * Tokens.CloseUpScale, cut.Region.Height * Tokens.CloseUpScale);
+        var larger = new Scene(scene.Circuit, [cut.Face], cut.Layout, scene.Options with { Findings = [] });
+        return new CloseUp(larger, cut.Ways, inner);
+    }
+
+    /// <summary>The close-up with its upper left corner at a point of the page.</summary>
+    public PictureGroup Paint(Point at)
+    {
+        var theme = _scene.Theme;
+        var origin = new Point(at.X + _words.Left, at.Y + Tokens.CaptionHeight + _words.Top);
+        var frame = new Box(origin.X, origin.Y, _inner.Width, _inner.Height);
+        var moved = new Scene(
+            _scene.Circuit,
+            [.. _scene.Parts.Select(part => part.Face)],
+            LayoutShift.By(_scene.Layout, origin),
+            _scene.Options
+        );
+        var words = _ways.Select(way => way with { At = way.At + origin }).Select(Words).ToImmutableArray();
+        var space = new LabelSpace(moved, frame);
+        foreach (var word in words)
+        {
+            space.Take(word.Bounds);
+        }
+
+        IEnumerable<PictureItem> items =
+        [
+            .. Caption(at),
+            new RectangleShape(
+                "close-up-frame",
+                frame,
+                Tokens.BodyCorner,
+                new Paint(theme.Paper, theme.Detail, Tokens.DetailLine)
+            ),
+            .. PictureBuilder.Drawing(moved, space, namesAll: true).Items,
+            .. words,
+        ];
+        return new PictureGroup("close-up", [.. items.Select(PictureBuilder.WithoutIds)]) { Shows = [("part", Name)] };
+    }
+
+    private string Name => _scene.Circuit.Parts[Part].Name;
+
+    private static string ScaleWords =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Tokens.CloseUpScale:0.#} : 1");
+
+    private double CaptionWidth =>
+        DrawnText.Width(CaptionName, TextWeight.SemiBold, Tokens.NameSize)
+        + Tokens.SpaceInCaption
+        + DrawnText.Width(ScaleWords, TextWeight.Regular, Tokens.NoteSize);
+
+    private string CaptionName => DrawnText.Fit(Name, TextWeight.SemiBold, Tokens.NameSize, Tokens.WidestLabel);
+
+    private IEnumerable<TextItem> Caption(Point at)
+    {
+        var baseline = at.Y + Tokens.NameSize;
+        var theme = _scene.Theme;
+        yield return TextItem.Start(
+            "close-up-name",
+            CaptionName,
+            at with
+            {
+                Y = baseline,
+            },
+            TextWeight.SemiBold,
+            Tokens.NameSize,
+            theme.Ink
+        );
+        var after = DrawnText.Width(CaptionName, TextWeight.SemiBold, Tokens.NameSize) + Tokens.SpaceInCaption;
+        yield return TextItem.Start(
+            "close-up-scale",
+            ScaleWords,
+            new Point(at.X + after, baseline),
+            TextWeight.Regular,
+            Tokens.NoteSize,
+            theme.QuietInk
+        );
+    }
+
+    /// <summary>Where a wire goes on to, written on from its end.</summary>
+    private TextItem Words(WayOut way)
+    {
+        var size = Tokens.LugLabelSize;
+        var away = (2 * Tokens.LabelGap) + (WidthOf(way) / 2) + Tokens.LabelTouch;
+        var towards = TextSpot.Unit(way.Side);
+        return TextItem.Centred(
+            "way",
+            way.To,
+            new Point(way.At.X + (towards.X * away), way.At.Y + (towards.Y * away)),
+            TextWeight.Medium,
+            size,
+            _scene.Theme.Ink,
+            way.Side is Side.North or Side.South
+        );
+    }
+}

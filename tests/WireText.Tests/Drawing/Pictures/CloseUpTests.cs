@@ -1,0 +1,138 @@
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Drawing.Pictures;
+
+/// <summary>A part whose wires have no room for their tags is drawn once more, larger; what it shows is held to the text of the circuit.</summary>
+public class CloseUpTests
+{
+    public static TheoryData<string> Examples() => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void CloseUp_HasEveryWireOfItsPart_AndSaysWhereItGoes(string name)
+    {
+        var (circuit, picture) = Draw(name);
+        foreach (var close in CloseUpsOf(picture))
+        {
+            var part = circuit.FindPart(ShownBy(close, "part")!)!;
+            var wires = circuit.Wires.Where(wire => part.Lugs.Any(wire.Touches)).ToList();
+            var drawn = Flat(close.Items)
+                .Where(item => item.Class is "wire" or "braid")
+                .Select(item => ShownBy(item, "wire"));
+            Assert.Equal(
+                wires.Select(wire => wire.Id).Order(StringComparer.Ordinal),
+                drawn.Distinct().Order(StringComparer.Ordinal)
+            );
+
+            var others = wires
+                .Where(wire => wire.Kind != WireKind.Braid)
+                .SelectMany(wire => new[] { wire.From, wire.To })
+                .Where(lug => lug >= 0 && !part.Lugs.Contains(lug))
+                .Select(circuit.NameOf);
+            var said = Flat(close.Items)
+                .OfType<TextItem>()
+                .Where(text => text.Class == "way")
+                .Select(text => text.Text);
+            Assert.Equal(others.Order(StringComparer.Ordinal), said.Order(StringComparer.Ordinal));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Words_InACloseUp_LieOnNothing(string name)
+    {
+        var (_, picture) = Draw(name);
+        foreach (var close in CloseUpsOf(picture))
+        {
+            var tags = Flat(close.Items)
+                .OfType<RectangleShape>()
+                .Where(item => item.Class == "tag-box")
+                .Select(tag => tag.Box);
+            var words = Flat(close.Items).OfType<TextItem>().Where(text => text.Class != "tag-text").ToList();
+            var lugs = Flat(close.Items).OfType<CircleShape>().Where(item => item.Class is "eyelet" or "joint");
+            Box[] taken = [.. tags, .. words.Select(word => word.Bounds)];
+            for (var i = 0; i < taken.Length; i++)
+            {
+                Assert.All(
+                    taken.Skip(i + 1),
+                    other => Assert.False(Touch(taken[i], other), $"{close.Shows[0]}: {taken[i]} {other}")
+                );
+                Assert.All(
+                    lugs,
+                    lug =>
+                        Assert.True(Distance(taken[i], lug) >= lug.Radius, $"{close.Shows[0]}: {taken[i]} {lug.Centre}")
+                );
+            }
+
+            var paper = new Box(0, 0, picture.Page.Width, picture.Page.Height);
+            Assert.All(taken, box => Assert.True(IsInside(paper, box), $"{close.Shows[0]}: {box}"));
+        }
+    }
+
+    [Fact]
+    public void Switch_WithWiresAcrossIt_IsShownLarger()
+    {
+        // A cross of two wires on a double changeover switch: no room for a tag on either at true size.
+        var picture = Drawings.PictureOf(
+            """
+            circuit "crossed"
+            pickup  neck  single-coil
+            switch  turn  slide-dpdt
+            jack    out   mono
+            wire    neck.hot    to turn.A0 white
+            wire    neck.ground to turn.B0 grey
+            wire    turn.A1 to turn.B2 orange
+            wire    turn.A2 to turn.B1 violet
+            wire    turn.A1 to out.tip red
+            wire    turn.B1 to out.sleeve black
+            """
+        );
+
+        var close = Assert.Single(CloseUpsOf(picture));
+
+        Assert.Equal("turn", ShownBy(close, "part"));
+        var tags = Flat(close.Items)
+            .OfType<TextItem>()
+            .Where(text => text.Class == "tag-text")
+            .Select(text => text.Text);
+        Assert.Equal(["BK", "GY", "OG", "RD", "VT", "WH"], tags.Order(StringComparer.Ordinal));
+        Assert.DoesNotContain(Flat(picture.Items), item => item.Class == "wire-row");
+    }
+
+    [Fact]
+    public void Drawing_WithRoomForEveryTag_HasNoCloseUp() =>
+        Assert.Empty(CloseUpsOf(Draw("1-one-pickup.wiring").Picture));
+
+    private static (Circuit Circuit, Picture Picture) Draw(string name)
+    {
+        var source = new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name)));
+        var laid = WiringCompiler.Lay(source, NoSources.Instance, LayoutEffort.Quick);
+        var circuit = laid.Compiled.Circuit!;
+        return (circuit, PictureBuilder.Build(circuit, laid.Layout!, new PictureOptions()));
+    }
+
+    private static List<PictureGroup> CloseUpsOf(Picture picture) =>
+        [.. Flat(picture.Items).OfType<PictureGroup>().Where(group => group.Class == "close-up")];
+
+    private static string? ShownBy(PictureItem item, string name) =>
+        item.Shows.Where(shown => shown.Name == name).Select(shown => shown.Value).FirstOrDefault();
+
+    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
+        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(item) : [item]);
+
+    private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
+
+    private static bool IsInside(Box outer, Box inner) =>
+        inner.X >= outer.X && inner.Y >= outer.Y && inner.Right <= outer.Right && inner.Bottom <= outer.Bottom;
+
+    private static double Distance(Box box, CircleShape disc)
+    {
+        var dx = Math.Max(0, Math.Max(box.X - disc.Centre.X, disc.Centre.X - box.Right));
+        var dy = Math.Max(0, Math.Max(box.Y - disc.Centre.Y, disc.Centre.Y - box.Bottom));
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+}
