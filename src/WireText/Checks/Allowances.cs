@@ -43,7 +43,10 @@ internal static class Allowances
                 $"nothing is found that this allows: no '{allowance.Check.ToLowerInvariant()}'"
                     + (allowance.Lug is null ? "" : $" at '{allowance.Lug}'"),
                 "take this line out: it would hide the next one"
-            ));
+            )
+            {
+                Edits = [TextEdit.WithoutStatement(allowance.DeclaredAt)],
+            });
 
     private static bool Allows(Circuit circuit, Allowance allowance, Finding finding) =>
         IsId(allowance, finding.Id)
@@ -59,11 +62,15 @@ internal static class Allowances
         var near = DidYouMean.Nearest(allowance.Check, known);
         return Report(
             $"no check is called '{allowance.Check}'",
-            near is null ? "write the name that stands in brackets after the finding" : $"did you mean '{near}'?"
+            near is null ? "write the name that stands in brackets after the finding" : $"did you mean '{near}'?",
+            TextEdit.Meant(allowance.DeclaredAt, near, known)
         );
 
-        Finding Report(string message, string help) =>
-            new(UnknownCheck, Severity.Error, allowance.DeclaredAt, message, help);
+        Finding Report(string message, string help, TextEdit? edit = null) =>
+            new(UnknownCheck, Severity.Error, allowance.DeclaredAt, message, help)
+            {
+                Edits = edit is null ? [] : [edit],
+            };
     }
 
     private static bool IsId(Allowance allowance, string id) =>

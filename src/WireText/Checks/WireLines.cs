@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Text;
 
 namespace WireText.Checks;
 
@@ -16,6 +18,12 @@ public static class WireLines
     /// <summary>A stretch as a line of its own.</summary>
     public static string Line(Circuit circuit, Wire wire) =>
         Line(EndName(circuit, wire.From), EndName(circuit, wire.To), ColourOf(wire, SignalColour));
+
+    /// <summary>A line put in below the last wire of a circuit; nothing where it has none.</summary>
+    public static ImmutableArray<TextEdit> Added(Circuit circuit, string line) =>
+        circuit.Wires.LastOrDefault(wire => wire.Kind == WireKind.Wire) is { } last
+            ? [TextEdit.LineBelow(last.DeclaredAt, line)]
+            : [];
 
     /// <summary>The wire's colour, or another where it has none.</summary>
     public static string ColourOf(Wire wire, string otherwise) => wire.Colour?.Name ?? otherwise;

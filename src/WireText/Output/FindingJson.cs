@@ -78,6 +78,16 @@ public static class FindingJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("edits");
+        foreach (var edit in finding.Edits)
+        {
+            json.WriteStartObject();
+            json.WriteString("newText", edit.NewText);
+            WritePlace(json, edit.At);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

@@ -208,6 +208,7 @@ public sealed class FindingSarif
         }
 
         json.WriteEndArray();
+        WriteFixes(finding);
         // In all results or in none (3.27.23).
         json.WriteStartArray("suppressions");
         if (allowed is not null)
@@ -217,6 +218,41 @@ public sealed class FindingSarif
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>One fix (3.55) with all the changes, file by file (3.56); of each change the place and the new text (3.57).</summary>
+    private void WriteFixes(Finding finding)
+    {
+        json.WriteStartArray("fixes");
+        if (!finding.Edits.IsEmpty)
+        {
+            json.WriteStartObject();
+            WriteText("description", finding.Help ?? finding.Message);
+            json.WriteStartArray("artifactChanges");
+            foreach (var file in finding.Edits.GroupBy(edit => edit.At.Source.Path, StringComparer.Ordinal))
+            {
+                json.WriteStartObject();
+                WriteFile("artifactLocation", file.Key);
+                json.WriteStartArray("replacements");
+                foreach (var edit in file)
+                {
+                    json.WriteStartObject();
+                    WriteRegion("deletedRegion", edit.At);
+                    json.WriteStartObject("insertedContent");
+                    json.WriteString("text", edit.NewText);
+                    json.WriteEndObject();
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndArray();
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private int RuleIndex(Finding finding) => Enumerable.Range(0, rules.Length).Single(i => rules[i].Id == finding.Id);

@@ -38,6 +38,17 @@ public static class DidYouMean
         return nearest;
     }
 
+    /// <summary>True when no other candidate takes as few slips: then the word is hardly a guess.</summary>
+    public static bool IsNearest(string word, string near, IEnumerable<string> candidates)
+    {
+        var slips = Slips(word, near);
+        return candidates.All(other =>
+            string.Equals(other, near, StringComparison.OrdinalIgnoreCase)
+            || other.Length > LongestWord
+            || Slips(word, other) > slips
+        );
+    }
+
     /// <summary>The restricted Damerau–Levenshtein distance: no letter takes part in two slips.</summary>
     internal static int Slips(string a, string b)
     {

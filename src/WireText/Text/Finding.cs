@@ -52,6 +52,9 @@ public sealed record Finding(string Id, Severity Severity, SourceLocation Locati
     /// <summary>Other places that matter, such as an earlier declaration.</summary>
     public ImmutableArray<RelatedPlace> Related { get; init; } = [];
 
+    /// <summary>The changes that mend it, where the mend is certain: all of them together. Empty where it is the author's choice.</summary>
+    public ImmutableArray<TextEdit> Edits { get; init; } = [];
+
     /// <summary>The lugs, parts and positions that a drawing marks; the first is the one blamed.</summary>
     public ImmutableArray<Subject> Subjects { get; init; } = [];
 }

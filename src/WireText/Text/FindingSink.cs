@@ -11,8 +11,9 @@ public sealed class FindingSink
 
     public void Add(Finding finding) => findings.Add(finding);
 
-    public void Error(string id, SourceLocation at, string message, string? help = null) =>
-        findings.Add(new Finding(id, Severity.Error, at, message, help));
+    /// <param name="edit">The change that mends it, where that is certain.</param>
+    public void Error(string id, SourceLocation at, string message, string? help = null, TextEdit? edit = null) =>
+        findings.Add(new Finding(id, Severity.Error, at, message, help) { Edits = edit is null ? [] : [edit] });
 
     public void Warning(string id, SourceLocation at, string message, string? help = null) =>
         findings.Add(new Finding(id, Severity.Warning, at, message, help));

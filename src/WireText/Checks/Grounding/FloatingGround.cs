@@ -92,13 +92,17 @@ public sealed class FloatingGround : ICheck
             silenced.Count > 0
                 ? $", and {Listing.Of(silenced.Select(part => part.Name))} {(silenced.Count == 1 ? "is" : "are")} silent"
                 : "";
+        var line = GroundPlaces.Line(context, metal);
         return Description.At(
             silenced.Count > 0 ? Severity.Error : Severity.Warning,
             Places.Of(context, metal.Lugs[0]),
             message + silence,
-            $"solder a ground wire: {GroundPlaces.Line(context, metal)}",
+            $"solder a ground wire: {line}",
             [.. metal.Lugs.Select(context.Subject), .. silenced.Select(part => Subject.Part(part.Name))]
-        );
+        ) with
+        {
+            Edits = WireLines.Added(context.Circuit, line),
+        };
     }
 
     private Finding ReportBraid(CheckContext context, Cable cable)
@@ -145,6 +149,9 @@ public sealed class FloatingGround : ICheck
             $"solder a ground wire: {line}",
             context.Subject(end),
             Subject.Part(context.Circuit.Parts[coil.Part].Name)
-        );
+        ) with
+        {
+            Edits = WireLines.Added(context.Circuit, line),
+        };
     }
 }

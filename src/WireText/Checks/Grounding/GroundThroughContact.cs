@@ -46,10 +46,14 @@ public sealed class GroundThroughContact : ICheck
         where metal.Contact.Relation == ContactRelation.Always && !metal.IsSoldered
         let names = metal.Lugs.Select(context.Circuit.NameOf).ToList()
         let controls = metal.Contact.Controls.Select(control => context.Circuit.Controls[control].Name)
+        let line = GroundPlaces.Line(context, metal)
         select Description.At(
             Places.Of(context, metal.Lugs[0]),
             $"{Listing.Of(names)} {(names.Count == 1 ? "is" : "are")} grounded through the contacts of {Listing.Of(controls)} alone",
-            $"solder a ground wire past the switch: {GroundPlaces.Line(context, metal)}",
+            $"solder a ground wire past the switch: {line}",
             [.. metal.Lugs.Select(context.Subject), .. controls.Select(name => Subject.Part(name.Split('.')[0]))]
-        );
+        ) with
+        {
+            Edits = WireLines.Added(context.Circuit, line),
+        };
 }

@@ -9,6 +9,16 @@ namespace WireText.Checks.Repairs;
 /// <param name="New">The lines in its place; empty where it goes.</param>
 public sealed record LineEdit(string? Old, ImmutableArray<string> New)
 {
+    /// <summary>A place on the line that is there; null where lines are added.</summary>
+    public SourceLocation? At { get; init; }
+
+    /// <summary>The same as changes of the text; none where there is no place for a line to add.</summary>
+    public ImmutableArray<TextEdit> InText(Circuit circuit) =>
+        At is not { } place ? WireLines.Added(circuit, New[0])
+        : New.IsEmpty ? [TextEdit.WithoutStatement(place)]
+        : New is [var only] && Line.Of(place).ChangedWords(only) is { } words ? words
+        : [TextEdit.Statement(place, New)];
+
     /// <summary>What an edit of the circuit is in its text, in the order of the lines.</summary>
     public static ImmutableArray<LineEdit> Of(Circuit circuit, CircuitEdit edit)
     {
@@ -25,7 +35,10 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
         new(
             Line.Of(control.NamedAt!.Value).Tidied,
             [$"positions {control.Name} {string.Join(' ', control.Positions.Select(position => position.Name))}"]
-        );
+        )
+        {
+            At = control.NamedAt,
+        };
 
     private static string Added(Circuit circuit, AddWire add)
     {
@@ -49,7 +62,10 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
                     group.First().Kind == WireKind.Wire
                         ? Runs(edited, group.First())
                         : [Renamed(group.Key, circuit, edited, group)]
-                )),
+                )
+                {
+                    At = group.First().DeclaredAt,
+                }),
         ];
 
     /// <summary>What is left of a run of wire: one line, or one for each piece where it no longer meets.</summary>
@@ -111,7 +127,32 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
         /// <summary>Single blanks, none at the ends, no comment; what is in quotes stays as it is.</summary>
         public static string Tidy(string text)
         {
-            var words = new List<string>();
+            return string.Join(' ', WordsIn(text).Select(word => text.Substring(word.Start, word.Length)));
+        }
+
+        /// <summary>The words that differ in another line with as many, so that columns and comment stay; else null.</summary>
+        public ImmutableArray<TextEdit>? ChangedWords(string other)
+        {
+            var text = Source.Slice(Span);
+            var (old, now) = (WordsIn(text), WordsIn(other));
+            var (source, start) = (Source, Span.Start);
+            return old.Count != now.Count
+                ? null
+                :
+                [
+                    .. old.Zip(now)
+                        .Select(pair => (At: pair.First, Now: other.Substring(pair.Second.Start, pair.Second.Length)))
+                        .Where(word => text.Substring(word.At.Start, word.At.Length) != word.Now)
+                        .Select(word => new TextEdit(
+                            new SourceLocation(source, word.At with { Start = start + word.At.Start }),
+                            word.Now
+                        )),
+                ];
+        }
+
+        private static List<TextSpan> WordsIn(string text)
+        {
+            var words = new List<TextSpan>();
             for (var start = 0; start < text.Length; )
             {
                 if (char.IsWhiteSpace(text[start]))
@@ -126,11 +167,11 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
                 }
 
                 var end = WordEnd(text, start);
-                words.Add(text[start..end]);
+                words.Add(TextSpan.FromBounds(start, end));
                 start = end;
             }
 
-            return string.Join(' ', words);
+            return words;
         }
 
         private static int WordEnd(string text, int start)

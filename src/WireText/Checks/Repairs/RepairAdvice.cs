@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Checks.Intent;
 using WireText.Circuits;
 using WireText.Text;
@@ -47,8 +48,16 @@ internal static class RepairAdvice
             { IsComplete: true, Repairs: { IsEmpty: false } repairs } => refuted with
             {
                 Help = $"{RepairText.Of(circuit, repairs)}\n{otherwise}",
+                Edits = repairs is [var only] ? InText(circuit, only) : [],
             },
             _ => refuted,
         };
+    }
+
+    /// <summary>All the changes of one repair, or none.</summary>
+    private static ImmutableArray<TextEdit> InText(Circuit circuit, CircuitEdit repair)
+    {
+        var edits = LineEdit.Of(circuit, repair).Select(line => line.InText(circuit)).ToList();
+        return edits.Exists(line => line.IsEmpty) ? [] : [.. edits.SelectMany(line => line)];
     }
 }

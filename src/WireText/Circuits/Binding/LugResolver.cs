@@ -55,12 +55,14 @@ internal sealed class LugResolver(CircuitDraft draft)
 
     private void ReportPart(WordSyntax name)
     {
-        var near = Guess(name.Text, draft.Parts.Select(p => p.Name));
+        var names = draft.Parts.Select(p => p.Name).ToList();
+        var near = Guess(name.Text, names);
         draft.Sink.Error(
             "unknown-part",
             draft.Tree.At(name),
             $"no part is named '{name.Text}'",
-            near is null ? "declare it on a line of its own" : $"did you mean '{near}'?"
+            near is null ? "declare it on a line of its own" : $"did you mean '{near}'?",
+            TextEdit.Meant(draft.Tree.At(name), near, names)
         );
     }
 
@@ -97,7 +99,8 @@ internal sealed class LugResolver(CircuitDraft draft)
             "unknown-lug",
             draft.Tree.At(span),
             $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
-            near is null ? null : $"did you mean '{near}'?"
+            near is null ? null : $"did you mean '{near}'?",
+            TextEdit.Meant(draft.Tree.At(span), near, names)
         );
     }
 

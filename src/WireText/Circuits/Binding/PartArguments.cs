@@ -114,7 +114,8 @@ internal sealed class PartArguments
             $"no kind of part is called '{part.Kind.Text}'",
             near is null
                 ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
-                : $"did you mean '{near}'?"
+                : $"did you mean '{near}'?",
+            TextEdit.Meant(draft.Tree.At(part.Kind), near, draft.Catalogue.Kinds)
         );
     }
 
@@ -142,7 +143,8 @@ internal sealed class PartArguments
             "unknown-model",
             draft.Tree.At(words[0]),
             $"no {part.Kind.Text} is called '{words[0].Text}'",
-            near is null ? $"write one of {names}" : $"did you mean '{near}'?"
+            near is null ? $"write one of {names}" : $"did you mean '{near}'?",
+            TextEdit.Meant(draft.Tree.At(words[0]), near, models.Select(m => m.Model))
         );
         return null;
     }

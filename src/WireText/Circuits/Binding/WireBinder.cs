@@ -302,7 +302,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             $"'{word.Text}' is no colour",
             near is null
                 ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
-                : $"did you mean '{near}'?"
+                : $"did you mean '{near}'?",
+            TextEdit.Meant(draft.Tree.At(word), near, InsulationColour.Words)
         );
         return null;
     }

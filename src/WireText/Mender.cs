@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using WireText.Checks;
+using WireText.Text;
+
+namespace WireText;
+
+/// <summary>What came of mending one file.</summary>
+/// <param name="Source">The text after it; the one given when nothing was mended.</param>
+/// <param name="Mended">What is found no more, in the order in which it was mended.</param>
+/// <param name="Left">What checking the text comes to now.</param>
+public sealed record MendResult(SourceText Source, ImmutableArray<Finding> Mended, CompileResult Left);
+
+/// <summary>Makes the edits that findings carry: one finding after another, each kept only when it helped.</summary>
+/// <remarks>Every edit is checked before the next is made, so of two that overlap the first wins, and the other is judged anew.</remarks>
+public static class Mender
+{
+    private static readonly ImmutableHashSet<string> OfReading =
+    [
+        .. FindingCatalogue.OfReading.Where(one => one.Severity == Severity.Error).Select(one => one.Id),
+    ];
+
+    public static MendResult Mend(SourceText source, ISourceProvider sources, CheckSettings settings)
+    {
+        var mended = ImmutableArray.CreateBuilder<Finding>();
+        var tried = new HashSet<(string Id, string Message)>();
+        var now = WiringCompiler.Check(source, sources, settings);
+        while (Next(now, source, tried) is { } finding)
+        {
+            var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, finding.Edits));
+            var then = WiringCompiler.Check(edited, sources, settings);
+            var isBetter = IsBetter(now, then, finding);
+            if (isBetter)
+            {
+                mended.Add(finding);
+                (source, now) = (edited, then);
+            }
+
+            // The same slip may stand in several lines; what a check says is mended once.
+            if (!isBetter || !OfReading.Contains(finding.Id))
+            {
+                tried.Add(KeyOf(finding));
+            }
+        }
+
+        return new MendResult(source, mended.ToImmutable(), now);
+    }
+
+    /// <summary>The first finding that can be mended in this file alone.</summary>
+    private static Finding? Next(CompileResult now, SourceText source, HashSet<(string Id, string Message)> tried) =>
+        now.Findings.FirstOrDefault(finding =>
+            !finding.Edits.IsEmpty
+            && finding.Edits.All(edit => edit.At.Source == source)
+            && TextEdit.AreApart(finding.Edits)
+            && !tried.Contains(KeyOf(finding))
+        );
+
+    /// <summary>
+    /// True when the finding is gone and no error has come. While a line cannot be read the circuit is not checked: mended, it
+    /// may show what was hidden, so there the lines that cannot be read count.
+    /// </summary>
+    private static bool IsBetter(CompileResult before, CompileResult after, Finding finding)
+    {
+        if (OfReading.Contains(finding.Id))
+        {
+            return after.Findings.Count(one => OfReading.Contains(one.Id))
+                < before.Findings.Count(one => OfReading.Contains(one.Id));
+        }
+
+        var known = before.Findings.Select(KeyOf).ToHashSet();
+        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding))
+            && after.Findings.All(one => one.Severity < Severity.Error || known.Contains(KeyOf(one)));
+    }
+
+    private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
+}

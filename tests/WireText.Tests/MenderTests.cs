@@ -1,0 +1,225 @@
+using System.Text;
+using WireText.Checks;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests;
+
+/// <summary>What <c>check --fix</c> does to a text: the finding goes, no error comes, and the rest of the text stays.</summary>
+public class MenderTests
+{
+    private static readonly string Right = File.ReadAllText(Repository.PathOf("examples", "1-one-pickup.wiring"));
+
+    /// <summary>The mistakes, and the wrong example of every finding.</summary>
+    public static TheoryData<string, string> WrongTexts
+    {
+        get
+        {
+            var texts = new TheoryData<string, string>();
+            foreach (
+                var path in Directory
+                    .EnumerateFiles(Repository.PathOf("examples", "mistakes"), "*.wiring")
+                    .Order(StringComparer.Ordinal)
+            )
+            {
+                texts.Add(Path.GetFileName(path), File.ReadAllText(path));
+            }
+
+            foreach (var description in FindingCatalogue.All.Where(one => one.HasExamples))
+            {
+                texts.Add(description.Id, MarkedText.Parse(description.Bad).Text);
+            }
+
+            return texts;
+        }
+    }
+
+    public static TheoryData<string> RightExamples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+
+    [Theory]
+    [MemberData(nameof(WrongTexts))]
+    public void Mend_AnyMistake_TakesItsFindingsOutAndBringsNoError(string name, string text)
+    {
+        var before = Check(text).Findings;
+
+        var result = Mend(text);
+
+        var left = result.Left.Findings.Select(KeyOf).ToList();
+        Assert.All(result.Mended, finding => Assert.DoesNotContain(KeyOf(finding), left));
+        Assert.All(
+            result.Left.Findings.Where(finding => finding.Severity == Severity.Error),
+            finding => Assert.Contains(KeyOf(finding), before.Select(KeyOf))
+        );
+        if (result.Mended.IsEmpty)
+        {
+            Assert.Equal(text, result.Source.Content);
+        }
+
+        var again = Mend(result.Source.Content);
+        Assert.True(again.Mended.IsEmpty, $"{name} is mended twice: {string.Join(", ", again.Mended)}");
+        Assert.Equal(result.Source.Content, again.Source.Content);
+    }
+
+    /// <summary>The pieces of the text between the edits, put together by hand.</summary>
+    [Theory]
+    [MemberData(nameof(WrongTexts))]
+    public void Edits_OfAnyMistake_LeaveTheRestOfTheTextAsItIs(string name, string text)
+    {
+        foreach (var finding in Check(text).Findings.Where(finding => !finding.Edits.IsEmpty))
+        {
+            var expected = new StringBuilder();
+            var at = 0;
+            foreach (var edit in finding.Edits.OrderBy(edit => edit.At.Span.Start))
+            {
+                Assert.True(edit.At.Span.Start >= at, $"{name}: edits overlap");
+                expected.Append(text, at, edit.At.Span.Start - at).Append(edit.NewText);
+                at = edit.At.Span.End;
+            }
+
+            expected.Append(text, at, text.Length - at);
+            Assert.Equal(expected.ToString(), TextEdit.Apply(text, finding.Edits));
+        }
+    }
+
+    /// <summary>Mended by the very word that was there before the slip, or left for the author to choose.</summary>
+    [Theory]
+    [MemberData(nameof(RightExamples))]
+    public void Mend_SlipsInAWord_GivesTheTextBack(string example)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", example));
+        var mended = 0;
+        foreach (var start in WordStarts(text).Where((_, i) => i % 7 == 0))
+        {
+            var slip = string.Concat(
+                text.AsSpan(0, start + 1),
+                text.AsSpan(start + 2, 1),
+                text.AsSpan(start + 1, 1),
+                text.AsSpan(start + 3)
+            );
+            if (slip == text || !Check(slip).HasErrors)
+            {
+                continue;
+            }
+
+            var result = Mend(slip);
+            if (!result.Mended.IsEmpty && !result.Left.HasErrors)
+            {
+                Assert.Equal(text, result.Source.Content);
+                mended++;
+            }
+        }
+
+        Assert.NotEqual(0, mended);
+    }
+
+    /// <summary>A4 is as near to A0 as to A3: which is meant, the author knows.</summary>
+    [Fact]
+    public void Edits_OfAGuess_AreNone()
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", "mistakes", "no-such-lug.wiring"));
+
+        var finding = Check(text).Findings.Single(one => one.Id == "unknown-lug");
+
+        Assert.StartsWith("did you mean", finding.Help, StringComparison.Ordinal);
+        Assert.Empty(finding.Edits);
+    }
+
+    [Theory]
+    [InlineData("\n")]
+    [InlineData("\r\n")]
+    public void Mend_TheOneRepair_ChangesAWordAndKeepsColumnsAndComment(string lineEnd)
+    {
+        var text = Right.Replace("\n", lineEnd, StringComparison.Ordinal);
+        var commented = text.Replace(
+            "to out.tip       red",
+            "to out.tip       red  # to the tip",
+            StringComparison.Ordinal
+        );
+        var wrong = commented.Replace("wire    vol.2 ", "wire    vol.3 ", StringComparison.Ordinal);
+        Assert.NotEqual(text, commented);
+        Assert.NotEqual(commented, wrong);
+
+        var result = Mend(wrong);
+
+        Assert.Equal(["expect"], result.Mended.Select(finding => finding.Id));
+        Assert.Equal(commented, result.Source.Content);
+        Assert.Empty(result.Left.Findings);
+    }
+
+    [Theory]
+    [InlineData("\n")]
+    [InlineData("\r\n")]
+    [InlineData("")]
+    public void Mend_TwoFloatingCases_AddsALineEachBelowTheLastWire(string lastLineEnd)
+    {
+        var lineEnd = lastLineEnd.Length == 0 ? "\n" : lastLineEnd;
+        string[] lines =
+        [
+            "pickup neck single-coil",
+            "jack out",
+            "metal saddle",
+            "metal plate",
+            "wire neck.hot to out.tip white",
+            "wire neck.ground to out.sleeve black # last",
+        ];
+
+        var result = Mend(string.Join(lineEnd, lines) + lastLineEnd);
+
+        Assert.Equal(2, result.Mended.Length);
+        Assert.Equal(
+            [.. lines, "wire plate to out.sleeve black", "wire saddle to out.sleeve black"],
+            result.Source.Content.Split(lineEnd).Where(line => line.Length > 0)
+        );
+        Assert.Equal(lastLineEnd.Length > 0, result.Source.Content.EndsWith(lineEnd, StringComparison.Ordinal));
+        Assert.Empty(result.Left.Findings);
+    }
+
+    [Theory]
+    [InlineData("allow wire-twice \"why\"\n", "")]
+    [InlineData("  allow wire-twice \"why # so\"  # a comment\n", "    # a comment\n")]
+    public void Mend_UnusedAllowance_TakesTheLineOutAndKeepsItsComment(string line, string left)
+    {
+        const string right = "pickup neck single-coil\njack out\nwire neck.hot to out.tip white\n";
+
+        var result = Mend(right + line.TrimStart(' ') + "wire neck.ground to out.sleeve black\n");
+
+        Assert.Equal(["allow-unused"], result.Mended.Select(finding => finding.Id));
+        Assert.Equal(
+            right + left.Replace("    #", "  #", StringComparison.Ordinal) + "wire neck.ground to out.sleeve black\n",
+            result.Source.Content
+        );
+    }
+
+    /// <summary>Two slips that hide what the checks would say: both words are mended, and then it is said.</summary>
+    [Fact]
+    public void Mend_SlipThatHidesAMistake_ShowsIt()
+    {
+        var result = Mend(
+            "pickup bridge single-coil\njack out\nwire brigde.hot to out.tip whtie\nwire out.tip to out.sleeve black\n"
+        );
+
+        Assert.Equal(["unknown-part", "unknown-colour"], result.Mended.Select(finding => finding.Id));
+        Assert.Contains(result.Left.Findings, finding => finding.Id == "shorted-output");
+    }
+
+    private static IEnumerable<int> WordStarts(string text)
+    {
+        var isComment = false;
+        for (var i = 0; i + 4 < text.Length; i++)
+        {
+            isComment = text[i] != '\n' && (isComment || text[i] is '#' or '"');
+            if (!isComment && (i == 0 || !char.IsLetter(text[i - 1])) && text[i..(i + 4)].All(char.IsAsciiLetter))
+            {
+                yield return i;
+            }
+        }
+    }
+
+    private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
+
+    private static CompileResult Check(string text) =>
+        WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance);
+
+    private static MendResult Mend(string text) =>
+        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, CheckSettings.Standard);
+}
