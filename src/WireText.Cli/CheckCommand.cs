@@ -1,5 +1,5 @@
 using System.CommandLine;
-using WireText.Electrical;
+using System.Globalization;
 using WireText.Output;
 using WireText.Text;
 
@@ -8,6 +8,20 @@ namespace WireText.Cli;
 /// <summary><c>wiretext check</c></summary>
 internal static class CheckCommand
 {
+    private const int MostJobs = 256;
+
+    /// <param name="WithNotes">Also what does no harm.</param>
+    /// <param name="IsMending">Whether what is certain is mended in the files.</param>
+    /// <param name="Jobs">Files checked at once.</param>
+    private sealed record Request(
+        string[] Files,
+        string Format,
+        bool IsStrict,
+        bool WithNotes,
+        bool IsMending,
+        int Jobs
+    );
+
     public static Command Create(CliContext context)
     {
         var files = CommonOptions.ManyFiles();
@@ -17,6 +31,12 @@ internal static class CheckCommand
         {
             Description =
                 "Also tells what does no harm, and why: loops, twisted wires, ends of braids, gaps while switching",
+        };
+        var fix = new Option<bool>("--fix") { Description = "Mends in the files what is certain, and checks again" };
+        var jobs = new Option<int?>("--jobs")
+        {
+            Description = "Files checked at once; without it as many as there are processors",
+            HelpName = "N",
         };
         var parts = CommonOptions.PartsFolders();
         var command = new Command(
@@ -32,15 +52,21 @@ internal static class CheckCommand
             format,
             strict,
             notes,
+            fix,
+            jobs,
             parts,
         };
         command.SetAction(parsed =>
             Run(
                 context,
-                parsed.GetValue(files)!,
-                parsed.GetValue(format)!,
-                parsed.GetValue(strict),
-                parsed.GetValue(notes),
+                new Request(
+                    parsed.GetValue(files)!,
+                    parsed.GetValue(format)!,
+                    parsed.GetValue(strict),
+                    parsed.GetValue(notes),
+                    parsed.GetValue(fix),
+                    CommonOptions.InRange(parsed.GetValue(jobs), MostJobs, "--jobs") ?? Environment.ProcessorCount
+                ),
                 new FolderSources(parsed.GetValue(parts) ?? [], context.Host)
             )
         );
@@ -53,69 +79,48 @@ internal static class CheckCommand
             ? ExitCode.Findings
             : ExitCode.Right;
 
-    /// <summary>True for a circuit that works and that nothing in its file holds to what it does. A remark, not a finding.</summary>
-    private static bool IsUnpinned(CompileResult result) =>
-        !result.HasErrors
-        && result.Circuit is { Expectations.IsEmpty: true } circuit
-        && Network.Of(circuit) is not null;
-
-    private static int Run(
-        CliContext context,
-        string[] files,
-        string format,
-        bool isStrict,
-        bool withNotes,
-        FolderSources sources
-    )
+    private static int Run(CliContext context, Request request, FolderSources sources)
     {
-        var checkedFiles = new List<CheckedFile>();
-        var offers = new List<string>();
-        var problems = new List<string>();
-        var settings = new SettingsFiles(context.Host);
-        foreach (var file in files)
+        var outcomes = new FileChecker(context, sources, request.WithNotes, request.IsMending).Check(
+            request.Files,
+            request.Jobs
+        );
+        // Wrong settings hold for many files, and are said once.
+        var problems = outcomes.Select(one => one.Problem).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
+        foreach (var problem in problems)
         {
-            try
-            {
-                var source = Files.Read(file, context.Host);
-                var result = WiringCompiler.Check(source, sources, withNotes, settings.For(file));
-                checkedFiles.Add(new CheckedFile(source.Path, result.Findings) { Allowed = result.Allowed });
-                if (IsUnpinned(result))
-                {
-                    offers.Add(source.Path);
-                }
-            }
-            catch (CannotException e)
-            {
-                // Wrong settings hold for many files, and are said once.
-                if (!problems.Contains(e.Message))
-                {
-                    context.Error.WriteLine($"wiretext: {e.Message}");
-                    problems.Add(e.Message);
-                }
-            }
+            context.Error.WriteLine($"wiretext: {problem}");
         }
 
-        var all = checkedFiles.SelectMany(f => f.Findings).ToList();
-        switch (format)
+        var files = outcomes.Select(one => one.Checked).OfType<CheckedFile>().ToList();
+        switch (request.Format)
         {
             case "json":
-                context.Output.Write(FindingJson.Write(checkedFiles));
+                context.Output.Write(FindingJson.Write(files));
                 break;
             case "sarif":
-                context.Output.Write(FindingSarif.Write(checkedFiles, SarifRunOf(context, problems)));
+                context.Output.Write(FindingSarif.Write(files, SarifRunOf(context, problems)));
                 break;
             case "github":
-                context.Output.Write(FindingCommands.Write(checkedFiles, WorkingFolderOf(context)));
+                context.Output.Write(FindingCommands.Write(files, WorkingFolderOf(context)));
                 break;
             default:
-                WriteText(context, checkedFiles, offers);
+                WriteText(context, files, outcomes.Where(one => one.IsUnpinned).Select(one => one.Checked!.Path));
                 break;
         }
 
-        return problems.Count > 0 ? ExitCode.CouldNot : CodeFor(checkedFiles.SelectMany(f => f.Findings), isStrict);
+        if (request.IsMending)
+        {
+            // What reads another format reads nothing but that.
+            (request.Format == "text" ? context.Output : context.Error).WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"{outcomes.Sum(one => one.Mended)} mended")
+            );
+        }
+
+        return problems.Count > 0 ? ExitCode.CouldNot : CodeFor(files.SelectMany(f => f.Findings), request.IsStrict);
     }
 
-    private static void WriteText(CliContext context, List<CheckedFile> files, List<string> offers)
+    private static void WriteText(CliContext context, List<CheckedFile> files, IEnumerable<string> offers)
     {
         var all = files.SelectMany(f => f.Findings).ToList();
         FindingText.Write(all, context.Output, context.InColour);

@@ -33,6 +33,13 @@ internal static class Files
         }
     }
 
+    /// <summary>Writes a text over a file that was read; a byte order mark that it started with stays.</summary>
+    public static void WriteText(string path, string text, ICliHost host)
+    {
+        byte[] mark = ReadBytes(path, host) is [0xEF, 0xBB, 0xBF, ..] ? [0xEF, 0xBB, 0xBF] : [];
+        Write(path, [.. mark, .. Strict.GetBytes(text)], host);
+    }
+
     public static void Write(string path, byte[] content, ICliHost host)
     {
         if (path == Standard)

@@ -12,6 +12,9 @@ public interface ICliHost
     /// <summary>True when what is written to <see cref="Output"/> is read on a terminal.</summary>
     bool IsTerminal { get; }
 
+    /// <summary>True when what is written to <see cref="Error"/> is read on a terminal.</summary>
+    bool IsErrorTerminal { get; }
+
     /// <summary>The folder in which the program was started.</summary>
     string WorkingFolder { get; }
 
@@ -29,6 +32,8 @@ internal sealed class ConsoleHost : ICliHost
     public Stream Error => Console.OpenStandardError();
 
     public bool IsTerminal => !Console.IsOutputRedirected;
+
+    public bool IsErrorTerminal => !Console.IsErrorRedirected;
 
     public string WorkingFolder => Directory.GetCurrentDirectory();
 

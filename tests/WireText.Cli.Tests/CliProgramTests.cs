@@ -220,6 +220,8 @@ public sealed class CliProgramTests : IDisposable
 
         public bool IsTerminal => false;
 
+        public bool IsErrorTerminal => false;
+
         public string WorkingFolder => "/";
 
         public string? Variable(string name) => null;

@@ -22,6 +22,8 @@ internal sealed class TestHost : ICliHost, IDisposable
 
     public bool IsTerminal { get; init; }
 
+    public bool IsErrorTerminal { get; init; }
+
     public string WorkingFolder { get; init; } = Directory.GetCurrentDirectory();
 
     public byte[] WrittenBytes => output.ToArray();

@@ -221,5 +221,5 @@ public class MenderTests
         WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance);
 
     private static MendResult Mend(string text) =>
-        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, CheckSettings.Standard);
+        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, withNotes: false, CheckSettings.Standard);
 }

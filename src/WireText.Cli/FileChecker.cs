@@ -1,0 +1,90 @@
+using WireText.Electrical;
+using WireText.Output;
+
+namespace WireText.Cli;
+
+/// <summary>What checking one file came to: what was found, or why it could not be done.</summary>
+/// <param name="Mended">How many findings were mended in it.</param>
+/// <param name="IsUnpinned">True for a circuit that works and that nothing in its file holds to what it does.</param>
+internal sealed record FileOutcome(CheckedFile? Checked, string? Problem, int Mended, bool IsUnpinned);
+
+/// <summary>Checks files, several at once; the outcomes come in the order of the files, whichever was done first.</summary>
+/// <param name="withNotes">Also what does no harm.</param>
+/// <param name="isMending">Whether what is certain is mended in the files.</param>
+internal sealed class FileChecker(CliContext context, FolderSources sources, bool withNotes, bool isMending)
+{
+    private readonly SettingsFiles settings = new(context.Host);
+
+    /// <param name="jobs">How many files are checked at once.</param>
+    public FileOutcome[] Check(string[] files, int jobs)
+    {
+        var outcomes = new FileOutcome[files.Length];
+        var progress = new Progress(context, files.Length);
+        // Standard input has one reader, and a file that is given twice must not be written by two.
+        if (jobs == 1 || files.Length == 1 || isMending || files.Contains(Files.Standard))
+        {
+            for (var i = 0; i < files.Length; i++)
+            {
+                CheckAt(i);
+            }
+        }
+        else
+        {
+            Parallel.For(0, files.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs }, CheckAt);
+        }
+
+        progress.Clear();
+        return outcomes;
+
+        void CheckAt(int i)
+        {
+            outcomes[i] = CheckOne(files[i]);
+            progress.CountOne();
+        }
+    }
+
+    private FileOutcome CheckOne(string file)
+    {
+        try
+        {
+            return isMending ? Mend(file) : Look(file);
+        }
+        catch (CannotException e)
+        {
+            return new FileOutcome(null, e.Message, 0, IsUnpinned: false);
+        }
+    }
+
+    private FileOutcome Look(string file)
+    {
+        var source = Files.Read(file, context.Host);
+        return Outcome(source.Path, WiringCompiler.Check(source, sources, withNotes, settings.For(file)), mended: 0);
+    }
+
+    private FileOutcome Mend(string file)
+    {
+        if (file == Files.Standard)
+        {
+            throw new CannotException("standard input cannot be mended: there is no file to write");
+        }
+
+        var source = Files.Read(file, context.Host);
+        var result = Mender.Mend(source, sources, withNotes, settings.For(file));
+        if (!result.Mended.IsEmpty)
+        {
+            Files.WriteText(file, result.Source.Content, context.Host);
+        }
+
+        return Outcome(source.Path, result.Left, result.Mended.Length);
+    }
+
+    private static FileOutcome Outcome(string path, CompileResult result, int mended) =>
+        new(
+            new CheckedFile(path, result.Findings) { Allowed = result.Allowed },
+            Problem: null,
+            mended,
+            IsUnpinned: !result.HasErrors
+                && result.Circuit is { Expectations.IsEmpty: true } circuit
+                && Network.Of(circuit) is not null
+        );
+}
