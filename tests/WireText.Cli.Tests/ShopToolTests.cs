@@ -1,0 +1,122 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+using WireText.Testing;
+
+namespace WireText.Cli.Tests;
+
+/// <summary>The hooks and the workflow of <c>docs/ci.md</c>: each command is run, as it stands, on a right and a wrong circuit.</summary>
+public sealed partial class ShopToolTests : IDisposable
+{
+    private static readonly string Hooks = File.ReadAllText(Repository.PathOf(".pre-commit-hooks.yaml"));
+
+    private static readonly string Page = File.ReadAllText(Repository.PathOf("docs", "ci.md"));
+
+    private readonly Bench bench = new();
+
+    public ShopToolTests()
+    {
+        // What the commands call wiretext is the program that the tests are built with.
+        var shim = bench.Put(
+            "bin/wiretext",
+            $"#!/bin/sh\nexec dotnet '{typeof(CliProgram).Assembly.Location}' \"$@\"\n"
+        );
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(shim, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
+    }
+
+    public static TheoryData<string> HookEntries => [.. Values(Hooks, "entry")];
+
+    public static TheoryData<string> Steps => [.. Values(Page, "run")];
+
+    public void Dispose() => bench.Dispose();
+
+    [SkippableTheory]
+    [MemberData(nameof(HookEntries))]
+    public void Hook_OnARightAndAWrongFile_PassesAndStops(string entry)
+    {
+        var wrong = entry.Contains("format", StringComparison.Ordinal)
+            ? "jack   out    mono\npot vol 250k audio\n"
+            : Bench.Wrong;
+        bench.Put("shop/right one.wiring", Bench.Right);
+        Bench.Run("format", bench["shop/right one.wiring"]);
+        bench.Put("shop/wrong.wiring", wrong);
+
+        // pre-commit hands the files over as arguments.
+        Assert.Equal(0, Shell($"{entry} 'right one.wiring'").Code);
+        Assert.Equal(1, Shell($"{entry} 'right one.wiring' wrong.wiring").Code);
+    }
+
+    [SkippableTheory]
+    [MemberData(nameof(Steps))]
+    public void Step_OnARightAndAWrongFile_PassesAndFails(string step)
+    {
+        bench.Put("shop/right.wiring", Bench.Right);
+        Shell("git init -q . && git add right.wiring");
+        Assert.Equal(0, Shell(step).Code);
+
+        bench.Put("shop/harness/wrong.wiring", Bench.Wrong);
+        Shell("git add harness");
+        var ran = Shell(step);
+
+        Assert.Equal(1, ran.Code);
+        var said = ran.Output + (File.Exists(bench["shop/wiring.sarif"]) ? bench.Text("shop/wiring.sarif") : "");
+        Assert.Contains("harness/wrong.wiring", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hooks_TakeWiringFilesAlone()
+    {
+        Assert.Equal(["wiretext-check", "wiretext-format"], Values(Hooks, "- id"));
+        Assert.All(
+            Values(Hooks, "files"),
+            pattern =>
+            {
+                var files = new Regex(pattern, RegexOptions.None, TimeSpan.FromSeconds(2));
+                Assert.Matches(files, "guitars/a.wiring");
+                Assert.DoesNotMatch(files, "guitars/a.wiring.svg");
+            }
+        );
+    }
+
+    /// <summary>What the page shows for a shop's own file is the hook that the repository has.</summary>
+    [Fact]
+    public void Page_ShowsTheCheckHook()
+    {
+        foreach (var key in new[] { "entry", "files", "language", "name" })
+        {
+            Assert.Contains(Values(Hooks, key)[0], Values(Page, key));
+        }
+    }
+
+    private (int Code, string Output) Shell(string command)
+    {
+        Skip.If(OperatingSystem.IsWindows(), "the commands are for a shell of POSIX");
+        Directory.CreateDirectory(bench["shop"]);
+        var start = new ProcessStartInfo("sh", ["-c", command])
+        {
+            WorkingDirectory = bench["shop"],
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        start.Environment["PATH"] = $"{bench["bin"]}:{Environment.GetEnvironmentVariable("PATH")}";
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output + errors.Result);
+    }
+
+    /// <summary>The values of a key, in order, read line by line.</summary>
+    private static List<string> Values(string yaml, string key) =>
+        [
+            .. Entry()
+                .Matches(yaml)
+                .Where(match => match.Groups["key"].Value == key || match.Groups["key"].Value == $"- {key}")
+                .Select(match => match.Groups["value"].Value),
+        ];
+
+    [GeneratedRegex(@"^ *(?<key>(- )?[a-z]+): (?<value>\S.*)$", RegexOptions.Multiline, 2000)]
+    private static partial Regex Entry();
+}
