@@ -97,6 +97,7 @@ public sealed partial class ShopToolTests : IDisposable
         var start = new ProcessStartInfo("sh", ["-c", command])
         {
             WorkingDirectory = bench["shop"],
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
@@ -117,6 +118,6 @@ public sealed partial class ShopToolTests : IDisposable
                 .Select(match => match.Groups["value"].Value),
         ];
 
-    [GeneratedRegex(@"^ *(?<key>(- )?[a-z]+): (?<value>\S.*)$", RegexOptions.Multiline, 2000)]
+    [GeneratedRegex(@"^ *(?<key>(?:- )?[a-z]+): (?<value>\S.*)$", RegexOptions.Multiline, 2000)]
     private static partial Regex Entry();
 }

@@ -46,10 +46,15 @@ public class MenderTests
 
         var left = result.Left.Findings.Select(KeyOf).ToList();
         Assert.All(result.Mended, finding => Assert.DoesNotContain(KeyOf(finding), left));
-        Assert.All(
-            result.Left.Findings.Where(finding => finding.Severity == Severity.Error),
-            finding => Assert.Contains(KeyOf(finding), before.Select(KeyOf))
-        );
+        // While a line cannot be read no check looks at the circuit: what it would have said is no new error.
+        if (!result.Mended.Any(IsOfReading))
+        {
+            Assert.All(
+                result.Left.Findings.Where(finding => finding.Severity == Severity.Error),
+                finding => Assert.Contains(KeyOf(finding), before.Select(KeyOf))
+            );
+        }
+
         if (result.Mended.IsEmpty)
         {
             Assert.Equal(text, result.Source.Content);
@@ -129,14 +134,11 @@ public class MenderTests
     [InlineData("\r\n")]
     public void Mend_TheOneRepair_ChangesAWordAndKeepsColumnsAndComment(string lineEnd)
     {
-        var text = Right.Replace("\n", lineEnd, StringComparison.Ordinal);
-        var commented = text.Replace(
-            "to out.tip       red",
-            "to out.tip       red  # to the tip",
-            StringComparison.Ordinal
-        );
+        var line = Right.Split('\n').Single(line => line.StartsWith("wire    vol.2 ", StringComparison.Ordinal));
+        var commented = Right
+            .Replace(line, line + "  # to the tip", StringComparison.Ordinal)
+            .Replace("\n", lineEnd, StringComparison.Ordinal);
         var wrong = commented.Replace("wire    vol.2 ", "wire    vol.3 ", StringComparison.Ordinal);
-        Assert.NotEqual(text, commented);
         Assert.NotEqual(commented, wrong);
 
         var result = Mend(wrong);
@@ -166,9 +168,11 @@ public class MenderTests
         var result = Mend(string.Join(lineEnd, lines) + lastLineEnd);
 
         Assert.Equal(2, result.Mended.Length);
+        var now = result.Source.Content.Split(lineEnd).Where(line => line.Length > 0).ToList();
+        Assert.Equal(lines, now.Take(lines.Length));
         Assert.Equal(
-            [.. lines, "wire plate to out.sleeve black", "wire saddle to out.sleeve black"],
-            result.Source.Content.Split(lineEnd).Where(line => line.Length > 0)
+            ["wire plate", "wire saddle"],
+            now.Skip(lines.Length).Select(line => line.Split(" to ")[0]).Order()
         );
         Assert.Equal(lastLineEnd.Length > 0, result.Source.Content.EndsWith(lineEnd, StringComparison.Ordinal));
         Assert.Empty(result.Left.Findings);
@@ -199,21 +203,33 @@ public class MenderTests
         );
 
         Assert.Equal(["unknown-part", "unknown-colour"], result.Mended.Select(finding => finding.Id));
-        Assert.Contains(result.Left.Findings, finding => finding.Id == "shorted-output");
+        Assert.Contains(result.Left.Findings, finding => finding.Severity == Severity.Error && !IsOfReading(finding));
     }
 
+    /// <summary>Where a word of four letters or more starts in a line of wire.</summary>
     private static IEnumerable<int> WordStarts(string text)
     {
         var isComment = false;
+        var isWire = false;
         for (var i = 0; i + 4 < text.Length; i++)
         {
-            isComment = text[i] != '\n' && (isComment || text[i] is '#' or '"');
-            if (!isComment && (i == 0 || !char.IsLetter(text[i - 1])) && text[i..(i + 4)].All(char.IsAsciiLetter))
+            if (i == 0 || text[i - 1] == '\n')
+            {
+                isComment = false;
+                isWire = text[i..].StartsWith("wire", StringComparison.Ordinal);
+            }
+
+            isComment |= text[i] is '#' or '"';
+            var isStart = i == 0 || !char.IsLetter(text[i - 1]);
+            if (isWire && !isComment && isStart && text[i..(i + 4)].All(char.IsAsciiLetter))
             {
                 yield return i;
             }
         }
     }
+
+    private static bool IsOfReading(Finding finding) =>
+        FindingCatalogue.OfReading.Any(one => one.Id == finding.Id && one.Severity == Severity.Error);
 
     private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
 
