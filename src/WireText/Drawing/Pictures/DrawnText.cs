@@ -17,6 +17,13 @@ public static class DrawnText
     /// <summary>The height of a capital over its size: 2048 of 2816 units in the typeface.</summary>
     public const double CapHeight = 2048.0 / 2816;
 
+    /// <summary>How far the tails of g, j, p, q and y hang below the line, over the size.</summary>
+    private const double Tail = 0.21;
+
+    /// <summary>How far a text hangs below its line, in millimetres.</summary>
+    public static double Descent(string text, double size) =>
+        text.IndexOfAny(['g', 'j', 'p', 'q', 'y']) < 0 ? 0 : Tail * size;
+
     /// <summary>What a character outside the table is taken to be wide, over the size of the text: a full square.</summary>
     public const double UnknownWidth = 1;
 

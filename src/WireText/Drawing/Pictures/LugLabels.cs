@@ -19,10 +19,10 @@ internal sealed class LugLabels
     private const double Reach = 3.4;
     private const double Step = 0.3;
 
-    private const int MostCandidates = 250;
+    private const int MostCandidates = 400;
 
     /// <summary>With so many places that nothing speaks against, no more are looked at.</summary>
-    private const int EnoughGood = 24;
+    private const int EnoughGood = 160;
     private const int MostSweeps = 8;
 
     private const double PerMillimetre = 10;
@@ -75,6 +75,10 @@ internal sealed class LugLabels
         labels.Choose();
         return [.. labels._chosen.Select((choice, lug) => labels.SpotOf(lug, labels._candidates[lug][choice]))];
     }
+
+    /// <summary>How far the names of a part's lugs hang below their line; the same for all, so that they stand on one line.</summary>
+    public static double DescentOf(ScenePart part) =>
+        part.Face.Lugs.Select(lug => DrawnText.Descent(lug.Label, Tokens.LugLabelSize)).DefaultIfEmpty(0).Max();
 
     private Spot SpotOf(int lug, Candidate chosen) =>
         new(
@@ -161,7 +165,7 @@ internal sealed class LugLabels
     {
         var size = new Size(
             DrawnText.Width(_lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
-            Tokens.LugLabelSize * DrawnText.CapHeight
+            (Tokens.LugLabelSize * DrawnText.CapHeight) + DescentOf(_part)
         );
         var places = Boxes.Grown(_stems[lug], Reach);
         var (width, height) = (places.Width + size.Width, places.Height + size.Height);

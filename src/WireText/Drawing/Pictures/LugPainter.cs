@@ -107,7 +107,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                 TextItem.Centred(
                     "lug-label",
                     lug.Label,
-                    label.Box.Centre,
+                    label.Box.Centre - new Point(0, LugLabels.DescentOf(part) / 2),
                     TextWeight.Medium,
                     Tokens.LugLabelSize,
                     _theme.QuietInk

@@ -84,9 +84,9 @@ public static class Tokens
     // Text.
     public const double NameSize = 3.0;
     public const double ValueSize = 2.4;
-    public const double MarkSize = 1.8;
-    public const double LugLabelSize = 2.0;
-    public const double TagSize = 2.0;
+    public const double MarkSize = 2.4;
+    public const double LugLabelSize = 2.4;
+    public const double TagSize = 2.4;
     public const double TitleSize = 5.0;
     public const double NoteSize = 2.6;
     public const double FindingNumberSize = 2.4;
@@ -101,7 +101,7 @@ public static class Tokens
     public const double LabelTouch = 0.15;
 
     public const double TagPadding = 0.7;
-    public const double TagHeight = 2.7;
+    public const double TagHeight = 3.1;
     public const double TagLine = 0.2;
 
     /// <summary>The widest that a part's name or value may be beside its body.</summary>
