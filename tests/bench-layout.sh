@@ -14,6 +14,11 @@ cases=tests/WireText.Tests/Drawing/Layout/Cases
 mean() { hyperfine -N --warmup 2 --min-runs 8 --style none --export-json "$work/time.json" "$1" >/dev/null 2>&1 &&
   sed -n 's/.*"mean": \([0-9.]*\).*/\1/p' "$work/time.json" | head -1 | awk '{ printf "%.1f", 1000 * $1 }'; }
 
+# Milliseconds of one of our benchmarks, from the table that BenchmarkDotNet writes.
+ours() { awk -F'|' -v m="$1" -v p="$2" -v c="$3" '{ gsub(/ /, "", $2); gsub(/ /, "", $3); gsub(/ /, "", $4); gsub(/[,*]/, "", $5) }
+  $2 == m && $3 == p && $4 == c { split($5, v, " "); printf "%.1f", v[2] == "ms" ? v[1] : v[2] == "ns" ? v[1] / 1e6 : v[1] / 1e3 }' \
+  "$work"/ours/results/*-report-github.md; }
+
 has_dot=$(command -v neato || true)
 has_elk=
 if command -v node >/dev/null && command -v npm >/dev/null; then
@@ -21,7 +26,7 @@ if command -v node >/dev/null && command -v npm >/dev/null; then
   (cd "$work" && npm install --silent --no-audit --no-fund elkjs@0.12.1 >/dev/null 2>&1) && has_elk=yes
 fi
 
-dotnet run -c Release --project tests/WireText.Benchmarks -- --filter '*LayoutBenchmarks*' --exporters json \
+dotnet run -c Release --project tests/WireText.Benchmarks -- --filter '*LayoutBenchmarks*' \
   --artifacts "$work/ours" >"$work/ours.log"
 
 mkdir -p "$(dirname "$results")"
@@ -31,8 +36,7 @@ mkdir -p "$(dirname "$results")"
   for file in "$cases"/*.json; do
     name=$(basename "$file" .json)
     for places in True False; do
-      quick=$(ours() { sed -n "/Method=Quick.*Case=$name.*HasPlaces=$places/,/\"Mean\"/s/.*\"Mean\": *\([0-9.]*\).*/\1/p" "$work"/ours/results/*.json | head -1; }; ours)
-      full=$(ours() { sed -n "/Method=Full.*Case=$name.*HasPlaces=$places/,/\"Mean\"/s/.*\"Mean\": *\([0-9.]*\).*/\1/p" "$work"/ours/results/*.json | head -1; }; ours)
+      quick=$(ours Quick "$places" "$name") full=$(ours Full "$places" "$name")
       dot=- elk=- elk_in=-
       if [ "$places" = True ] && [ -n "$has_dot" ]; then
         node tests/bench-layout.mjs dot "$file" >"$work/$name.dot"
@@ -42,8 +46,8 @@ mkdir -p "$(dirname "$results")"
         elk=$(mean "node $work/bench-layout.mjs elk $PWD/$file" || echo failed)
         elk_in=$(node "$work/bench-layout.mjs" elk "$file" 20)
       fi
-      awk -v n="$name" -v p="$places" -v q="${quick:-0}" -v f="${full:-0}" -v d="$dot" -v e="$elk" -v i="$elk_in" \
-        'BEGIN { printf "| %s | %s | %.1f | %.1f | %s | %s | %s |\n", n, (p == "True" ? "given" : "searched"), q / 1e6, f / 1e6, d, e, i }'
+      awk -v n="$name" -v p="$places" -v q="${quick:-failed}" -v f="${full:-failed}" -v d="$dot" -v e="$elk" -v i="$elk_in" \
+        'BEGIN { printf "| %s | %s | %s | %s | %s | %s | %s |\n", n, (p == "True" ? "given" : "searched"), q, f, d, e, i }'
     done
   done
 } >"$results"
