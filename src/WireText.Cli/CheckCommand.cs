@@ -25,6 +25,7 @@ internal static class CheckCommand
     public static Command Create(CliContext context)
     {
         var files = CommonOptions.ManyFiles();
+        files.Description = "Wiring files, or folders with such files in them; - is standard input";
         var format = CommonOptions.Choice("--format", "How findings are written", "text", "json", "sarif", "github");
         var strict = new Option<bool>("--strict") { Description = "Warnings count as errors for the exit code" };
         var notes = new Option<bool>("--notes")
@@ -82,7 +83,7 @@ internal static class CheckCommand
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
         var outcomes = new FileChecker(context, sources, request.WithNotes, request.IsMending).Check(
-            request.Files,
+            Files.WithFoldersOpened(request.Files),
             request.Jobs
         );
         // Wrong settings hold for many files, and are said once.

@@ -33,6 +33,27 @@ internal static class Files
         }
     }
 
+    /// <summary>The paths, with each folder among them replaced by the wiring files in it and below it, in the order of their names.</summary>
+    /// <exception cref="CannotException">A folder has none, or may not be looked into.</exception>
+    public static string[] WithFoldersOpened(IEnumerable<string> paths) =>
+        [.. paths.SelectMany(path => path != Standard && Directory.Exists(path) ? WiringFilesIn(path) : [path])];
+
+    private static string[] WiringFilesIn(string folder)
+    {
+        try
+        {
+            var files = Directory.EnumerateFiles(folder, "*.wiring", SearchOption.AllDirectories);
+            string[] inOrder = [.. files.Select(file => file.Replace('\\', '/')).Order(StringComparer.Ordinal)];
+            return inOrder.Length > 0
+                ? inOrder
+                : throw new CannotException($"cannot read '{folder}': there is no .wiring file in it or below it");
+        }
+        catch (Exception e) when (IsFileTrouble(e))
+        {
+            throw new CannotException($"cannot read '{folder}': {Reason(e, folder)}");
+        }
+    }
+
     /// <summary>Writes a text over a file that was read; a byte order mark that it started with stays.</summary>
     public static void WriteText(string path, string text, ICliHost host)
     {

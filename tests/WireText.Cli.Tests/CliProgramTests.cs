@@ -90,7 +90,12 @@ public sealed class CliProgramTests : IDisposable
 
     [Theory]
     [MemberData(nameof(FileCommands))]
-    public void Run_Folder_Exits2(string command) => AssertCannotRead(command, bench.Folder, "it is a folder");
+    public void Run_FolderWithoutAnyWiring_Exits2(string command) =>
+        AssertCannotRead(
+            command,
+            bench.Folder,
+            command == "check" ? "there is no .wiring file in it" : "it is a folder"
+        );
 
     [Theory]
     [MemberData(nameof(FileCommands))]

@@ -42,6 +42,34 @@ public sealed class ManyFilesTests : IDisposable
         Ran Run(string jobs) => Bench.Run(["check", "--format", format, "--jobs", jobs, .. files]);
     }
 
+    [Fact]
+    public void Folder_StandsForTheWiringFilesInItAndBelowIt_InTheOrderOfTheirNames()
+    {
+        var names = new[] { "b.wiring", "a.wiring", "z/c.wiring" };
+        Directory.CreateDirectory(bench["shop/z"]);
+        string[] files =
+        [
+            .. names.Select(name => bench.Put($"shop/{name}", Bench.Wrong)).Order(StringComparer.Ordinal),
+        ];
+        bench.Put("shop/notes.txt", "not a circuit");
+
+        var ran = Bench.Run("check", bench["shop"]);
+
+        Assert.Equal(Bench.Run(["check", .. files]).Output, ran.Output);
+        Assert.Equal(1, ran.Code);
+    }
+
+    [Fact]
+    public void Folder_WithoutAnyWiringFile_Exits2AndSaysSo()
+    {
+        Directory.CreateDirectory(bench["empty"]);
+
+        var ran = Bench.Run("check", bench["empty"]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("there is no .wiring file in it", ran.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

@@ -185,7 +185,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         var count = Math.Clamp(coils.Length, 1, 4);
         var names = part.Face.Inside;
         var strip = count > 1 && !names.IsEmpty ? FaceLine.SizeOf(names).Height + 1 : 1.5;
-        var inset = new Size(Math.Min(5, body.Width / 8), Math.Min(4.2, body.Height / 5));
+        var inset = new Size(Math.Min(5, body.Width / 8), Math.Min(5.2, body.Height / 4));
         var height = (body.Height - (2 * inset.Height) - ((count - 1) * strip)) / count;
         for (var i = 0; i < count && height > 2; i++)
         {

@@ -50,6 +50,25 @@ public class LugLabelTests
         }
     }
 
+    [Theory, MemberData(nameof(Examples))]
+    public void LugLabels_OfAPickup_KeepClearOfTheLineOfItsCoils(string example)
+    {
+        var items = All(Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example))).Items).ToList();
+        var coils = items.Select(found => found.Item).OfType<RectangleShape>().Where(item => item.Class == "coil");
+        Assert.NotEmpty(coils);
+        foreach (var label in LabelsOf(items))
+        {
+            Assert.DoesNotContain(
+                coils,
+                coil =>
+                    coil.Box.X < label.Box.Right
+                    && label.Box.X < coil.Box.Right
+                    && coil.Box.Y < label.Box.Bottom
+                    && label.Box.Y < coil.Box.Bottom
+            );
+        }
+    }
+
     private static void AssertOwnLugs(Picture picture)
     {
         var items = All(picture.Items).ToList();
