@@ -15,7 +15,7 @@ mean() { hyperfine -N --warmup 2 --min-runs 8 --style none --export-json "$work/
   sed -n 's/.*"mean": \([0-9.]*\).*/\1/p' "$work/time.json" | head -1 | awk '{ printf "%.1f", 1000 * $1 }'; }
 
 # Milliseconds of one of our benchmarks, from the table that BenchmarkDotNet writes.
-ours() { awk -F'|' -v m="$1" -v p="$2" -v c="$3" '{ gsub(/ /, "", $2); gsub(/ /, "", $3); gsub(/ /, "", $4); gsub(/[,*]/, "", $5) }
+ours() { awk -F'|' -v m="$1" -v p="$2" -v c="$3" '{ gsub(/[ *]/, "", $2); gsub(/[ *]/, "", $3); gsub(/[ *]/, "", $4); gsub(/[,*]/, "", $5) }
   $2 == m && $3 == p && $4 == c { split($5, v, " "); printf "%.1f", v[2] == "ms" ? v[1] : v[2] == "ns" ? v[1] / 1e6 : v[1] / 1e3 }' \
   "$work"/ours/results/*-report-github.md; }
 
