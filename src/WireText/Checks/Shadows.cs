@@ -13,34 +13,37 @@ internal static class Shadows
         ImmutableArray<(CheckDescription Check, Finding Finding)> found
     )
     {
-        var standing = new List<(CheckDescription Check, Finding Finding, Scope Scope)>();
+        var standing = new List<Cause>();
         foreach (var (check, finding) in found)
         {
             var scope = Scope.Of(context, finding);
-            if (!standing.Exists(cause => cause.Check.Silences.Any(silence => Drops(silence, cause, check, scope))))
+            if (!standing.Exists(cause => cause.Drops(check, scope)))
             {
-                standing.Add((check, finding, scope));
+                var isAllowed = Allowances.Of(context.Circuit, finding) is not null;
+                standing.Add(new Cause(check, finding, scope, isAllowed));
             }
         }
 
         return [.. standing.Select(one => one.Finding)];
     }
 
-    private static bool Drops(
-        Silence silence,
-        (CheckDescription Check, Finding Finding, Scope Scope) cause,
-        CheckDescription check,
-        Scope scope
-    ) =>
-        check.Id != cause.Check.Id
-        && silence.Names(check.Id)
-        && (!silence.OnlyByErrors || cause.Finding.Severity == Severity.Error)
-        && silence.Reach switch
-        {
-            SilenceReach.Anywhere => true,
-            SilenceReach.SamePart => cause.Scope.Parts.Overlaps(scope.Parts),
-            _ => cause.Scope.Parts.Overlaps(scope.Parts) || cause.Scope.Nets.Overlaps(scope.Nets),
-        };
+    /// <summary>A finding that stands. A note, or what is meant, explains what is beside it and nothing elsewhere.</summary>
+    /// <param name="IsAllowed">True when an <c>allow</c> line says that it is meant.</param>
+    private sealed record Cause(CheckDescription Check, Finding Finding, Scope Scope, bool IsAllowed)
+    {
+        public bool Drops(CheckDescription check, Scope scope) =>
+            check.Id != Check.Id && Check.Silences.Any(silence => Drops(silence, check, scope));
+
+        private bool Drops(Silence silence, CheckDescription check, Scope scope) =>
+            silence.Names(check.Id)
+            && (!silence.OnlyByErrors || Finding.Severity == Severity.Error)
+            && silence.Reach switch
+            {
+                SilenceReach.Anywhere => !IsAllowed && Finding.Severity >= Severity.Warning,
+                SilenceReach.SamePart => Scope.Parts.Overlaps(scope.Parts),
+                _ => Scope.Parts.Overlaps(scope.Parts) || Scope.Nets.Overlaps(scope.Nets),
+            };
+    }
 
     /// <summary>The parts and the nets that a finding marks; the output's own nets belong to everything and are left out.</summary>
     private sealed record Scope(HashSet<int> Parts, HashSet<int> Nets)

@@ -54,6 +54,22 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
     public static IEnumerable<Silence> AllThatIsRead(params IReadOnlyList<string> but) =>
         Readings.Append("expect").Where(check => !but.Contains(check)).Select(Everywhere);
 
+    /// <summary>As <see cref="AllThatIsRead"/>, but a refuted claim, which may know the mend, is dropped only by errors.</summary>
+    public static IEnumerable<Silence> AllButWhatIsMeant() =>
+        AllThatIsRead(but: "expect").Append(Everywhere("expect") with { OnlyByErrors = true });
+
+    /// <summary>What is read off how pots and switches work, wherever they are: a wrong wire before them changes it.</summary>
+    public static IEnumerable<Silence> WhatDialsDo() =>
+        new[]
+        {
+            "tone-without-capacitor",
+            "backwards-control",
+            "volume-not-silent",
+            "volumes-linked",
+            "inert-control",
+            "bleed-misplaced",
+        }.Select(Everywhere);
+
     /// <summary>Findings of a check on the same part or net.</summary>
     public static Silence Of(string check) => new(check, SilenceReach.SamePartOrNet);
 

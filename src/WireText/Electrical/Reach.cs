@@ -22,10 +22,13 @@ public sealed class Reach
     /// <summary>The nets in reach, the first with them.</summary>
     /// <param name="stop">A net that is left out and not passed; -1 for none.</param>
     /// <param name="without">An element that is not passed; -1 for none.</param>
-    public HashSet<int> From(int net, int stop = -1, int without = -1)
+    public HashSet<int> From(int net, int stop = -1, int without = -1) => From([net], stop, without);
+
+    /// <summary>As <see cref="From(int, int, int)"/>, from any of several nets; the one to stop at is no start either.</summary>
+    public HashSet<int> From(IEnumerable<int> nets, int stop = -1, int without = -1)
     {
-        var reached = new HashSet<int> { net };
-        var queue = new Queue<int>([net]);
+        var reached = nets.Where(net => net != stop).ToHashSet();
+        var queue = new Queue<int>(reached);
         while (queue.TryDequeue(out var at))
         {
             foreach (var (next, element) in neighbours[at] ?? [])

@@ -68,8 +68,13 @@ public sealed class NoSupply : ICheck
             part.NameAt,
             $"'{part.Name}' gets no supply in any position: no metal leads from '{supply}' through a battery to '{common}'",
             $"close the loop from '{supply}' through the battery to '{common}', the plug in",
-            Subject.Lug(supply),
-            Subject.Part(part.Name)
+            [
+                Subject.Lug(supply),
+                Subject.Part(part.Name),
+                .. context
+                    .Circuit.Elements.OfType<Battery>()
+                    .Select(battery => Subject.Part(context.Circuit.Parts[battery.Part].Name)),
+            ]
         );
     }
 }

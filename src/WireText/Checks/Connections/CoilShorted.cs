@@ -49,6 +49,9 @@ public sealed class CoilShorted : ICheck
             Silences =
             [
                 new Silence("floating-ground", SilenceReach.SamePart),
+                new Silence("hot-case", SilenceReach.SamePart),
+                new Silence("unconnected-lug", SilenceReach.SamePart),
+                new Silence("part-shorted", SilenceReach.SamePart),
                 Silence.Of("shorted-output"),
                 .. Silence.AllThatIsRead(),
             ],
@@ -94,8 +97,21 @@ public sealed class CoilShorted : ICheck
                     .Concat(blamed.SelectMany(wire => new[] { wire.From, wire.To }))
                     .Distinct()
                     .Select(context.Subject),
+                .. SwitchesOf(context, coil),
             ]
         );
+    }
+
+    /// <summary>The switches whose contacts join the ends, where no solder does.</summary>
+    private static IEnumerable<Subject> SwitchesOf(CheckContext context, Coil coil)
+    {
+        var (circuit, nets) = (context.Circuit, context.Circuit.Nets.OneNet);
+        return context.Network is not { } network
+            ? []
+            : ContactReport
+                .Between(network, nets[coil.Start], nets[coil.Finish])
+                .Controls.Select(control => Subject.Part(circuit.Parts[circuit.Controls[control].Part].Name))
+                .Distinct();
     }
 
     private static bool IsShorted(CheckContext context, Coil coil)

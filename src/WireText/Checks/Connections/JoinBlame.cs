@@ -46,9 +46,26 @@ internal sealed class JoinBlame
     )
     {
         var blame = new JoinBlame(context, positions, dials);
-        var path = blame.PathBetween(hot, ground);
-        var single = blame.SingleWires(path, hot);
-        return single.IsEmpty ? blame.SmallestSet(hot, ground) : [single[0]];
+        var single = blame.SingleWires(blame.PathBetween(hot, ground), hot);
+        return single.IsEmpty ? blame.SmallestSet(hot, ground) : [single[0].Wire];
+    }
+
+    /// <summary>
+    /// As <see cref="Between"/>, but of single wires all that leave as few lugs on the wrong side as the best, each alone.
+    /// </summary>
+    public static ImmutableArray<ImmutableArray<Wire>> Likeliest(
+        CheckContext context,
+        int hot,
+        int ground,
+        ImmutableArray<int> positions,
+        DialSetting? dials
+    )
+    {
+        var blame = new JoinBlame(context, positions, dials);
+        var single = blame.SingleWires(blame.PathBetween(hot, ground), hot);
+        return single.IsEmpty
+            ? [blame.SmallestSet(hot, ground)]
+            : [.. single.Where(cut => cut.Wrong == single[0].Wrong).Select(cut => ImmutableArray.Create(cut.Wire))];
     }
 
     private void Add(int a, int b, int wire)
@@ -133,7 +150,7 @@ internal sealed class JoinBlame
     }
 
     /// <summary>Wires on the way that every way uses, best first: those that leave the fewest lugs on the wrong side.</summary>
-    private ImmutableArray<Wire> SingleWires(List<int> path, int hot)
+    private ImmutableArray<(Wire Wire, int Wrong)> SingleWires(List<int> path, int hot)
     {
         var blockOf = BiconnectedBlocks.Label(context.Circuit.Lugs.Length, edges.ToArray());
         var sizes = blockOf.CountBy(block => block).ToDictionary();
@@ -144,8 +161,7 @@ internal sealed class JoinBlame
             .. cuts.Select((e, i) => (Wire: context.Circuit.Wires[wires[e]], Wrong: wrong[i]))
                 .OrderBy(cut => cut.Wrong)
                 .ThenByDescending(cut => IsAtAThrowOfThisPosition(cut.Wire))
-                .ThenByDescending(cut => cut.Wire.Index)
-                .Select(cut => cut.Wire),
+                .ThenByDescending(cut => cut.Wire.Index),
         ];
     }
 

@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
 
-/// <summary>Finds a capacitor, resistor, inductor or battery with both leads on one net.</summary>
+/// <summary>Finds a capacitor, resistor, inductor or battery with both leads on one net, and a track with both ends.</summary>
 public sealed class PartShorted : ICheck
 {
     public CheckDescription Description { get; } =
@@ -13,8 +14,8 @@ public sealed class PartShorted : ICheck
             Severity: Severity.Warning,
             Group: CheckGroup.Connections,
             Why: """
-            A part with both leads on one net does nothing at all; a battery is empty within the hour. One of the two joints
-            belongs on another lug.
+            A part with both leads on one net does nothing at all; a battery is empty within the hour. A pot with both ends of
+            its track on one net does the same at 0 and at 10. One of the two joints belongs on another lug.
             """,
             Bad: """
             pickup neck single-coil
@@ -45,21 +46,48 @@ public sealed class PartShorted : ICheck
             Mend: "Move one of its leads to the lug it was meant for."
         )
         {
-            Silences = [.. Silence.WhatIsRead(), Silence.Everywhere("tone-without-capacitor")],
+            Silences = [new Silence("unconnected-lug", SilenceReach.SamePart), .. Silence.AllButWhatIsMeant()],
         };
 
     public IEnumerable<Finding> Find(CheckContext context) =>
-        from part in context.Circuit.Parts
-        where part.Elements.Length == 1
-        let element = context.Circuit.Elements[part.Elements[0]]
-        where element is Resistor or Capacitor or Inductor or Battery
-        let nets = context.Circuit.Nets
-        where
-            nets.SameNet(element.Ends[0], element.Ends[1]) && !CoilShorted.IsTheShortedOutput(context, element.Ends[0])
-        select Description.At(
-            part.NameAt,
-            $"both leads of '{part.Name}' are joined",
-            $"move one of its leads: '{context.Circuit.NameOf(element.Ends[0])}' and '{context.Circuit.NameOf(element.Ends[1])}' are one net",
-            Subject.Part(part.Name)
+        from element in context.Circuit.Elements
+        where element is Track || (IsTwoLead(element) && context.Circuit.Parts[element.Part].Elements.Length == 1)
+        let ends = EndsOf(element)
+        where context.Circuit.Nets.SameNet(ends[0], ends[1]) && !CoilShorted.IsTheShortedOutput(context, ends[0])
+        group element by context.Circuit.Nets.OneNet[ends[0]] into joined
+        select Report(context, [.. joined]);
+
+    private static bool IsTwoLead(Element element) => element is Resistor or Capacitor or Inductor or Battery;
+
+    private static ImmutableArray<int> EndsOf(Element element) =>
+        element is Track track ? [track.Low, track.High] : element.Ends;
+
+    /// <summary>One finding for all whose ends are the same net.</summary>
+    private Finding Report(CheckContext context, ImmutableArray<Element> joined)
+    {
+        var circuit = context.Circuit;
+        var parts = joined.Select(element => circuit.Parts[element.Part]).Distinct().ToList();
+        var what =
+            joined.All(IsTwoLead) ? "leads"
+            : joined.All(one => one is Track) ? "ends of the track"
+            : "ends";
+        var ends = EndsOf(joined[0]).Select(circuit.NameOf).ToList();
+        return Description.At(
+            parts[0].NameAt,
+            $"both {what} of {Listing.Of(parts.Select(part => part.Name))} are joined",
+            $"move one of the wires: '{ends[0]}' and '{ends[1]}' are one net",
+            [
+                .. parts.Select(part => Subject.Part(part.Name)),
+                .. joined
+                    .SelectMany(element => EndsOf(element))
+                    .SelectMany(lug => Beside(context, lug))
+                    .Distinct()
+                    .Select(context.Subject),
+            ]
         );
+    }
+
+    /// <summary>A lug, and those that its wires go to.</summary>
+    private static IEnumerable<int> Beside(CheckContext context, int lug) =>
+        context.WiresAt(lug).SelectMany(wire => new[] { wire.From, wire.To }).Where(other => other >= 0).Prepend(lug);
 }

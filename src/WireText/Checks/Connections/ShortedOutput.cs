@@ -56,7 +56,13 @@ public sealed class ShortedOutput : ICheck
             """
         )
         {
-            Silences = [new Silence("crowded-lug", SilenceReach.SamePart), .. Silence.AllThatIsRead()],
+            Silences =
+            [
+                new Silence("crowded-lug", SilenceReach.SamePart),
+                new Silence("unconnected-lug", SilenceReach.SamePart),
+                new Silence("part-shorted", SilenceReach.SamePart),
+                .. Silence.AllThatIsRead(),
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)
@@ -69,12 +75,33 @@ public sealed class ShortedOutput : ICheck
         return network.Tip == network.Sleeve ? [Always(context)] : InPositions(context, network);
     }
 
-    /// <summary>One finding for each wire to blame, with all positions that it shorts.</summary>
-    private IEnumerable<Finding> InPositions(CheckContext context, Network network) =>
-        from shorted in SilentPositions.Shorted(context)
-        let blamed = BlameAt(context, network, shorted)
-        group shorted by string.Join(' ', blamed.Select(wire => wire.Id)) into cause
-        select InPositions(context, network, [.. cause]);
+    /// <summary>One finding for each wire to blame, with all positions that it shorts: as few wires as explain them all.</summary>
+    private IEnumerable<Finding> InPositions(CheckContext context, Network network)
+    {
+        var left = SilentPositions
+            .Shorted(context)
+            .Select(shorted => (Shorted: shorted, Blamed: BlameAt(context, network, shorted)))
+            .ToList();
+        while (left.Count > 0)
+        {
+            var cause = left.SelectMany(one => one.Blamed)
+                .DistinctBy(KeyOf)
+                .OrderByDescending(blamed => left.Count(one => Explains(blamed, one.Blamed)))
+                .First();
+            yield return InPositions(
+                context,
+                network,
+                cause,
+                [.. left.Where(one => Explains(cause, one.Blamed)).Select(one => one.Shorted)]
+            );
+            left.RemoveAll(one => Explains(cause, one.Blamed));
+        }
+    }
+
+    private static bool Explains(ImmutableArray<Wire> cause, ImmutableArray<ImmutableArray<Wire>> blamed) =>
+        blamed.Any(wires => KeyOf(wires) == KeyOf(cause));
+
+    private static string KeyOf(ImmutableArray<Wire> wires) => string.Join(' ', wires.Select(wire => wire.Index));
 
     private Finding Always(CheckContext context)
     {
@@ -89,13 +116,22 @@ public sealed class ShortedOutput : ICheck
         );
     }
 
-    private static ImmutableArray<Wire> BlameAt(CheckContext context, Network network, SilentPositions shorted)
+    private static ImmutableArray<ImmutableArray<Wire>> BlameAt(
+        CheckContext context,
+        Network network,
+        SilentPositions shorted
+    )
     {
         var output = context.Circuit.Outputs[0];
-        return JoinBlame.Between(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
+        return JoinBlame.Likeliest(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
     }
 
-    private Finding InPositions(CheckContext context, Network network, ImmutableArray<SilentPositions> shorted)
+    private Finding InPositions(
+        CheckContext context,
+        Network network,
+        ImmutableArray<Wire> blamed,
+        ImmutableArray<SilentPositions> shorted
+    )
     {
         var nodeOf = network.InContact(shorted[0].State.AsSpan());
         var what =
@@ -107,7 +143,7 @@ public sealed class ShortedOutput : ICheck
         );
         return Report(
             context,
-            BlameAt(context, network, shorted[0]),
+            blamed,
             [.. shorted.SelectMany(one => one.Positions).Distinct()],
             $"{what} at {string.Join(" and at ", where)}",
             otherwise: shorted.Length == 1 ? "name that position 'off' if silence is meant" : null

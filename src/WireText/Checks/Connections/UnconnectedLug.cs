@@ -42,7 +42,9 @@ public sealed class UnconnectedLug : ICheck
                 new Silence("floating-ground", SilenceReach.SamePart),
                 new Silence("mute-opens-hot", SilenceReach.SamePart),
                 Silence.Everywhere("no-supply"),
-                .. Silence.WhatIsRead(),
+                Silence.Everywhere("battery-drain"),
+                Silence.Everywhere("dc-at-jack"),
+                .. Silence.AllButWhatIsMeant(),
             ],
         };
 
@@ -52,25 +54,44 @@ public sealed class UnconnectedLug : ICheck
             .Circuit.Parts.Select(part => (Part: part, Missing: new JointRules(context, part).Missing()))
             .Where(fault => !fault.Missing.IsEmpty)
             .ToList();
-        foreach (var (part, missing) in faults)
+
+        // Two loose ends in all: most likely one wire is missing between them.
+        if (
+            faults
+            is [{ Missing: [{ Fault: JointFault.NoJoint } one] }, { Missing: [{ Fault: JointFault.NoJoint } other] }]
+        )
         {
-            // Two loose ends in all: most likely one wire is missing between them.
-            var partner = faults is [{ Missing: [_] }, { Missing: [_] }]
-                ? faults.Find(fault => fault.Part != part).Missing[0]
-                : (MissingJoint?)null;
-            yield return Report(context, part, missing, partner);
+            return [ReportPair(context, one.Lug, other.Lug)];
         }
+
+        return faults.Select(fault => Report(context, fault.Part, fault.Missing));
     }
 
-    private Finding Report(CheckContext context, Part part, ImmutableArray<MissingJoint> missing, MissingJoint? partner)
+    private Finding ReportPair(CheckContext context, int one, int other)
+    {
+        var circuit = context.Circuit;
+        var isVital = new[] { one, other }.Any(lug => IsVital(circuit, circuit.PartOf(circuit.Lugs[lug])));
+        var noun = circuit.Lugs[one].IsLead && circuit.Lugs[other].IsLead ? "leads" : "lugs";
+        var line = WireLines.Line(circuit.NameOf(one), circuit.NameOf(other), WireLines.SignalColour);
+        return Description.At(
+            isVital ? Severity.Error : Severity.Warning,
+            Places.Of(context, one),
+            $"{noun} {Listing.Of([circuit.NameOf(one), circuit.NameOf(other)])} are not connected",
+            $"join the two loose ends: {line}; or write: allow unconnected-lug at {circuit.NameOf(one)} \"why\"",
+            context.Subject(one),
+            context.Subject(other)
+        );
+    }
+
+    private Finding Report(CheckContext context, Part part, ImmutableArray<MissingJoint> missing)
     {
         var lugs = missing.Select(one => one.Lug).ToList();
         return Description.At(
             IsVital(context.Circuit, part) ? Severity.Error : Severity.Warning,
             Places.Of(context, lugs[0]),
             Message(context, missing),
-            Help(context, part, missing[0], partner),
-            [.. lugs.Select(context.Subject)]
+            Help(context, part, missing[0]),
+            [.. lugs.Concat(lugs.SelectMany(lug => OfItsPole(context, part, lug))).Distinct().Select(context.Subject)]
         );
     }
 
@@ -89,22 +110,28 @@ public sealed class UnconnectedLug : ICheck
         };
     }
 
-    private static string Help(CheckContext context, Part part, MissingJoint first, MissingJoint? partner)
+    private static string Help(CheckContext context, Part part, MissingJoint first)
     {
         var name = context.Circuit.NameOf(first.Lug);
         var allow = $"or write: allow unconnected-lug at {name} \"why\"";
-        return first.Fault switch
-        {
-            JointFault.DeadEnd => $"wire a lug of '{part.Name}' that a position joins to '{name}', {allow}",
-            _ when LooseEnd(context, partner) is { } other =>
-                $"join it with the other loose end: {WireLines.Line(name, other, WireLines.SignalColour)}; {allow}",
-            _ => $"solder '{name}' to a lug, {allow}",
-        };
+        return first.Fault == JointFault.DeadEnd
+            ? $"wire one that a position joins to '{name}': {Listing.Of(OfItsPole(context, part, first.Lug).Select(context.Circuit.NameOf))}, {allow}"
+            : $"solder '{name}' to a lug, {allow}";
     }
 
-    /// <summary>The name of a lug that nothing is soldered to.</summary>
-    private static string? LooseEnd(CheckContext context, MissingJoint? partner) =>
-        partner is { Fault: JointFault.NoJoint } loose ? context.Circuit.NameOf(loose.Lug) : null;
+    /// <summary>The lugs that some position joins with a lug: those with a joint, or all when none has.</summary>
+    private static List<int> OfItsPole(CheckContext context, Part part, int lug)
+    {
+        var joined = part
+            .Controls.SelectMany(control => context.Circuit.Controls[control].Positions)
+            .SelectMany(position => position.Closed)
+            .Where(group => group.Contains(lug))
+            .SelectMany(group => group)
+            .Where(other => other != lug)
+            .Distinct()
+            .ToList();
+        return joined.Exists(context.IsJointed) ? joined.FindAll(context.IsJointed) : joined;
+    }
 
     /// <summary>True for a coil, a two-lead part, a jack, a battery and an amplifier: nothing works without the lug.</summary>
     private static bool IsVital(Circuit circuit, Part part) =>

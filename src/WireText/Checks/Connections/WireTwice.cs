@@ -41,7 +41,12 @@ public sealed class WireTwice : ICheck
             Mend: "Take one of the two out, or write the lug that it was meant for."
         )
         {
-            Silences = [new Silence("crowded-lug", SilenceReach.SamePart), new Silence("loop", SilenceReach.SamePart)],
+            Silences =
+            [
+                new Silence("crowded-lug", SilenceReach.SamePart),
+                new Silence("loop", SilenceReach.SamePart),
+                .. Silence.AllButWhatIsMeant(),
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

@@ -41,7 +41,10 @@ public sealed class BackwardsControl : ICheck
             Exchange the wires on the outer lugs; where only one of them is wired, move its wire to the other. A pot that is
             meant to turn the other way says so: pot vol 250k linear turns-back.
             """
-        );
+        )
+        {
+            Silences = [Silence.Of("bleed-misplaced"), Silence.Everywhere("inert-control")],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

@@ -41,7 +41,10 @@ public sealed class VolumeNotSilent : ICheck
             Solder lug 1 to ground: mostly it is bent back to the case. A pot that is meant as a resistance in series is
             allowed, with the reason.
             """
-        );
+        )
+        {
+            Silences = [Silence.Everywhere("inert-control")],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

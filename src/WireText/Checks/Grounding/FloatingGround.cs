@@ -94,7 +94,7 @@ public sealed class FloatingGround : ICheck
                 : "";
         var line = GroundPlaces.Line(context, metal);
         return Description.At(
-            silenced.Count > 0 ? Severity.Error : Severity.Warning,
+            silenced.Count > 0 || IsReturn(context, metal) ? Severity.Error : Severity.Warning,
             Places.Of(context, metal.Lugs[0]),
             message + silence,
             $"solder a ground wire: {line}",
@@ -124,6 +124,14 @@ public sealed class FloatingGround : ICheck
         );
     }
 
+    /// <summary>True when a coil, a track or an amplifier reaches ground over the metal alone: not the screen only is lost.</summary>
+    private static bool IsReturn(CheckContext context, MetalNet metal) =>
+        metal.Contact.Relation != ContactRelation.OneNet
+        && context
+            .Circuit.Elements.Where(element => element is Coil or Track or Amplifier)
+            .SelectMany(element => element.Ends)
+            .Any(lug => context.Circuit.Nets.OneNet[lug] == metal.Net);
+
     private static string Apart(CheckContext context, ContactReport contact) =>
         string.Join(
             " ",
@@ -131,6 +139,20 @@ public sealed class FloatingGround : ICheck
                 .Controls.Where(control => contact.Apart!.Value[control] != Situation.Any)
                 .Select(control => context.PositionName(control, contact.Apart!.Value[control]))
         );
+
+    /// <summary>The switches that a coil's end comes to without the coil, or else the pots: one of their lugs may lack its wire.</summary>
+    private static IEnumerable<Subject> ControlsOn(CheckContext context, Coil coil, int end)
+    {
+        var circuit = context.Circuit;
+        var reached = new Reach(context.Network!).From(circuit.Nets.OneNet[end], without: coil.Index);
+        var passed = circuit
+            .Parts.Where(part => part.Lugs.Any(lug => reached.Contains(circuit.Nets.OneNet[lug])))
+            .ToList();
+        var switches = passed.FindAll(part => !part.Controls.IsEmpty);
+        return (switches.Count > 0 ? switches : passed.FindAll(part => !part.Dials.IsEmpty)).Select(part =>
+            Subject.Part(part.Name)
+        );
+    }
 
     private Finding ReportReturn(CheckContext context, Coil coil, int end)
     {
@@ -147,8 +169,11 @@ public sealed class FloatingGround : ICheck
             Places.Of(context, end),
             $"nothing leads from '{name}' back to the sleeve: '{coil.Name}' has no return",
             $"solder a ground wire: {line}",
-            context.Subject(end),
-            Subject.Part(context.Circuit.Parts[coil.Part].Name)
+            [
+                context.Subject(end),
+                Subject.Part(context.Circuit.Parts[coil.Part].Name),
+                .. ControlsOn(context, coil, end),
+            ]
         ) with
         {
             Edits = WireLines.Added(context.Circuit, line),

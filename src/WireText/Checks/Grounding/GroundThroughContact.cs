@@ -43,6 +43,8 @@ public sealed class GroundThroughContact : ICheck
 
     public IEnumerable<Finding> Find(CheckContext context) =>
         from metal in context.Metal
+        // A loose sleeve is the cause, and reported.
+        where context.IsJointed(context.Circuit.Outputs[0].Sleeve)
         where metal.Contact.Relation == ContactRelation.Always && !metal.IsSoldered
         let names = metal.Lugs.Select(context.Circuit.NameOf).ToList()
         let controls = metal.Contact.Controls.Select(control => context.Circuit.Controls[control].Name)

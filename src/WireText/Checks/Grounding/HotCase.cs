@@ -52,11 +52,7 @@ public sealed class HotCase : ICheck
                 Silence.Of("floating-ground"),
                 Silence.Of("ground-through-part"),
                 Silence.Of("ground-through-contact"),
-                .. Silence.WhatIsRead(),
-                Silence.Everywhere("backwards-control"),
-                Silence.Everywhere("volume-not-silent"),
-                Silence.Everywhere("inert-control"),
-                Silence.Everywhere("position-name"),
+                .. Silence.AllButWhatIsMeant(),
             ],
         };
 

@@ -77,13 +77,10 @@ public sealed class Expect : ICheck
             [
                 new Silence("dead-position", SilenceReach.SamePart),
                 new Silence("hanging-coil", SilenceReach.SamePart),
-                Silence.Everywhere("tone-without-capacitor"),
-                Silence.Everywhere("backwards-control"),
-                Silence.Everywhere("volume-not-silent"),
                 Silence.Everywhere("position-name"),
                 Silence.Everywhere("pickup-shorted"),
                 Silence.Everywhere("out-of-phase"),
-                Silence.Everywhere("inert-control"),
+                .. Silence.WhatDialsDo(),
             ],
         };
 
@@ -243,5 +240,23 @@ public sealed class Expect : ICheck
                 circuit
                     .Dials.Where(dial => refuted.Expectation.Names(dial.Name))
                     .Select(dial => Subject.Part(circuit.Parts[dial.Part].Name))
-            );
+            )
+            .Concat(PickupsIn(circuit, refuted));
+
+    /// <summary>The pickups that are claimed and not heard, or heard and not claimed; all that are claimed when only their join differs.</summary>
+    private static IEnumerable<Subject> PickupsIn(Circuit circuit, Refutation refuted)
+    {
+        if (refuted.Claim is not CoilsClaim claim)
+        {
+            return [];
+        }
+
+        var claimed = claim.Coils.All().ToHashSet();
+        var heard = refuted.There.Sound.Heard.Select(one => one.Coil.Index).ToHashSet();
+        var differing = claimed.SetEquals(heard) ? claimed : claimed.Except(heard).Concat(heard.Except(claimed));
+        return differing
+            .Order()
+            .Select(coil => Subject.Part(circuit.Parts[circuit.Elements[coil].Part].Name))
+            .Distinct();
+    }
 }

@@ -37,20 +37,46 @@ public static class Behaviour
     /// <summary>Chosen; no meaning: low, in the middle, and near the resonances of pickups.</summary>
     private static readonly double[] Hertz = [137.31, 911.77, 4273.13];
 
-    public static bool IsEqual(Circuit first, Circuit second)
+    public static bool IsEqual(Circuit first, Circuit second) => FirstDifference(first, second) is null;
+
+    /// <summary>The first state in which the two can be told apart, and by what; null when they are equal.</summary>
+    /// <param name="dropsSign">
+    /// True to take two states as alike that differ in the sign of all that is heard: it moves the loudspeaker the other way.
+    /// </param>
+    public static BehaviourDifference? FirstDifference(Circuit first, Circuit second, bool dropsSign = false)
     {
         var (a, b) = (Network.Of(Scaled(first))!, Network.Of(Scaled(second))!);
-        return States(a, b).All(state => IsEqual(a, b, state.AsSpan()));
+        return States(a, b)
+            .Select(state => DifferenceIn(a, b, state, dropsSign))
+            .FirstOrDefault(one => one is not null);
     }
 
-    private static bool IsEqual(Network a, Network b, ReadOnlySpan<int> state) =>
-        MetalIn(a, state).SequenceEqual(MetalIn(b, state))
-        && CoilPlacement
-            .Of(a, state, DialSetting.Rest(a))
-            .SequenceEqual(CoilPlacement.Of(b, state, DialSetting.Rest(b)))
-        && SoundsAlike(a, b, state);
+    private static BehaviourDifference? DifferenceIn(Network a, Network b, ImmutableArray<int> state, bool dropsSign)
+    {
+        var positions = state.AsSpan();
+        if (!MetalIn(a, positions).SequenceEqual(MetalIn(b, positions)))
+        {
+            return new BehaviourDifference(state, [], DifferenceKind.Grounding);
+        }
 
-    private static bool SoundsAlike(Network a, Network b, ReadOnlySpan<int> state)
+        if (!SuppliesIn(a, positions).SequenceEqual(SuppliesIn(b, positions)))
+        {
+            return new BehaviourDifference(state, [], DifferenceKind.Supply);
+        }
+
+        if (
+            !CoilPlacement
+                .Of(a, positions, DialSetting.Rest(a))
+                .SequenceEqual(CoilPlacement.Of(b, positions, DialSetting.Rest(b)))
+        )
+        {
+            return new BehaviourDifference(state, DialSetting.Rest(a).Travels, DifferenceKind.CoilPlace);
+        }
+
+        return SoundDifference(a, b, state, dropsSign);
+    }
+
+    private static BehaviourDifference? SoundDifference(Network a, Network b, ImmutableArray<int> state, bool dropsSign)
     {
         foreach (var setting in Settings)
         {
@@ -60,18 +86,18 @@ public static class Behaviour
                     (setting.First + (setting.Step * dial.Index)) % Math.BitIncrement(Dial.FullyUp)
                 ),
             ];
-            var first = LiveNetwork.Of(a, state, DialSetting.At(a, travels));
-            var second = LiveNetwork.Of(b, state, DialSetting.At(b, travels));
-            if (!first.IsLike(second) && !IsSolvedAlike(first, second))
+            var first = LiveNetwork.Of(a, state.AsSpan(), DialSetting.At(a, travels));
+            var second = LiveNetwork.Of(b, state.AsSpan(), DialSetting.At(b, travels));
+            if (!first.IsLike(second) && !IsSolvedAlike(first, second, dropsSign))
             {
-                return false;
+                return new BehaviourDifference(state, travels, DifferenceKind.Sound);
             }
         }
 
-        return true;
+        return null;
     }
 
-    private static bool IsSolvedAlike(LiveNetwork first, LiveNetwork second)
+    private static bool IsSolvedAlike(LiveNetwork first, LiveNetwork second, bool dropsSign)
     {
         if (first.IsShort != second.IsShort || first.IsOpen != second.IsOpen)
         {
@@ -79,10 +105,12 @@ public static class Behaviour
         }
 
         var (a, b) = (AcSolver.Prepare(first, load: null), AcSolver.Prepare(second, load: null));
-        return a?.Solve(Hertz) is { } one && b?.Solve(Hertz) is { } other && IsNear(one, other);
+        return a?.Solve(Hertz) is { } one
+            && b?.Solve(Hertz) is { } other
+            && (IsNear(one, other, sign: 1) || (dropsSign && IsNear(one, other, sign: -1)));
     }
 
-    private static bool IsNear(AcAnswer a, AcAnswer b)
+    private static bool IsNear(AcAnswer a, AcAnswer b, int sign)
     {
         if (!a.Coils.SequenceEqual(b.Coils))
         {
@@ -93,7 +121,7 @@ public static class Behaviour
         {
             if (
                 !IsNear(a.ImpedanceAt(f), b.ImpedanceAt(f))
-                || Enumerable.Range(0, a.Coils.Length).Any(coil => !IsNear(a.GainAt(coil, f), b.GainAt(coil, f)))
+                || Enumerable.Range(0, a.Coils.Length).Any(coil => !IsNear(a.GainAt(coil, f), sign * b.GainAt(coil, f)))
             )
             {
                 return false;
@@ -105,6 +133,21 @@ public static class Behaviour
 
     private static bool IsNear(Complex a, Complex b) =>
         Complex.Abs(a - b) <= Tolerance * Math.Max(Complex.Abs(a), Complex.Abs(b));
+
+    /// <summary>The amplifiers that work, and the batteries that are drawn from, as elements.</summary>
+    private static IEnumerable<int> SuppliesIn(Network network, ReadOnlySpan<int> state)
+    {
+        var drawn = new List<int>(Supply.PoweredAmplifiers(network, state).Order());
+        foreach (var battery in network.Circuit.Elements.OfType<Battery>())
+        {
+            if (BatteryLoop.IsClosed(network, state, DialSetting.Rest(network), battery))
+            {
+                drawn.Add(battery.Index);
+            }
+        }
+
+        return drawn;
+    }
 
     /// <summary>How each metal lug comes to the sleeve: by solder, by touch, by contacts, or not.</summary>
     private static IEnumerable<int> MetalIn(Network network, ReadOnlySpan<int> state)

@@ -32,17 +32,9 @@ internal static class MatteringNets
     private static IEnumerable<int> LugsNamed(Circuit circuit, Refutation refuted, IEnumerable<Finding> open) =>
         refuted
             .Expectation.Claims.OfType<CoilsClaim>()
-            .SelectMany(claim => CoilsOf(claim.Coils))
+            .SelectMany(claim => claim.Coils.All())
             .SelectMany(coil => circuit.Elements[coil].Ends)
             .Concat(open.SelectMany(finding => finding.Subjects).SelectMany(subject => LugsOf(circuit, subject)));
-
-    private static IEnumerable<int> CoilsOf(ClaimedCoils coils) =>
-        coils switch
-        {
-            ClaimedPickup pickup => pickup.Coils,
-            ClaimedJoin join => join.Parts.SelectMany(CoilsOf),
-            _ => [],
-        };
 
     private static IEnumerable<int> LugsOf(Circuit circuit, Subject subject) =>
         subject.Kind switch

@@ -12,16 +12,31 @@ internal static class RepairAdvice
     public static CheckReport AddTo(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge)
     {
         var refuted = report.Findings.FirstOrDefault(finding => finding.Id == Expect.Id);
-        return refuted is null
-            ? report
-            : report with
-            {
-                Findings = report.Findings.Replace(
-                    refuted,
-                    WithAdvice(circuit, refuted, Search(circuit, report, judge))
-                ),
-            };
+        if (refuted is null)
+        {
+            return report;
+        }
+
+        var result = Search(circuit, report, judge);
+        var advised = WithAdvice(circuit, refuted, result);
+        return report with
+        {
+            Findings =
+            [
+                .. report
+                    .Findings.Where(finding => finding == refuted || !HasMend(result) || !IsShadow(finding))
+                    .Select(finding => finding == refuted ? advised : finding),
+            ],
+        };
     }
+
+    /// <summary>True when edits are given: after each of them no error and no warning is left.</summary>
+    private static bool HasMend(RepairResult? result) =>
+        result is { IsComplete: true, Repairs.Length: > 0 and <= RepairSearch.MostShown };
+
+    /// <summary>True for what vanishes with any of the edits that are given.</summary>
+    private static bool IsShadow(Finding finding) =>
+        finding.Severity >= Severity.Warning && finding.Id != Allowances.AllowUnused;
 
     private static RepairResult? Search(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge) =>
         new RepairSearch(

@@ -50,7 +50,19 @@ public sealed class DeadPosition : ICheck
             Wire the throw that this position closes, or take a switch without such a position. Where silence is meant, let
             the position join tip and sleeve; where a dead position is meant, allow it, with the reason.
             """
-        );
+        )
+        {
+            // The wire that is missing there is on another throw, or leaves a pot without its signal.
+            Silences =
+            [
+                new Silence("hanging-coil", SilenceReach.SamePart),
+                new Silence("pickup-shorted", SilenceReach.SamePart),
+                new Silence("position-name", SilenceReach.SamePart),
+                Silence.Everywhere("out-of-phase"),
+                Silence.Everywhere("hum-partner"),
+                .. Silence.WhatDialsDo(),
+            ],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context) =>
         context.Network is { } network

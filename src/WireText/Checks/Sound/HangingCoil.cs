@@ -55,7 +55,17 @@ public sealed class HangingCoil : ICheck
             Let the switch cut the coil off at its hot end, or short it, so that it hangs on ground alone. Where it is the
             price of a simpler switch, allow it, with the reason.
             """
-        );
+        )
+        {
+            Silences =
+            [
+                new Silence("pickup-shorted", SilenceReach.SamePart),
+                new Silence("position-name", SilenceReach.SamePart),
+                new Silence("out-of-phase", SilenceReach.SamePart),
+                new Silence("hum-partner", SilenceReach.SamePart),
+                .. Silence.WhatDialsDo(),
+            ],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

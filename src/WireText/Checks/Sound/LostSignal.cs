@@ -7,11 +7,11 @@ namespace WireText.Checks.Sound;
 /// <summary>How far the signal of a pickup gets that is heard nowhere.</summary>
 /// <param name="Name">The pickup, or the only coil of it that is silent.</param>
 /// <param name="Lead">The lead that comes neither to the tip nor, if it is a ground, to the sleeve; null when both do.</param>
-/// <param name="Switches">The switches that the lead comes to; without such a lead, those on the pickup's own leads.</param>
+/// <param name="Switches">The switches that the lead comes to, or else the pots; without such a lead, those on the pickup's own leads.</param>
 internal sealed record LostSignal(Part Pickup, string Name, int? Lead, ImmutableArray<Part> Switches)
 {
     /// <summary>The same for pickups whose signal ends in the same place.</summary>
-    public string Key => Lead is null || Switches.IsEmpty ? Name : string.Join(' ', Switches.Select(part => part.Name));
+    public string Key => Switches.IsEmpty ? Name : string.Join(' ', Switches.Select(part => part.Name));
 
     public static LostSignal Of(CheckContext context, ImmutableArray<Coil> silent)
     {
@@ -23,15 +23,15 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
             ? silent.SelectMany(coil => coil.Ends).Select(end => circuit.Nets.OneNet[end]).ToHashSet()
             : ReachOf(context, lead.Value, silent[0]);
         nets.Remove(context.Network!.Sleeve);
+        var passed = circuit
+            .Parts.Where(part => part.Lugs.Any(lug => nets.Contains(circuit.Nets.OneNet[lug])))
+            .ToList();
+        var switches = passed.FindAll(part => !part.Controls.IsEmpty);
         return new LostSignal(
             pickup,
             isWhole ? pickup.Name : silent[0].Name,
             lead,
-            [
-                .. circuit.Parts.Where(part =>
-                    !part.Controls.IsEmpty && part.Lugs.Any(lug => nets.Contains(circuit.Nets.OneNet[lug]))
-                ),
-            ]
+            [.. switches.Count > 0 ? switches : passed.FindAll(part => !part.Dials.IsEmpty)]
         );
     }
 

@@ -108,22 +108,24 @@ public sealed class NeverHeard : ICheck
 
     private static string WhereItEnds(CheckContext context, ImmutableArray<LostSignal> lost)
     {
-        if (lost[0].Lead is not { } lead)
+        var leads = lost.Where(one => one.Lead is not null)
+            .Select(one => context.Circuit.NameOf(one.Lead!.Value))
+            .ToList();
+        if (leads.Count == 0)
         {
             return "";
         }
 
-        var leads = Listing.Of(lost.Select(one => context.Circuit.NameOf(one.Lead!.Value)));
-        var verb = lost.Length == 1 ? "comes" : "come";
+        var verb = leads.Count == 1 ? "comes" : "come";
         return lost[0].Switches.IsEmpty
-            ? $": '{context.Circuit.NameOf(lead)}' comes to nothing that the signal passes"
-            : $": {leads} {verb} to {Listing.Of(lost[0].Switches.Select(part => part.Name))} and no further";
+            ? $": '{leads[0]}' comes to nothing that the signal passes"
+            : $": {Listing.Of(leads)} {verb} to {Listing.Of(lost[0].Switches.Select(part => part.Name))} and no further";
     }
 
     private static string Help(CheckContext context, ImmutableArray<LostSignal> lost)
     {
         var switches = lost[0].Switches;
-        return (lost[0].Lead, switches.IsEmpty) switch
+        return (lost.FirstOrDefault(one => one.Lead is not null)?.Lead, switches.IsEmpty) switch
         {
             ({ } lead, true) =>
                 $"wire '{context.Circuit.NameOf(lead)}' to where the signal of '{lost[0].Pickup.Name}' is meant to go",

@@ -64,21 +64,32 @@ public sealed class NoSound : ICheck
 
         var output = context.Circuit.Parts[context.Circuit.Outputs[0].Part];
         var reach = new Reach(network);
-        var fromTip = reach.From(network.Tip, network.Sleeve);
-        var fromCoil = reach.From(context.Circuit.Nets.OneNet[coils[0].Finish], network.Sleeve);
+        var fromTip = Frontier(context, reach.From(network.Tip, network.Sleeve));
+        var fromCoil = Frontier(
+            context,
+            reach.From(coils.Select(coil => context.Circuit.Nets.OneNet[coil.Finish]), network.Sleeve)
+        );
         yield return Description.At(
             output.NameAt,
             $"no position lets a string be heard at '{output.Name}'",
-            $"find the missing joint: the tip reaches {Names(context, fromTip)}; '{coils[0].Name}' reaches {Names(context, fromCoil)}",
-            Subject.Part(output.Name)
+            $"find the missing joint: the tip reaches {Names(fromTip)}; {(coils.Count == 1 ? $"'{coils[0].Name}' reaches" : "the coils reach")} {Names(fromCoil)}",
+            [
+                Subject.Part(output.Name),
+                .. fromTip.Take(Listed).Concat(fromCoil.Take(Listed)).Select(lug => Subject.Lug(lug.Name)).Distinct(),
+            ]
         );
     }
 
-    private static string Names(CheckContext context, HashSet<int> nets) =>
-        Listing.Of(
-            context
-                .Circuit.Lugs.Where(lug => !lug.IsInner && nets.Contains(context.Circuit.Nets.OneNet[lug.Index]))
-                .Select(lug => lug.Name)
-                .Take(Listed)
-        );
+    /// <summary>The lugs in reach where a wire may be missing: not the jack's own, and leads only where there is nothing else.</summary>
+    private static List<Lug> Frontier(CheckContext context, HashSet<int> nets)
+    {
+        var lugs = context
+            .Circuit.Lugs.Where(lug => !lug.IsInner && nets.Contains(context.Circuit.Nets.OneNet[lug.Index]))
+            .Where(lug => lug.Part != context.Circuit.Outputs[0].Part)
+            .ToList();
+        return lugs.Exists(lug => !lug.IsLead) ? lugs.FindAll(lug => !lug.IsLead) : lugs;
+    }
+
+    private static string Names(List<Lug> lugs) =>
+        lugs.Count == 0 ? "nothing" : Listing.Of(lugs.Select(lug => lug.Name).Take(Listed));
 }

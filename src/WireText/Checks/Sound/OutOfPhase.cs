@@ -84,18 +84,18 @@ public sealed class OutOfPhase : ICheck
         var sound = against[0].Sound;
         var blamed = flipped.IsEmpty ? [PhaseGroups.Of(sound).Minority[^1]] : flipped;
         var names = CoilNames.Of(circuit, blamed);
-        var others = CoilNames.Of(
-            circuit,
-            [.. sound.Heard.Select(heard => heard.Coil).Where(coil => !blamed.Contains(coil))]
-        );
+        ImmutableArray<Coil> others =
+        [
+            .. sound.Heard.Select(heard => heard.Coil).Where(coil => !blamed.Contains(coil)),
+        ];
         var assumed = against.Exists(one => one.Sound.IsPhaseAssumed)
             ? ", as far as can be told: wind= or magnet= is not stated everywhere"
             : "";
         return Description.At(
             circuit.Parts[blamed[0].Part].NameAt,
-            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(others)}{context.AtText(against[0].Positions)}{assumed}",
+            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(CoilNames.Of(circuit, others))}{context.AtText(against[0].Positions)}{assumed}",
             Help(context, against, blamed, names),
-            [.. blamed.Select(coil => Subject.Part(circuit.Parts[coil.Part].Name)).Distinct()]
+            [.. blamed.Concat(others).Select(coil => Subject.Part(circuit.Parts[coil.Part].Name)).Distinct()]
         );
     }
 

@@ -54,7 +54,12 @@ public sealed class PickupShorted : ICheck
             """
         )
         {
-            Silences = [new Silence("position-name", SilenceReach.SamePart)],
+            Silences =
+            [
+                new Silence("position-name", SilenceReach.SamePart),
+                new Silence("out-of-phase", SilenceReach.SamePart),
+                .. Silence.WhatDialsDo(),
+            ],
         };
 
     public IEnumerable<Finding> Find(CheckContext context)

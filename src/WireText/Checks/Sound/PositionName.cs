@@ -48,7 +48,10 @@ public sealed class PositionName : ICheck
             wire   vol.1 to vol.case to out.sleeve bare
             """,
             Mend: "Exchange the wires of the throws, or put the names in the order of what is heard."
-        );
+        )
+        {
+            Silences = [.. Silence.WhatDialsDo()],
+        };
 
     public IEnumerable<Finding> Find(CheckContext context)
     {

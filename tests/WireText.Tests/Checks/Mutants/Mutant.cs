@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using WireText.Checks;
+using WireText.Checks.Intent;
+using WireText.Checks.Repairs;
+using WireText.Circuits;
+using WireText.Text;
+
+namespace WireText.Tests.Checks.Mutants;
+
+/// <summary>A right example with one slip, and what the checks make of it.</summary>
+/// <param name="Name">In words, as the page has it.</param>
+/// <param name="Found">Errors and warnings, with the <c>expect</c> lines of the example.</param>
+/// <param name="FoundBare">Errors and warnings, without these lines.</param>
+/// <param name="IsLocated">True when a finding of <paramref name="Found"/> names the place of the slip.</param>
+/// <param name="IsLocatedBare">The same of <paramref name="FoundBare"/>.</param>
+internal sealed record Mutant(
+    string Name,
+    Equality Equality,
+    ImmutableArray<Finding> Found,
+    ImmutableArray<Finding> FoundBare,
+    bool IsLocated,
+    bool IsLocatedBare
+)
+{
+    public bool IsEqual => Equality.Rule is not null;
+
+    public static Mutant Of(Circuit right, CircuitEdit slip)
+    {
+        var circuit = slip.Apply(right);
+        var place = new FaultPlace(right, circuit, slip);
+        var (found, bare) = (Find(circuit, place), Find(circuit with { Expectations = [] }, place));
+        return new Mutant(
+            WireMutants.NameOf(right, slip),
+            Equality.Of(right, circuit),
+            found,
+            bare,
+            found.Any(place.IsNamedBy),
+            bare.Any(place.IsNamedBy)
+        );
+    }
+
+    /// <summary>
+    /// As a technician sees it. A repair is looked for only where it matters here: it can drop what stands beside a refuted
+    /// claim, and its words name lugs.
+    /// </summary>
+    private static ImmutableArray<Finding> Find(Circuit circuit, FaultPlace place)
+    {
+        var found = Alarms(Checker.Judge(circuit));
+        var isRefuted = found.Any(finding => finding.Id == Expect.Id);
+        return isRefuted && (found.Length > 1 || !found.Any(place.IsNamedBy))
+            ? Alarms(Checker.Examine(circuit))
+            : found;
+    }
+
+    private static ImmutableArray<Finding> Alarms(CheckReport report) =>
+        report.Findings.RemoveAll(finding => finding.Severity < Severity.Warning);
+}

@@ -1,0 +1,94 @@
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests.Checks.Mutants;
+
+/// <summary>Every slip of a soldering iron in every right example: found, or proven to change nothing.</summary>
+public class MutantTests
+{
+    private const string Page = "docs/mutants.md";
+
+    /// <summary>Of the different mutants of an example, those that must be found without any claim, in percent.</summary>
+    private const int LeastWithoutClaims = 84;
+
+    private const int MostFindings = 3;
+
+    [Fact]
+    public void Mutants_OfTheExamples_AreFoundOrProvenEqual()
+    {
+        var suites = Repository.Examples.Select(MutantSuite.Of).ToList();
+        WritePage(suites);
+
+        Assert.Empty(suites.SelectMany(suite => suite.FalseAlarms));
+        Assert.Empty(
+            suites.SelectMany(suite =>
+                suite.Survivors.Select(mutant => $"{suite.Example}: {mutant.Name}, at {suite.StateOf(mutant)}")
+            )
+        );
+        Assert.All(suites, HasFewFindings);
+        Assert.All(suites, HoldsWithoutClaims);
+    }
+
+    [Fact]
+    public void Mutants_OfOneExample_HaveNamesOfTheirOwn()
+    {
+        foreach (var right in Repository.Examples.Select(MutantSuite.Read))
+        {
+            var names = WireMutants.Of(right).Select(slip => WireMutants.NameOf(right, slip)).ToList();
+            Assert.NotEmpty(names);
+            Assert.Equal(names.Count, names.Distinct().Count());
+        }
+    }
+
+    /// <summary>What a right example is left with: nothing, not even a note, unless notes are asked for.</summary>
+    [Fact]
+    public void RightExamples_HaveNoFindingAndAllowNothing() =>
+        Assert.All(
+            Repository.Examples,
+            path =>
+            {
+                var source = new SourceText(path, File.ReadAllText(path));
+                var compiled = WiringCompiler.Check(source, NoSources.Instance);
+                Assert.Empty(compiled.Findings.Where(finding => finding.Severity > Severity.Info));
+                Assert.Empty(compiled.Circuit!.Allowances);
+            }
+        );
+
+    private static void HasFewFindings(MutantSuite suite)
+    {
+        foreach (var mutant in suite.All)
+        {
+            Assert.True(mutant.Found.Length <= MostFindings, $"{suite.Example}: {mutant.Name}");
+            Assert.True(mutant.FoundBare.Length <= MostFindings, $"{suite.Example}: {mutant.Name}, without claims");
+        }
+
+        Assert.Equal(1, Median(suite.Different.Select(mutant => mutant.Found.Length)));
+        Assert.Equal(1, Median(suite.Different.Select(mutant => mutant.FoundBare.Length)));
+    }
+
+    private static void HoldsWithoutClaims(MutantSuite suite)
+    {
+        var different = suite.Different.ToList();
+        var killed = different.Count(mutant => !mutant.FoundBare.IsEmpty);
+        Assert.True(100 * killed >= LeastWithoutClaims * different.Count, $"{suite.Example}: {killed}");
+    }
+
+    private static int Median(IEnumerable<int> counts)
+    {
+        var sorted = counts.Order().ToList();
+        return sorted[sorted.Count / 2];
+    }
+
+    private static void WritePage(IReadOnlyList<MutantSuite> suites)
+    {
+        var page = File.ReadAllText(Repository.PathOf(Page));
+        page = Between(page, "figures", MutantPage.Figures(suites));
+        AcceptedFile.Check(Page, Between(page, "claims", MutantPage.KilledByClaims(suites)));
+    }
+
+    private static string Between(string page, string what, string text)
+    {
+        var (start, end) = ($"<!-- {what}: written by MutantTests -->\n", $"<!-- end of {what} -->\n");
+        return $"{page.Split(start)[0]}{start}{text}\n{end}{page.Split(end)[1]}";
+    }
+}
