@@ -127,7 +127,7 @@ internal sealed class Obstacles
 
         return (one.Kind, two.Kind) switch
         {
-            (Kind.Label, Kind.Body) => !one.IsFinding && one.Part != two.Part && !IsJumperOf(one.Wire, two.Part),
+            (Kind.Label, Kind.Body) => !one.IsFinding && one.Part != two.Part && !EndsOn(one.Wire, two.Part),
             (Kind.Body, Kind.Body or Kind.Lug) => one.Part != two.Part,
             (Kind.Body, Kind.Hop) => !partsOfWire[two.Wire!].Contains(one.Part!),
             (Kind.Lug, Kind.Lug) => one.Name != two.Name,
@@ -136,12 +136,9 @@ internal sealed class Obstacles
         };
     }
 
-    /// <summary>A jumper between two lugs of one switch may carry its tag over that switch.</summary>
-    private bool IsJumperOf(string? wire, string? part) =>
-        wire is not null
-        && partsOfWire.TryGetValue(wire, out var parts)
-        && parts.Count == 1
-        && parts.Contains(part ?? "");
+    /// <summary>A wire may carry its tag over a part on which it ends.</summary>
+    private bool EndsOn(string? wire, string? part) =>
+        wire is not null && partsOfWire.TryGetValue(wire, out var parts) && parts.Contains(part ?? "");
 
     private IEnumerable<string> WiresUnder(Obstacle obstacle)
     {

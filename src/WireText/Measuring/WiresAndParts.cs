@@ -37,8 +37,9 @@ internal static class WiresAndParts
     )
     {
         var ownEnds = InnerEnds(picture, map, part, shapes);
+        var own = picture.Lugs.Where(lug => lug.Part == part).Select(lug => lug.Name).ToHashSet(StringComparer.Ordinal);
         var near = shapes.SelectMany(shape => map.Near(shape.Bounds)).Select(segment => segment.Strand).Distinct();
-        foreach (var strand in near.Select(number => map.Strands[number]))
+        foreach (var strand in near.Select(number => map.Strands[number]).Where(strand => !IsJumper(strand, own)))
         {
             map.Work.Spend((long)strand.Segments.Length * shapes.Count);
             if (LengthInside(strand, shapes, ownEnds) > Pitch.InsideBody)
@@ -47,6 +48,10 @@ internal static class WiresAndParts
             }
         }
     }
+
+    /// <summary>A wire from lug to lug of one part lies on that part, as on the bench.</summary>
+    private static bool IsJumper(Strand strand, HashSet<string> lugs) =>
+        strand.Lugs.Length > 1 && strand.Lugs.All(lugs.Contains);
 
     /// <summary>The part's surfaces, and those of its lugs that lie inside its own outline.</summary>
     private static HashSet<string> InnerEnds(DrawnPicture picture, StrandMap map, string part, List<Shape> shapes)

@@ -74,6 +74,14 @@ internal static class Geometry
         return Math.Sqrt((dx * dx) + (dy * dy));
     }
 
+    /// <summary>The air between two boxes; 0 when they touch.</summary>
+    public static double Distance(Box a, Box b)
+    {
+        var dx = Math.Max(0, Math.Max(a.X - b.Right, b.X - a.Right));
+        var dy = Math.Max(0, Math.Max(a.Y - b.Bottom, b.Y - a.Bottom));
+        return Math.Sqrt((dx * dx) + (dy * dy));
+    }
+
     /// <summary>The distance of a point from a stretch that runs along an axis.</summary>
     public static double DistanceToStretch(Point point, Point from, Point to)
     {

@@ -24,15 +24,7 @@ internal static class Boxes
     }
 
     /// <summary>From a point to the nearest point of a box; 0 inside it.</summary>
-    public static double Distance(Box box, Point at) => Distance(box, Around(at, at));
-
-    /// <summary>The air between two boxes; 0 when they touch.</summary>
-    public static double Distance(Box a, Box b)
-    {
-        var dx = Math.Max(0, Math.Max(a.X - b.Right, b.X - a.Right));
-        var dy = Math.Max(0, Math.Max(a.Y - b.Bottom, b.Y - a.Bottom));
-        return Math.Sqrt((dx * dx) + (dy * dy));
-    }
+    public static double Distance(Box box, Point at) => Geometry.Distance(box, Around(at, at));
 
     /// <summary>True when a stretch comes into a box: the parts of the stretch inside each side's half plane have something in common.</summary>
     public static bool Meets(Box box, Point from, Point to)

@@ -46,9 +46,9 @@ internal sealed class LabelSpace
         foreach (var part in scene.Parts)
         {
             _outlines.AddRange(part.DrawnOutlines());
-            if (part.Face.Layout.TextBox is { } text)
+            foreach (var word in PartText.Inside(part, scene.Theme))
             {
-                Take(Boxes.Grown(part.OnPage(text), -Tokens.LabelGap));
+                Take(word.Ink);
             }
 
             if (part.Placed.Label is { } label)
@@ -142,13 +142,13 @@ internal sealed class LabelSpace
     }
 
     /// <summary>A place for the word that a row of lugs has in common, taken from now on.</summary>
-    public Box PlaceSection(ScenePart part, ImmutableArray<FaceLug> lugs, Size size)
+    public LugLabels.Spot PlaceSection(ScenePart part, ImmutableArray<FaceLug> lugs, Size size)
     {
         var row = lugs.Select(lug => Box.Around(part.OnPage(lug.At), 0, 0)).Aggregate(Boxes.Union);
         var outward = TextSpot.Unit(part.OnPage(lugs[0].Outward));
         var candidates =
-            from away in new[] { 4.2, 5.0, 5.8, 6.6, 3.4, 7.4 }
-            from aside in new[] { 0.0, 2, -2, 4, -4, 6, -6, 8, -8 }
+            from away in new[] { 4.2, 5.0, 5.8, 6.6, 3.4, 7.4, -3.4, -4.2 }
+            from aside in new[] { 0.0, 2, -2, 4, -4, 6, -6, 8, -8, 10, -10, 12, -12 }
             select Box.Around(
                 new Point(
                     row.Centre.X - (outward.X * away) + (outward.Y * aside),
@@ -158,8 +158,9 @@ internal sealed class LabelSpace
                 size.Height
             );
         var best = Best(candidates);
+        var isClear = Cost(best) < Touching;
         Take(best);
-        return best;
+        return new LugLabels.Spot(best, isClear);
     }
 
     /// <summary>The first of the cheapest; earlier candidates are liked better.</summary>

@@ -51,7 +51,7 @@ internal sealed class LugLabels
         _others =
         [
             .. scene
-                .Parts.Where(other => other != part && Boxes.Distance(other.Bounds, part.Bounds) < Around)
+                .Parts.Where(other => other != part && Geometry.Distance(other.Bounds, part.Bounds) < Around)
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
                 .Where(lug => _at.Any(own => WirePath.Distance(own, lug) < 4 * Reach)),
         ];
@@ -141,8 +141,8 @@ internal sealed class LugLabels
         }
 
         var cost = 0.0;
-        cost += Boxes.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
-        cost += Boxes.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += Geometry.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
+        cost += Geometry.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
         var areInARow = IsInARow(_lugs[lug], _lugs[other]);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
     }
@@ -169,7 +169,8 @@ internal sealed class LugLabels
         );
         var places = Boxes.Grown(_stems[lug], Reach);
         var (width, height) = (places.Width + size.Width, places.Height + size.Height);
-        var near = _space.Near(Box.Around(places.Centre, width + size.Width, height + size.Height));
+        var reached = Box.Around(places.Centre, width + size.Width, height + size.Height);
+        var near = _space.Near(Boxes.Grown(reached, Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
         var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
         var spots = new List<(Box Box, double Distance, double Least)>();
         for (var row = -rows; row <= rows; row++)
@@ -178,7 +179,7 @@ internal sealed class LugLabels
             {
                 var centre = places.Centre + new Point(column * Step, row * Step);
                 var box = Box.Around(centre, size.Width, size.Height);
-                var distance = Boxes.Distance(box, _stems[lug]);
+                var distance = Geometry.Distance(box, _stems[lug]);
                 if (
                     distance <= Reach
                     && Boxes.Distance(box, _at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch
@@ -237,7 +238,7 @@ internal sealed class LugLabels
         var cost = near.CostOfLabel(box);
         for (var other = 0; other < _stems.Length; other++)
         {
-            cost += other == lug ? 0 : CostBeside(Boxes.Distance(box, _stems[other]), distance);
+            cost += other == lug ? 0 : CostBeside(Geometry.Distance(box, _stems[other]), distance);
         }
 
         foreach (var other in _others)

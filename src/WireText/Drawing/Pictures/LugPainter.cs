@@ -13,7 +13,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
     private readonly Theme _theme = scene.Theme;
     private readonly SortedSet<int> _unnamed = [];
 
-    /// <summary>The parts some of whose lugs have no room for their names; filled by painting. Such a name is left out where the part is shown larger.</summary>
+    /// <summary>The parts some of whose lugs, or rows of lugs, have no room for their names; filled by painting. Such a name is left out where the part is shown larger.</summary>
     public IReadOnlySet<int> Unnamed => _unnamed;
 
     public IEnumerable<PictureItem> Paint()
@@ -55,7 +55,10 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 
             foreach (var section in part.Face.Lugs.Where(lug => lug.Section.Length > 0).GroupBy(lug => lug.Section))
             {
-                yield return PaintSection(part, section.Key, [.. section]);
+                foreach (var word in PaintSection(part, section.Key, [.. section]))
+                {
+                    yield return word;
+                }
             }
         }
     }
@@ -125,15 +128,26 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         };
     }
 
-    private TextItem PaintSection(ScenePart part, string name, ImmutableArray<FaceLug> lugs)
+    /// <returns>Nothing where the word has no room.</returns>
+    private IEnumerable<TextItem> PaintSection(ScenePart part, string name, ImmutableArray<FaceLug> lugs)
     {
         var text = DrawnText.Fit(name, TextWeight.Medium, Tokens.LugLabelSize, Tokens.WidestLabel / 2);
         var width = DrawnText.Width(text, TextWeight.Medium, Tokens.LugLabelSize);
-        var box = space.PlaceSection(part, lugs, new Size(width, Tokens.LugLabelSize * DrawnText.CapHeight));
-        return TextItem.Centred(
+        var place = space.PlaceSection(part, lugs, new Size(width, Tokens.LugLabelSize * DrawnText.CapHeight));
+        if (!place.IsClear)
+        {
+            _unnamed.Add(part.Index);
+        }
+
+        if (!place.IsClear && !namesAll)
+        {
+            yield break;
+        }
+
+        yield return TextItem.Centred(
             "section-label",
             text,
-            box.Centre,
+            place.Box.Centre,
             TextWeight.Medium,
             Tokens.LugLabelSize,
             _theme.QuietInk

@@ -363,30 +363,10 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private void PaintWords()
     {
-        if (part.Face.Layout.TextBox is { } box && !part.Face.Inside.IsEmpty)
-        {
-            var onPage = part.OnPage(box);
-            var size = FaceLine.SizeOf(part.Face.Inside);
-            var isVertical =
-                part.Placed.Turn % 180 != 0 && size.Width > onPage.Width + 0.01 && !FitsUpright(onPage, size);
-            _items.AddRange(PartText.Stack(part.Face.Inside, onPage.Centre, isVertical, _theme));
-        }
-
+        _items.AddRange(PartText.Inside(part, _theme));
         if (part.Placed.Label is { } label && !part.Face.Outside.IsEmpty)
         {
             _items.AddRange(PartText.Stack(part.Face.Outside, label.Centre, isVertical: false, _theme));
         }
-    }
-
-    /// <summary>A turned part has its words upright when the body still holds them.</summary>
-    private bool FitsUpright(Box turned, Size size)
-    {
-        var body = part.OnPage(ScenePart.BoundsOf(MainOutline));
-        var upright = Box.Around(turned.Centre, size.Width, size.Height);
-        return part.Face.Lugs.All(lug => lug.Look == LugLook.Lead)
-            && upright.X > body.X
-            && upright.Right < body.Right
-            && upright.Y > body.Y
-            && upright.Bottom < body.Bottom;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
 using WireText.Parts;
 
 namespace WireText.Drawing.Pictures;
@@ -30,6 +31,42 @@ internal static class PartText
             );
             offset += line.Height;
         }
+    }
+
+    /// <summary>The words on a part's body; none where they stand beside it.</summary>
+    public static IEnumerable<TextItem> Inside(ScenePart part, Theme theme)
+    {
+        if (part.Face.Layout.TextBox is not { } own || part.Face.Inside.IsEmpty)
+        {
+            return [];
+        }
+
+        var box = part.OnPage(own);
+        var size = FaceLine.SizeOf(part.Face.Inside);
+        var isVertical = part.Placed.Turn % 180 != 0 && size.Width > box.Width + 0.01 && !FitsUpright(part, box, size);
+        return Stack(part.Face.Inside, box.Centre, isVertical, theme);
+    }
+
+    /// <summary>A turned part has its words upright when the body still holds them beside the names of its leads.</summary>
+    private static bool FitsUpright(ScenePart part, Box turned, Size size)
+    {
+        var body = part.OnPage(ScenePart.BoundsOf(part.Face.Layout.Body[0]));
+        var upright = Box.Around(turned.Centre, size.Width, size.Height);
+        return part.Face.Lugs.All(lug => lug.Look == LugLook.Lead && !Boxes.Touch(upright, NameOf(part, lug)))
+            && upright.X > body.X
+            && upright.Right < body.Right
+            && upright.Y > body.Y
+            && upright.Bottom < body.Bottom;
+    }
+
+    /// <summary>Where the name of a lead stands when nothing is in the way: inside the edge that it comes out of.</summary>
+    private static Box NameOf(ScenePart part, FaceLug lead)
+    {
+        var outward = TextSpot.Unit(part.OnPage(lead.Outward));
+        var root = part.OnPage(part.RootOf(lead));
+        var width = DrawnText.Width(lead.Label, TextWeight.Medium, Tokens.LugLabelSize);
+        var (alongX, alongY) = (Tokens.LabelGap + (width / 2), Tokens.LabelGap + (Tokens.LugLabelSize / 2));
+        return Box.Around(root - new Point(outward.X * alongX, outward.Y * alongY), width, Tokens.LugLabelSize);
     }
 
     private static string ClassOf(FaceLineKind kind) =>

@@ -130,6 +130,24 @@ public sealed record TextItem(
     public static TextItem Start(string name, string text, Point at, TextWeight weight, double size, Colour colour) =>
         new(name, text, at, TextAlign.Start, weight, size, colour, DrawnText.Width(text, weight, size), false);
 
+    /// <summary>What the letters take up, with what hangs below their line.</summary>
+    public Box Ink
+    {
+        get
+        {
+            var descent = DrawnText.Descent(Text, Size);
+            return IsVertical
+                ? Bounds with
+                {
+                    Width = Bounds.Width + descent,
+                }
+                : Bounds with
+                {
+                    Height = Bounds.Height + descent,
+                };
+        }
+    }
+
     /// <summary>What the capitals take up.</summary>
     public Box Bounds
     {

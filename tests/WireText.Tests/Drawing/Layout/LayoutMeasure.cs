@@ -407,10 +407,8 @@ internal sealed class LayoutMeasure
     {
         foreach (var part in _result.Parts)
         {
-            // A wire between two lugs of one part has nowhere else to carry its tag.
-            var isJumper =
-                own is { Wire: var jumper } && IsLugOf(part.Part, jumper.From) && IsLugOf(part.Part, jumper.To);
-            if (!isJumper && part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
+            var isOwn = own is { Wire: var wire } && (IsLugOf(part.Part, wire.From) || IsLugOf(part.Part, wire.To));
+            if (!isOwn && part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
             {
                 Faults.Add($"label overlap: {name} and the body of {part.Part.Id}");
             }

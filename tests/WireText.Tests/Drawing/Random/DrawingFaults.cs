@@ -15,7 +15,6 @@ internal sealed record DrawingFault(string Kind, string First, string Second = "
 /// <summary>All that is wrong with a finished drawing. A wire that found no way is no fault where the sheet says so.</summary>
 internal static class DrawingFaults
 {
-    public const string ThroughBody = "through a body";
     public const string LabelOverlap = "label overlap";
 
     private const string NotDrawn = "Not drawn: no free way was found for these wires";
@@ -41,7 +40,7 @@ internal static class DrawingFaults
             .. Each("stray tag", measure.StrayTags),
             .. Each("off the page", measure.OutsidePage),
             .. Each("cramped hop", measure.CrampedHops),
-            .. Each(ThroughBody, measure.ThroughBodies),
+            .. Each("through a body", measure.ThroughBodies),
             .. Each(LabelOverlap, measure.LabelOverlaps),
         ];
     }

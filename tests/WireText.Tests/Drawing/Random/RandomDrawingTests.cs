@@ -104,7 +104,7 @@ public class RandomDrawingTests
             Written by `RandomDrawingTests`, the same circuits in every run: parts of most models, their leads soldered once, wires and
             cables between any lugs, a third of them with places. Each is drawn, without marks at its mistakes, and read back from the
             finished SVG by `PictureMeasurer`, which knows nothing of how it was made. Every wire is drawn from its lug to its lug, or a row under
-            the drawing says that it found no way; none lies on another, crowds one, passes a foreign lug, goes through a part on which it does not end, or over a
+            the drawing says that it found no way; none lies on another, crowds one, passes a foreign lug, goes through a part (a wire between two lugs of one part lies on that part), or over a
             label of one; nothing is off the page. Where that fails, the test prints the circuit, shrunk, as a wiring file.
 
             | circuits | how many | parts, at most | effort | wires | not drawn, and listed | without any fault |

@@ -21,7 +21,7 @@ internal static class LayoutFinisher
             [.. all.Select(wire => wire.Tag)],
             hops,
             labelled,
-            Jumped(labelled, all.Length)
+            OwnParts(labelled, all.Length)
         );
         var wires = new RoutedWire?[all.Length];
         for (var i = 0; i < all.Length; i++)
@@ -50,8 +50,8 @@ internal static class LayoutFinisher
         );
     }
 
-    /// <summary>By wire: the part whose lugs it joins to each other, or -1.</summary>
-    private static int[] Jumped(LabelledPlacement labelled, int count)
+    /// <summary>By wire: the parts on which it ends; none for the tail of a braid.</summary>
+    private static int[][] OwnParts(LabelledPlacement labelled, int count)
     {
         var wiring = labelled.Placement.Wiring;
         return
@@ -60,10 +60,12 @@ internal static class LayoutFinisher
                 .Range(0, count)
                 .Select(i =>
                     i < wiring.Connections.Length
-                    && wiring.Connections[i] is { From: >= 0 and var from, To: >= 0 and var to }
-                    && wiring.Terminals[from].Part == wiring.Terminals[to].Part
-                        ? wiring.Terminals[from].Part
-                        : -1
+                        ? new[] { wiring.Connections[i].From, wiring.Connections[i].To }
+                            .Where(end => end >= 0)
+                            .Select(end => wiring.Terminals[end].Part)
+                            .Distinct()
+                            .ToArray()
+                        : []
                 ),
         ];
     }

@@ -20,32 +20,40 @@ internal static class TagPlacer
     /// <summary>Half of a joint on a case as it is drawn.</summary>
     private const double CaseJointRadius = 1.15;
 
+    /// <summary>What a tag across its wire costs, as millimetres from the middle: any place along it within reach is better.</summary>
+    private const double Across = 60;
+
+    /// <summary>What a tag on a part costs, in the same measure.</summary>
+    private const double OnPart = 200;
+
     private readonly record struct Candidate(TagPlace Place, double Cost);
 
-    /// <param name="jumped">By wire: the index of the part whose lugs it joins to each other, or -1. Its tag may lie on that part.</param>
+    /// <param name="ownParts">By wire: the indices of the parts on which it ends. Its tag may lie on one of them where it has no other place.</param>
     public static TagPlace?[] Place(
         Point[][] paths,
         Size?[] sizes,
         List<Point>[] hops,
         LabelledPlacement labelled,
-        int[] jumped
+        int[][] ownParts
     )
     {
-        var solids = jumped.Append(-1).Distinct().ToDictionary(part => part, part => Solids(labelled, part));
+        var open = ownParts.SelectMany(parts => parts).Distinct().ToArray();
+        var solids = open.ToDictionary(part => part, part => Solids(labelled, part));
+        var paper = Solids(labelled, -1);
         foreach (var end in paths.Where(path => path.Length > 0).SelectMany(path => new[] { path[0], path[^1] }))
         {
             // On a case the joints lie where the wires end, lug or not.
             var joint = Box.Around(end, 2 * CaseJointRadius, 2 * CaseJointRadius);
-            foreach (var part in jumped.Where(part => part >= 0).Distinct())
+            foreach (var part in open)
             {
                 solids[part].Add(joint);
             }
         }
 
-        return Place(paths, sizes, hops, wire => jumped[wire] < 0 ? [solids[-1]] : [solids[-1], solids[jumped[wire]]]);
+        return Place(paths, sizes, hops, wire => [paper, .. ownParts[wire].Select(part => solids[part])]);
     }
 
-    /// <param name="solidsOf">By wire: what its tag may not touch, besides wires and hops; of several it must be clear of one.</param>
+    /// <param name="solidsOf">By wire: what its tag may not touch, besides wires and hops; of several it must be clear of one, best of the first.</param>
     public static TagPlace?[] Place(Point[][] paths, Size?[] sizes, List<Point>[] hops, Func<int, BoxGrid[]> solidsOf)
     {
         var stretches = new Stretches(paths);
@@ -89,9 +97,9 @@ internal static class TagPlacer
         {
             if (part != open)
             {
-                foreach (var outline in wiring.Parts[part].Body)
+                foreach (var box in wiring.Parts[part].Body.SelectMany(own => Covering(poses[part].OnPage(own))))
                 {
-                    solids.Add(Geometry.BoundsOf(poses[part].OnPage(outline)));
+                    solids.Add(box);
                 }
             }
             else if (wiring.Parts[part].TextBox is { } text)
@@ -115,6 +123,27 @@ internal static class TagPlacer
         return solids;
     }
 
+    /// <summary>Boxes that cover an outline: of a circle a few strips, so that its corners stay free.</summary>
+    private static IEnumerable<Box> Covering(Outline outline)
+    {
+        const int Strips = 8;
+        if (outline is not Outline.Circle { Centre: var centre, Radius: var radius })
+        {
+            return [Geometry.BoundsOf(outline)];
+        }
+
+        var height = 2 * radius / Strips;
+        return Enumerable
+            .Range(0, Strips)
+            .Select(strip =>
+            {
+                var top = (strip * height) - radius;
+                var nearest = Math.Max(0, Math.Max(top, -top - height));
+                var half = Math.Sqrt((radius * radius) - (nearest * nearest));
+                return new Box(centre.X - half, centre.Y + top, 2 * half, height);
+            });
+    }
+
     private static List<Candidate> CandidatesOf(
         int wire,
         Point[][] paths,
@@ -136,19 +165,16 @@ internal static class TagPlacer
         for (var i = 0; i + 1 < path.Length; i++)
         {
             var run = new Stretch(wire, i, path[i], path[i + 1]);
-            var upright = run.IsVertical;
-            var room = (upright || run.IsHorizontal) ? run.Length - size.Width : -1;
-            for (var along = 0.0; along <= room; along += EveryHalfPitch)
+            foreach (var (place, along) in PlacesOn(run, size))
             {
-                var centre = PointOn(run, along + (size.Width / 2));
-                var box = upright
-                    ? Box.Around(centre, size.Height, size.Width)
-                    : Box.Around(centre, size.Width, size.Height);
-                if (IsFree(box, run, hops, stretches, solids))
+                var isAcross = place.IsVertical == run.IsHorizontal;
+                var isOnPart = IsHit(solids[0], place.Box);
+                // On a part a tag across its wire would stand in the way of the names of lugs.
+                if (!(isAcross && isOnPart) && IsFree(place.Box, run, hops, stretches, solids))
                 {
-                    var fromMiddle = Math.Abs(walked + along + (size.Width / 2) - (total / 2));
-                    var cost = fromMiddle + (upright ? 8 : 0) + (run.Length < 2 * size.Width ? 6 : 0);
-                    found.Add(new Candidate(new TagPlace(box, upright), cost));
+                    var fromMiddle = Math.Abs(walked + along - (total / 2));
+                    var cost = fromMiddle + (place.IsVertical ? 8 : 0) + (run.Length < 2 * size.Width ? 6 : 0);
+                    found.Add(new Candidate(place, cost + (isAcross ? Across : 0) + (isOnPart ? OnPart : 0)));
                 }
             }
 
@@ -156,6 +182,31 @@ internal static class TagPlacer
         }
 
         return found;
+    }
+
+    /// <summary>Along the run at every half pitch, then across it: what is too short for the word may be long enough for its height.</summary>
+    private static IEnumerable<(TagPlace Place, double Along)> PlacesOn(Stretch run, Size size)
+    {
+        if (!run.IsVertical && !run.IsHorizontal)
+        {
+            yield break;
+        }
+
+        foreach (var (length, isVertical) in new[] { (size.Width, run.IsVertical), (size.Height, !run.IsVertical) })
+        {
+            var (width, height) = isVertical ? (size.Height, size.Width) : (size.Width, size.Height);
+            for (var along = 0.0; along <= run.Length - length; along += EveryHalfPitch)
+            {
+                yield return (At(along + (length / 2)), along + (length / 2));
+            }
+
+            if (run.Length >= length)
+            {
+                yield return (At(run.Length / 2), run.Length / 2);
+            }
+
+            TagPlace At(double middle) => new(Box.Around(PointOn(run, middle), width, height), isVertical);
+        }
     }
 
     private static Point PointOn(Stretch run, double along)
@@ -170,7 +221,7 @@ internal static class TagPlacer
     private static bool IsFree(Box box, Stretch run, List<Point>[] hops, Stretches stretches, BoxGrid[] solids)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        if (Array.TrueForAll(solids, grid => grid.IsHit(Geometry.Inflated(box, Clearance))))
+        if (Array.TrueForAll(solids, grid => IsHit(grid, box)))
         {
             return false;
         }
@@ -194,6 +245,8 @@ internal static class TagPlacer
 
         return true;
     }
+
+    private static bool IsHit(BoxGrid grid, Box tag) => grid.IsHit(Geometry.Inflated(tag, Clearance));
 
     private static Box Grown(Box stretch) => Geometry.Inflated(stretch, 0.05);
 }

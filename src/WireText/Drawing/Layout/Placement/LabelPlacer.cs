@@ -10,6 +10,12 @@ internal static class LabelPlacer
 {
     private const double Gap = 0.8;
 
+    /// <summary>A small part's label is nearer to it than to any other part by this, where such a place is found; in millimetres.</summary>
+    private const double Nearer = 1.2;
+
+    /// <summary>Free places that are looked at for one that is nearer to no other part.</summary>
+    private const int MostFree = 200;
+
     /// <summary>How far a lug's ways out are kept free of labels, in millimetres.</summary>
     private const double WayOut = 3 * LayoutScale.Pitch;
 
@@ -71,8 +77,27 @@ internal static class LabelPlacer
     private static Box FirstFree(PartPlacement placement, int part, Size size, List<Box> taken)
     {
         var body = BodyBox(placement, part);
-        var best = Candidates(body, size).FirstOrDefault(box => !taken.Exists(other => Geometry.Overlap(other, box)));
-        return best.Width > 0 || size.Width <= 0 ? best : BelowAll(size, taken);
+        var free = Candidates(body, size)
+            .Where(box => !taken.Exists(other => Geometry.Overlap(other, box)))
+            .Take(MostFree);
+        var isSmall = placement.Wiring.Parts[part].Zone == LayoutZone.Small;
+        var others = Enumerable
+            .Range(0, isSmall ? placement.Poses.Length : 0)
+            .Where(other => other != part)
+            .Select(other => BodyBox(placement, other))
+            .ToArray();
+        Box? first = null;
+        foreach (var box in free)
+        {
+            first ??= box;
+            var own = Geometry.Distance(box, body);
+            if (Array.TrueForAll(others, other => Geometry.Distance(box, other) >= own + Nearer))
+            {
+                return box;
+            }
+        }
+
+        return first ?? (size.Width <= 0 ? default : BelowAll(size, taken));
     }
 
     private static Box BelowAll(Size size, List<Box> taken) =>

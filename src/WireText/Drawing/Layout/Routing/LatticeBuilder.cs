@@ -280,8 +280,22 @@ internal sealed class LatticeBuilder
 
     private IEnumerable<Side> WaysOut(int part, int lug) =>
         _opensAllSides
-            ? [Side.North, Side.East, Side.South, Side.West]
+            ? AllSides.Where(side => !IsAcrossBody(part, lug, side))
             : _wiring.Parts[part].Lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug));
+
+    /// <summary>True when the way out by that side leads from a lug outside the body, or on its line, through the body.</summary>
+    private bool IsAcrossBody(int part, int lug, Side side)
+    {
+        var (body, at) = (_wiring.Parts[part].Body[0], _wiring.Parts[part].Lugs[lug].At);
+        var (x, y) = side switch
+        {
+            Side.North => (0, -Pitch),
+            Side.East => (Pitch, 0),
+            Side.South => (0, Pitch),
+            _ => (-Pitch, 0.0),
+        };
+        return Geometry.Depth(body, at) <= 0 && Geometry.Depth(body, new Point(at.X + x, at.Y + y)) > 0;
+    }
 
     private void OpenToGuest(int host)
     {
@@ -298,6 +312,8 @@ internal sealed class LatticeBuilder
         double[] depths = [at.Y - body.Y, body.Right - at.X, body.Bottom - at.Y, at.X - body.X];
         return (Side)Array.IndexOf(depths, depths.Min());
     }
+
+    private static readonly Side[] AllSides = [Side.North, Side.East, Side.South, Side.West];
 
     private static int DirectionOf(Side side) => ((int)side + 3) % 4;
 
@@ -397,13 +413,21 @@ internal sealed class LatticeBuilder
         return costs;
     }
 
+    /// <summary>True on the line of a body whose lugs lie inside it. A surface has its joints there.</summary>
+    private bool IsOnOutline(int part, Point at) =>
+        _wiring.Parts[part].Surfaces.IsEmpty
+        && Math.Abs(Geometry.Depth(_labelled.Placement.Poses[part].OnPage(_wiring.Parts[part].Body[0]), at))
+            <= Pitch / 2;
+
     private int StepCost(int x, int y)
     {
         var node = (y * _width) + x;
         var cost = RouteCosts.Step;
         if (_zone[node] != 0)
         {
-            return cost + RouteCosts.InsidePart;
+            return cost
+                + RouteCosts.InsidePart
+                + (IsOnOutline(_zone[node] - 1, OnPage(x, y)) ? RouteCosts.OnOutline : 0);
         }
 
         if ((_zone[node - 1] | _zone[node + 1] | _zone[node - _width] | _zone[node + _width]) != 0)

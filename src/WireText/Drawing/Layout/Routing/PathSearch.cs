@@ -290,7 +290,8 @@ internal sealed class PathSearch
             return Impossible;
         }
 
-        if (_nodes[node].Zone != next.Zone && IsTurningBack(node, to, next.Zone))
+        var isEdge = _nodes[node].Zone != next.Zone;
+        if (isEdge && IsTurningBack(node, to, next.Zone))
         {
             return Impossible;
         }
@@ -305,6 +306,7 @@ internal sealed class PathSearch
 
         var cost = next.StepCost + _nearLugCost[next.NearLug];
         cost += Company is { } company && !company[to] ? RouteCosts.AwayFromCable : 0;
+        cost += isEdge && _fromPart == _toPart ? RouteCosts.EdgeOfOwnPart : 0;
         var users = _edges[edge].Users;
         if (isStub)
         {
@@ -340,6 +342,11 @@ internal sealed class PathSearch
             users = use.Bends;
             did = across > 0 ? Crossed : Nothing;
             cost = across * CrossingCost;
+            if (across == 1 && _request.Colour != 0 && use.ColoursAcross(direction) == _request.Colour)
+            {
+                cost += RouteCosts.CrossingOfLikeColours;
+            }
+
             var isBesideCorner = before == Bent || node - _step[direction] == _fromLug || node + _step[next] == _toLug;
             if (across > 0 && isBesideCorner)
             {
@@ -484,7 +491,7 @@ internal sealed class PathSearch
         nodes.Add(-1 - state);
         nodes.Reverse();
         var start = _request.From < 0 ? RouteEnd.Breakout : (_fromLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing);
-        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best);
+        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best, _request.Colour);
     }
 }
 

@@ -8,6 +8,9 @@ internal static class RouteCosts
     public const int Bend = 60;
     public const int Crossing = 160;
 
+    /// <summary>What a crossing costs more when both wires have one colour: an eye may go on along the wrong one.</summary>
+    public const int CrossingOfLikeColours = 30;
+
     /// <summary>A bend one step after a bend, away from a lug: a jog.</summary>
     public const int Jog = 60;
 
@@ -23,6 +26,12 @@ internal static class RouteCosts
 
     /// <summary>A step inside a part's outline: wires take the short way out.</summary>
     public const int InsidePart = 6;
+
+    /// <summary>A step on the line of a body, which every wire crosses that ends inside it and none should run along.</summary>
+    public const int OnOutline = 80;
+
+    /// <summary>What a wire that joins two lugs of one part pays for each time that it crosses an outline: it should cut no corner of its own part.</summary>
+    public const int EdgeOfOwnPart = 160;
 
     /// <summary>Leaving a lug by a side that is not one of its exits.</summary>
     public const int UnnaturalExit = 90;

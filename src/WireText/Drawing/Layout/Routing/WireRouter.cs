@@ -86,11 +86,13 @@ internal sealed class WireRouter
         var connections = lattice.Wiring.Connections;
         _requests = new RouteRequest?[connections.Length];
         _routes = new Route?[connections.Length];
+        var colours = connections.Select(c => c.Wire.Colour).Where(c => c.Length > 0).Distinct().ToList();
         for (var i = 0; i < connections.Length; i++)
         {
             if (connections[i].CanRoute)
             {
-                _requests[i] = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
+                var request = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
+                _requests[i] = request with { Colour = 1 + colours.IndexOf(connections[i].Wire.Colour) };
             }
         }
 
