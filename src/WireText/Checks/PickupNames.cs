@@ -12,7 +12,7 @@ internal static class PickupNames
     public static HashSet<int>? Of(Circuit circuit, string position)
     {
         var pickups = circuit.Parts.Where(part => part.Elements.Any(index => HearsStrings(circuit, index))).ToList();
-        if (string.Equals(position, Both, StringComparison.OrdinalIgnoreCase))
+        if (IsBoth(position))
         {
             return pickups.Count == 2 ? [.. pickups.Select(part => part.Index)] : null;
         }
@@ -32,6 +32,9 @@ internal static class PickupNames
 
         return named;
     }
+
+    /// <summary>True for the word that means two, whichever they are.</summary>
+    public static bool IsBoth(string position) => string.Equals(position, Both, StringComparison.OrdinalIgnoreCase);
 
     private static bool HearsStrings(Circuit circuit, int element) =>
         circuit.Elements[element] is Coil { HearsStrings: true };

@@ -76,6 +76,67 @@ public class CheckerTests
         Assert.All(found, finding => Assert.Contains(finding.Location.Text, lines, StringComparison.Ordinal));
     }
 
+    /// <summary>A pickup whose hot lead is loose explains a refuted claim; where it is meant to be loose, it explains nothing.</summary>
+    [Theory]
+    [InlineData("", "unconnected-lug")]
+    [InlineData("allow unconnected-lug at spare.hot \"not yet wired\"", "expect")]
+    public void AllowedFinding_ExplainsNothingElsewhere(string line, string id)
+    {
+        var found = Checker.Run(
+            Circuit(
+                $"""
+                pickup neck single-coil dcr=6k
+                pickup spare single-coil
+                jack out
+                neck.hot ~ out.tip; neck.ground ~ spare.ground ~ out.sleeve
+                expect rest: reads 20k
+                {line}
+                """
+            )
+        );
+
+        Assert.Equal(id, Assert.Single(found).Id);
+    }
+
+    [Fact]
+    public void TwoLooseEnds_AreOneFindingThatJoinsThem()
+    {
+        var found = Checker.Run(
+            Circuit(
+                """
+                pickup neck single-coil
+                pot vol 250k linear
+                jack out
+                neck.hot ~ vol.3; neck.ground ~ vol.1 ~ vol.case; vol.case ~ out.sleeve
+                """
+            )
+        );
+
+        var loose = Assert.Single(found);
+        Assert.Equal("lugs 'vol.2' and 'out.tip' are not connected", loose.Message);
+        Assert.StartsWith("join the two loose ends: wire vol.2 to out.tip white", loose.Help, StringComparison.Ordinal);
+    }
+
+    /// <summary>A wire to the wrong lug leaves one loose and refutes a claim; the mend of the claim is that of both.</summary>
+    [Fact]
+    public void RefutedClaim_WithAMend_DropsWhatVanishesWithIt()
+    {
+        var found = Checker.Run(
+            Circuit(
+                """
+                pickup neck single-coil
+                pot vol 250k linear
+                jack out
+                neck.hot ~ vol.3; neck.ground ~ vol.1 ~ vol.case; vol.case ~ out.sleeve; vol.3 ~ out.tip
+                expect vol=0: silence
+                expect vol=5: neck, reads 70k ±9%
+                """
+            )
+        );
+
+        Assert.Equal("expect", Assert.Single(found).Id);
+    }
+
     /// <summary>The wire is not said to be there twice while tip and sleeve are exchanged: mended, the line is needed.</summary>
     [Fact]
     public void Allow_WhatIsLeftOutAsAShadow_IsNotUnused()

@@ -186,6 +186,33 @@ public class SoundCheckTests
         Assert.Equal(fits ? [] : ["position-name"], found.Select(finding => finding.Id));
     }
 
+    /// <summary>The third position lets one coil of the bridge be heard; the names are common practice.</summary>
+    [Theory]
+    [InlineData("bridge bridge-cut", true)]
+    [InlineData("bridge bridge-warm", true)] // no word says that it is cut, nor that it is not
+    [InlineData("bridge neck-off", true)]
+    [InlineData("bridge neck-warm", false)]
+    [InlineData("bridge-split bridge-warm", false)] // here it is the other way round
+    [InlineData("both bridge-cut", false)] // one is heard
+    public void PositionName_WithOtherWords_AsksForThePickupsItNames(string names, bool fits)
+    {
+        var found = Find(
+            $"""
+            pickup neck single-coil
+            pickup bridge humbucker-4
+            splice link bridge.n-finish bridge.s-finish
+            switch sel lever-3way
+            positions sel neck {names}
+            pot vol 250k linear
+            jack out
+            neck.hot ~ sel.A1; bridge.n-start ~ sel.A2; sel.A2 ~ sel.A3; sel.A0 ~ vol.3; link ~ sel.B3; sel.B0 ~ vol.case
+            neck.ground ~ bridge.s-start ~ vol.1 ~ vol.case; vol.case ~ out.sleeve; vol.2 ~ out.tip
+            """
+        );
+
+        Assert.Equal(fits ? [] : ["position-name"], found.Select(finding => finding.Id));
+    }
+
     [Theory]
     [InlineData("", true)]
     [InlineData("positions lift both bridge", false)]

@@ -15,7 +15,9 @@ public sealed class PositionName : ICheck
             Group: CheckGroup.Sound,
             Why: """
             The name says which pickup is meant, and the wires let another be heard. Either the throws are exchanged or the
-            names were given in the wrong order: levers count from either end.
+            names were given in the wrong order: levers count from either end. A name with other words, as bridge-cut, asks
+            for the pickups that it has; both asks for two; cut, split and tap for one coil of a pickup that has several,
+            which then is whole where its name stands without these words.
             """,
             Bad: """
             pickup neck   single-coil
@@ -57,65 +59,90 @@ public sealed class PositionName : ICheck
     {
         foreach (var control in context.Circuit.Controls.Where(control => !control.IsPlug))
         {
-            var named = control.Positions.Select(position => PickupNames.Of(context.Circuit, position.Name)).ToList();
+            var named = control
+                .Positions.Select(position => PositionMeaning.Of(context.Circuit, position.Name))
+                .ToList();
             if (context.MuteOf(control.Index) is not null || named.TrueForAll(name => name is null))
             {
                 continue;
             }
 
+            var cut = named
+                .OfType<PositionMeaning>()
+                .Where(name => name.IsCut)
+                .SelectMany(name => name.Pickups)
+                .ToHashSet();
             var heard = Enumerable
                 .Range(0, control.Positions.Length)
                 .Select(position => HeardAt(context, control, position))
                 .ToList();
+
+            // A filter's mid-cut is no cut of the middle pickup: other words count where the control chooses what is heard.
+            var chooses = heard.OfType<HeardPickups>().Select(there => there.Key).Distinct().Count() > 1;
             var wrong = Enumerable
                 .Range(0, named.Count)
-                .Where(p => named[p] is { } name && heard[p] is { Count: > 0 } there && !name.SetEquals(there))
+                .Where(p =>
+                    named[p] is { } name && heard[p] is { } there && (name.IsExact || chooses) && !name.Fits(there, cut)
+                )
                 .ToList();
             if (wrong.Count > 0)
             {
-                yield return Report(context, control, named, heard, wrong);
+                yield return Report(context, control, named, heard, wrong, cut);
             }
         }
     }
 
-    /// <summary>The parts heard with a control there and the others at rest; null when that was not worked out.</summary>
-    private static HashSet<int>? HeardAt(CheckContext context, Control control, int position)
+    /// <summary>The pickups heard with a control there and the others at rest; null when there are none, or it was not worked out.</summary>
+    private static HeardPickups? HeardAt(CheckContext context, Control control, int position)
     {
         int[] state = [.. context.Circuit.Controls.Select(other => other.Rest)];
         state[control.Index] = position;
-        return context.Heard.Unmuted.FirstOrDefault(one => one.Situation.Holds(state)) is { Sounds: true } one
-            ? [.. one.Sound.Heard.Select(heard => heard.Coil.Part)]
+        return
+            context.Heard.Unmuted.FirstOrDefault(one => one.Situation.Holds(state)) is { Sounds: true } one
+            && one.Sound.Heard.Any()
+            ? HeardPickups.Of(context.Circuit, one.Sound.Heard.Select(heard => heard.Coil))
             : null;
     }
 
     private Finding Report(
         CheckContext context,
         Control control,
-        List<HashSet<int>?> named,
-        List<HashSet<int>?> heard,
-        List<int> wrong
+        List<PositionMeaning?> named,
+        List<HeardPickups?> heard,
+        List<int> wrong,
+        HashSet<int> cut
     )
     {
-        var circuit = context.Circuit;
         var first = wrong[0];
         return Description.At(
             control.NamedAt ?? context.PlaceOf(control),
-            $"at {context.PositionName(control.Index, first)} {Names(circuit, heard[first]!)} is heard",
-            Ordered(control, named, heard) is { } names
+            $"at {context.PositionName(control.Index, first)} {Names(context.Circuit, heard[first]!)} is heard",
+            Ordered(control, named, heard, cut) is { } names
                 ? $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}"
                 : "wire that throw to the pickup it is named after, or name it after what is heard",
             [.. wrong.Select(position => Subject.Position(control.Name, control.Positions[position].Name))]
         );
     }
 
-    private static string Names(Circuit circuit, HashSet<int> pickups) =>
-        string.Join(" with ", pickups.Order().Select(part => $"'{circuit.Parts[part].Name}'"));
+    /// <summary>Pickups in the order of declaration; one of several coils is told whole or in part.</summary>
+    private static string Names(Circuit circuit, HeardPickups heard) =>
+        string.Join(
+            " with ",
+            heard
+                .Parts.Order()
+                .Select(part =>
+                    !heard.Divided.Contains(part) ? $"'{circuit.Parts[part].Name}'"
+                    : heard.Whole.Contains(part) ? $"all of '{circuit.Parts[part].Name}'"
+                    : $"one coil of '{circuit.Parts[part].Name}'"
+                )
+        );
 
     /// <summary>The same names so that each fits what is heard; null when they do not.</summary>
     private static ImmutableArray<string>? Ordered(
         Control control,
-        List<HashSet<int>?> named,
-        List<HashSet<int>?> heard
+        List<PositionMeaning?> named,
+        List<HeardPickups?> heard,
+        HashSet<int> cut
     )
     {
         var left = Enumerable.Range(0, named.Count).ToList();
@@ -123,7 +150,7 @@ public sealed class PositionName : ICheck
         for (var position = 0; position < names.Length; position++)
         {
             var fitting = left.FindIndex(other =>
-                named[other] is { } name ? heard[position] is { } there && name.SetEquals(there) : other == position
+                named[other] is { } name ? heard[position] is { } there && name.Fits(there, cut) : other == position
             );
             if (fitting < 0)
             {

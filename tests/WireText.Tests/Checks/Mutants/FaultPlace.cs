@@ -24,13 +24,17 @@ internal sealed class FaultPlace
 
     /// <summary>
     /// True when a finding marks such a lug, a part that has one, or a position of a control that has one; or when its words
-    /// name such a lug.
+    /// name such a lug or part.
     /// </summary>
-    public bool IsNamedBy(Finding finding) =>
-        finding.Subjects.Any(IsAt)
-        || lugs.Any(lug =>
-            $"{finding.Message} {finding.Help}".Contains($"'{circuit.NameOf(lug)}'", StringComparison.Ordinal)
+    public bool IsNamedBy(Finding finding) => finding.Subjects.Any(IsAt) || lugs.Any(lug => IsIn(finding, lug));
+
+    private bool IsIn(Finding finding, int lug)
+    {
+        var words = $"{finding.Message} {finding.Help}";
+        return new[] { circuit.NameOf(lug), circuit.PartOf(circuit.Lugs[lug]).Name }.Any(name =>
+            words.Contains($"'{name}'", StringComparison.Ordinal)
         );
+    }
 
     private bool IsAt(Subject subject) =>
         subject.Kind switch

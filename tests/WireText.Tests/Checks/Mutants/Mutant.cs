@@ -24,11 +24,16 @@ internal sealed record Mutant(
 {
     public bool IsEqual => Equality.Rule is not null;
 
-    public static Mutant Of(Circuit right, CircuitEdit slip)
+    public static Mutant Of(Circuit right, string text, CircuitEdit slip)
     {
         var circuit = slip.Apply(right);
         var place = new FaultPlace(right, circuit, slip);
-        var (found, bare) = (Find(circuit, place), Find(circuit with { Expectations = [] }, place));
+        var (found, bare) = (Alarms(circuit), Alarms(circuit with { Expectations = [] }));
+        if (MattersWhatMends(found, place) && WireMutants.CanBeWritten(right, slip))
+        {
+            found = AlarmsOf(WireMutants.Written(right, slip, text));
+        }
+
         return new Mutant(
             WireMutants.NameOf(right, slip),
             Equality.Of(right, circuit),
@@ -40,18 +45,17 @@ internal sealed record Mutant(
     }
 
     /// <summary>
-    /// As a technician sees it. A repair is looked for only where it matters here: it can drop what stands beside a refuted
-    /// claim, and its words name lugs.
+    /// True where a repair is worth the search: it can drop what stands beside a refuted claim, and its words name lugs.
     /// </summary>
-    private static ImmutableArray<Finding> Find(Circuit circuit, FaultPlace place)
-    {
-        var found = Alarms(Checker.Judge(circuit));
-        var isRefuted = found.Any(finding => finding.Id == Expect.Id);
-        return isRefuted && (found.Length > 1 || !found.Any(place.IsNamedBy))
-            ? Alarms(Checker.Examine(circuit))
-            : found;
-    }
+    private static bool MattersWhatMends(ImmutableArray<Finding> found, FaultPlace place) =>
+        found.Any(finding => finding.Id == Expect.Id) && (found.Length > 1 || !found.Any(place.IsNamedBy));
 
-    private static ImmutableArray<Finding> Alarms(CheckReport report) =>
-        report.Findings.RemoveAll(finding => finding.Severity < Severity.Warning);
+    private static ImmutableArray<Finding> Alarms(Circuit circuit) => Alarms(Checker.Judge(circuit).Findings);
+
+    /// <summary>As a technician sees them, with the repair that is found.</summary>
+    private static ImmutableArray<Finding> AlarmsOf(string text) =>
+        Alarms(WiringCompiler.Check(new SourceText("mutant.wiring", text), NoSources.Instance).Findings);
+
+    private static ImmutableArray<Finding> Alarms(ImmutableArray<Finding> findings) =>
+        findings.RemoveAll(finding => finding.Severity < Severity.Warning);
 }

@@ -33,11 +33,11 @@ internal sealed record MutantSuite(string Example, Circuit Right, ImmutableArray
 
     public static MutantSuite Of(string path)
     {
-        var right = Read(path);
+        var (right, text) = (Read(path), File.ReadAllText(path));
         return new MutantSuite(
             Path.GetFileName(path),
             right,
-            [.. WireMutants.Of(right).AsParallel().AsOrdered().Select(slip => Mutant.Of(right, slip))]
+            [.. WireMutants.Of(right).AsParallel().AsOrdered().Select(slip => Mutant.Of(right, text, slip))]
         );
     }
 

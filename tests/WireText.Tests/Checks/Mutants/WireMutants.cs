@@ -1,5 +1,6 @@
 using WireText.Checks.Repairs;
 using WireText.Circuits;
+using WireText.Tests.Checks.Repairs;
 
 namespace WireText.Tests.Checks.Mutants;
 
@@ -14,6 +15,19 @@ internal static class WireMutants
         var places = LugOnLine.All(circuit).Where(place => place.Ends.Length == 1).ToList();
         return Removed(circuit).Concat(Moved(circuit, places)).Concat(Exchanged(circuit, places));
     }
+
+    /// <summary>True for a slip that lines can say: no part's or cable's wire is left out, none goes to itself.</summary>
+    public static bool CanBeWritten(Circuit circuit, CircuitEdit slip) =>
+        slip switch
+        {
+            RemoveWire removed => circuit.Wires[removed.Wire].Kind == WireKind.Wire,
+            MoveEnd moved => !circuit.Wires[moved.What.Ends[0].Wire].Touches(moved.Lug),
+            _ => true,
+        };
+
+    /// <summary>The text of a circuit with a slip in its lines, as an author could have written it.</summary>
+    public static string Written(Circuit circuit, CircuitEdit slip, string text) =>
+        new PrintedRepair([.. LineEdit.Of(circuit, slip).Select(line => (line.Old, line.New.ToList()))]).ApplyTo(text);
 
     /// <summary>A mutant in words that are short and unlike those of all others.</summary>
     public static string NameOf(Circuit circuit, CircuitEdit mutant) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Testing;
+using WireText.Tests.Checks.Mutants;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Repairs;
@@ -35,13 +36,13 @@ internal sealed record RepairFigures(int Alone, int Among, int TooMany, int Othe
 
     private static RepairFigures Of(Circuit right, CircuitEdit mistake, string text)
     {
-        var wrong = new PrintedRepair([
-            .. LineEdit.Of(right, mistake).Select(line => (line.Old, line.New.ToList())),
-        ]).ApplyTo(text);
+        var wrong = WireMutants.Written(right, mistake, text);
         var compiled = Compile(wrong);
         Assert.Equal<int>([.. mistake.Apply(right).Nets.OneNet], [.. compiled.Circuit!.Nets.OneNet]);
 
-        var help = compiled.Findings.Single(finding => finding.Id == "expect").Help!;
+        var refuted = compiled.Findings.FirstOrDefault(finding => finding.Id == "expect");
+        Assert.True(refuted is not null, $"{mistake}: {string.Join("; ", compiled.Findings.Select(f => f.Message))}");
+        var help = refuted.Help!;
         var mended = PrintedRepair.ReadAll(help).ConvertAll(repair => Compile(repair.ApplyTo(wrong)));
         Assert.All(mended, one => Assert.DoesNotContain(one.Findings, f => f.Severity >= Severity.Warning));
 
