@@ -14,6 +14,9 @@ internal sealed class CloseUp
 {
     private const int SeveralWires = 3;
 
+    /// <summary>With so many wires a part is shown larger whatever room they have. Chosen: a reader asked for it where there were eleven.</summary>
+    private const int ManyWires = 10;
+
     private readonly Scene _scene;
     private readonly ImmutableArray<WayOut> _ways;
     private readonly Size _inner;
@@ -47,6 +50,8 @@ internal sealed class CloseUp
             Tokens.CaptionHeight + _words.Top + _inner.Height + _words.Bottom
         );
 
+    public (bool HasHops, bool HasGaps) Signs => WirePainter.SignsIn(_scene);
+
     /// <summary>The ids of wires that carry their tag here.</summary>
     public IEnumerable<string> Tagged =>
         _scene.Wires.Where(wire => wire.Route.Tag is not null).Select(wire => wire.Wire.Id);
@@ -66,9 +71,10 @@ internal sealed class CloseUp
 
     private static bool IsUntagged(SceneWire wire) => wire.Route.Tag is null && WireFaces.TagOf(wire.Wire).Length > 0;
 
-    /// <summary>True when several wires share a lug, some of them the leads of a part that hangs there.</summary>
+    /// <summary>True when very many wires end on a part, or several share a lug, some of them the leads of a part that hangs there.</summary>
     private static bool IsCrowded(Scene scene, ScenePart part) =>
-        part.Face.Lugs.Any(lug =>
+        scene.Circuit.Parts[part.Index].Lugs.SelectMany(lug => scene.WiresAt(lug)).Distinct().Count() >= ManyWires
+        || part.Face.Lugs.Any(lug =>
             scene.WiresAt(lug.Lug) is { Length: >= SeveralWires } wires
             && wires.Any(wire => wire.Kind == WireKind.PartLead)
         );

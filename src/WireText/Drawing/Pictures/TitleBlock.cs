@@ -241,9 +241,15 @@ internal sealed class TitleBlock
             yield return ((a, b) => Sample(WireStyle.Neutral(_theme), a, b), "a part's own lead");
         }
 
-        if (_scene.Wires.Any(wire => !wire.Route.Hops.IsEmpty))
+        var signs = _closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(_scene)).ToArray();
+        if (Array.Exists(signs, sign => sign.HasHops))
         {
             yield return (HopSample, "crosses, not joined");
+        }
+
+        if (Array.Exists(signs, sign => sign.HasGaps))
+        {
+            yield return (GapSample, "goes under, not joined");
         }
 
         if (_scene.Circuit.Elements.Any(element => element is Coil))
@@ -301,6 +307,20 @@ internal sealed class TitleBlock
         yield return new PathShape("sample", hop.Gaps[0], gap);
         yield return new PathShape("sample", hop.Steps, style.CasingPaint);
         yield return new PathShape("sample", hop.Steps, style.CorePaint);
+    }
+
+    private IEnumerable<PictureItem> GapSample(Point from, Point to)
+    {
+        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var half = new Point(0, Tokens.LegendSample / 4);
+        var air = new Point((style.OuterWidth / 2) + Tokens.Gap, 0);
+        return
+        [
+            .. Sample(style, from, middle - air),
+            .. Sample(style, middle + air, to),
+            .. Sample(style, middle - half, middle + half),
+        ];
     }
 
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)

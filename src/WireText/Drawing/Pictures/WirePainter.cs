@@ -14,6 +14,19 @@ internal sealed class WirePainter(Scene scene)
     private readonly PageStretches _stretches = new();
     private readonly BoxGrid _joints = new();
     private readonly BoxGrid _tags = new();
+    private readonly BoxGrid _bulges = new();
+
+    /// <summary>Which signs for a crossing stand in a drawing, for its legend.</summary>
+    public static (bool HasHops, bool HasGaps) SignsIn(Scene scene)
+    {
+        var painter = new WirePainter(scene);
+        painter.Collect();
+        var bulges = painter._strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
+        return (
+            Array.Exists(bulges, bulge => bulge != HopBulge.None),
+            Array.Exists(bulges, bulge => bulge == HopBulge.None)
+        );
+    }
 
     public IEnumerable<PictureItem> Paint()
     {
@@ -137,11 +150,21 @@ internal sealed class WirePainter(Scene scene)
             var aside = new Point(direction.Y * sign, -direction.X * sign);
             if (HasRoom(over, under, at, direction, aside))
             {
+                _bulges.Add(BulgeOf(at, direction, aside));
                 return bulge;
             }
         }
 
         return HopBulge.None;
+    }
+
+    /// <summary>What a hop covers, with the air round it, from the middle of its wire on.</summary>
+    private static Box BulgeOf(Point at, Point direction, Point aside)
+    {
+        var half = Tokens.HopRadius + (Tokens.WireCore / 2);
+        var along = new Point(direction.X * half, direction.Y * half);
+        var top = at + new Point(aside.X * (half + Tokens.Gap), aside.Y * (half + Tokens.Gap));
+        return Boxes.Around(at - along, top + along);
     }
 
     private bool HasRoom(Strand over, Strand under, Point at, Point direction, Point aside)
@@ -155,7 +178,8 @@ internal sealed class WirePainter(Scene scene)
         var far = Tokens.HopClearance - (Tokens.WireCore / 2);
         var b = new Point(at.X + (direction.X * half) + (aside.X * far), at.Y + (direction.Y * half) + (aside.Y * far));
         var room = Boxes.Around(a, b);
-        return !_stretches
+        return !_bulges.IsHit(BulgeOf(at, direction, aside))
+            && !_stretches
                 .Near(room)
                 .Any(s => s.Owner != under.Index && s.Owner != over.Index && Boxes.Meets(room, s.From, s.To))
             && !_joints.IsHit(room)

@@ -104,6 +104,41 @@ public class CloseUpTests
     }
 
     [Fact]
+    public void Part_WithTenWiresOrMore_IsShownLarger() =>
+        Assert.Equal(
+            ["vol-n", "vol-b"],
+            CloseUpsOf(Draw("8-twin-coil-cut.wiring").Picture).Select(close => ShownBy(close, "part"))
+        );
+
+    [Fact]
+    public void Page_OfADrawingNarrowerThanItsCloseUp_IsAsWideAsThat()
+    {
+        var picture = Drawings.PictureOf(
+            """
+            circuit "ten jumpers"
+            switch  selector  lever-5way-4pole
+            jack    output    mono
+            arrange
+                selector
+                output
+            wire    selector.A0 to selector.B1 to selector.C2 to selector.D3 red
+            wire    selector.D0 to selector.C1 to selector.B2 to selector.A3 blue
+            wire    selector.B0 to selector.A1 to selector.D2 to selector.C3 white
+            wire    selector.A4 to output.tip yellow
+            wire    selector.D5 to output.sleeve black
+            """
+        );
+
+        var close = Assert.Single(CloseUpsOf(picture));
+        var frame = Flat(close.Items).OfType<RectangleShape>().Single(item => item.Class == "close-up-frame").Box;
+        var body = Flat(picture.Items).OfType<RectangleShape>().First(item => item.Class == "body").Box;
+        // The switch at true size would fit the narrowest page; at 2 : 1 it does not.
+        Assert.True(body.Width + (2 * Tokens.PageMargin) < Tokens.NarrowestPage, $"{body.Width}");
+        Assert.True(frame.Width + (2 * Tokens.PageMargin) > Tokens.NarrowestPage, $"{frame.Width}");
+        Assert.InRange(frame.Right, 0, picture.Page.Width - Tokens.PageMargin);
+    }
+
+    [Fact]
     public void Drawing_WithRoomForEveryTag_HasNoCloseUp() =>
         Assert.Empty(CloseUpsOf(Draw("1-one-pickup.wiring").Picture));
 

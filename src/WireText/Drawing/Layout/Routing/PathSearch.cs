@@ -347,10 +347,11 @@ internal sealed class PathSearch
                 cost += RouteCosts.CrossingOfLikeColours;
             }
 
-            var isBesideCorner = before == Bent || node - _step[direction] == _fromLug || node + _step[next] == _toLug;
-            if (across > 0 && isBesideCorner)
+            var isBesideLug = node - _step[direction] == _fromLug || node + _step[next] == _toLug;
+            if (across > 0 && (before == Bent || isBesideLug))
             {
                 cost += RouteCosts.CrampedCrossing + CornerAcross(node, direction);
+                cost += isBesideLug ? RouteCosts.CrossingBesideLug : 0;
             }
         }
         else

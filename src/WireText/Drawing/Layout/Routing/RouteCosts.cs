@@ -17,6 +17,9 @@ internal static class RouteCosts
     /// <summary>A crossing one step from a bend: the hop has little room.</summary>
     public const int CrampedCrossing = 120;
 
+    /// <summary>What a crossing one step from an own lug costs besides: the wire should be seen to end there.</summary>
+    public const int CrossingBesideLug = 70;
+
     /// <summary>A crossing at which both wires have a corner beside it.</summary>
     public const int NoRoomToHop = 600;
 
