@@ -220,7 +220,7 @@ internal sealed class CloseUpCut
             [.. wires.Select(wire => wire.Points.ToArray())],
             [.. wires.Select(wire => wire.Wire.Tag)],
             [.. wires.Select(wire => wire.Hops.Concat(wire.Gaps).ToList())],
-            _ => [solids]
+            (_, tag) => solids.IsHit(TagPlacer.Air(tag)) ? TagGround.Taken : TagGround.Paper
         );
         return new LayoutResult(
             [_part.Placed with { At = Larger(_part.Placed.At), Label = null }],

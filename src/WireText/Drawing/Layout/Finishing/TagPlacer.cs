@@ -14,12 +14,6 @@ internal static class TagPlacer
     private const double EveryHalfPitch = LayoutScale.Pitch / 2;
     private const double Clearance = 0.2;
 
-    /// <summary>How far a tag on a part keeps from the middle of its lugs, along and across, so that their names find room. Chosen by eye.</summary>
-    private const double RoomForLugNames = 2.7;
-
-    /// <summary>Half of a joint on a case as it is drawn.</summary>
-    private const double CaseJointRadius = 1.15;
-
     /// <summary>What a tag across its wire costs, as millimetres from the middle: any place along it within reach is better.</summary>
     private const double Across = 60;
 
@@ -37,36 +31,32 @@ internal static class TagPlacer
         int[][] ownParts
     )
     {
-        var open = ownParts.SelectMany(parts => parts).Distinct().ToArray();
-        var solids = open.ToDictionary(part => part, part => Solids(labelled, part));
-        var paper = Solids(labelled, -1);
-        foreach (var end in paths.Where(path => path.Length > 0).SelectMany(path => new[] { path[0], path[^1] }))
-        {
-            // On a case the joints lie where the wires end, lug or not.
-            var joint = Box.Around(end, 2 * CaseJointRadius, 2 * CaseJointRadius);
-            foreach (var part in open)
-            {
-                solids[part].Add(joint);
-            }
-        }
-
-        return Place(paths, sizes, hops, wire => [paper, .. ownParts[wire].Select(part => solids[part])]);
+        var solids = new TagSolids(labelled, paths);
+        return Place(paths, sizes, hops, (wire, tag) => solids.GroundOf(Air(tag), ownParts[wire]));
     }
 
-    /// <param name="solidsOf">By wire: what its tag may not touch, besides wires and hops; of several it must be clear of one, best of the first.</param>
-    public static TagPlace?[] Place(Point[][] paths, Size?[] sizes, List<Point>[] hops, Func<int, BoxGrid[]> solidsOf)
+    /// <param name="groundOf">What a tag of a wire would lie on, wires and hops aside.</param>
+    public static TagPlace?[] Place(
+        Point[][] paths,
+        Size?[] sizes,
+        List<Point>[] hops,
+        Func<int, Box, TagGround> groundOf
+    )
     {
         var stretches = new Stretches(paths);
         var candidates = new List<Candidate>[paths.Length];
         for (var wire = 0; wire < paths.Length; wire++)
         {
             candidates[wire] = sizes[wire] is { } size
-                ? CandidatesOf(wire, paths, size, hops, stretches, solidsOf(wire))
+                ? CandidatesOf(wire, paths, size, hops, stretches, groundOf)
                 : [];
         }
 
         return ChooseGreedily(candidates);
     }
+
+    /// <summary>A tag with the air that it keeps round it.</summary>
+    public static Box Air(Box tag) => Geometry.Inflated(tag, Clearance);
 
     private static TagPlace?[] ChooseGreedily(List<Candidate>[] candidates)
     {
@@ -88,69 +78,13 @@ internal static class TagPlacer
         return chosen;
     }
 
-    /// <param name="open">The part on which tags may lie, clear of its lugs and its own text; -1 for none.</param>
-    private static BoxGrid Solids(LabelledPlacement labelled, int open)
-    {
-        var solids = new BoxGrid();
-        var (wiring, poses) = (labelled.Placement.Wiring, labelled.Placement.Poses);
-        for (var part = 0; part < poses.Length; part++)
-        {
-            if (part != open)
-            {
-                foreach (var box in wiring.Parts[part].Body.SelectMany(own => Covering(poses[part].OnPage(own))))
-                {
-                    solids.Add(box);
-                }
-            }
-            else if (wiring.Parts[part].TextBox is { } text)
-            {
-                solids.Add(poses[part].OnPage(text));
-            }
-
-            foreach (var lug in wiring.Parts[part].Lugs)
-            {
-                var at = poses[part].OnPage(lug.At);
-                var room = part == open ? RoomForLugNames : LayoutScale.JointRadius;
-                solids.Add(Box.Around(at, 2 * room, 2 * room));
-            }
-
-            if (labelled.Labels[part] is { } label)
-            {
-                solids.Add(label);
-            }
-        }
-
-        return solids;
-    }
-
-    /// <summary>Boxes that cover an outline: of a circle a few strips, so that its corners stay free.</summary>
-    private static IEnumerable<Box> Covering(Outline outline)
-    {
-        const int Strips = 8;
-        if (outline is not Outline.Circle { Centre: var centre, Radius: var radius })
-        {
-            return [Geometry.BoundsOf(outline)];
-        }
-
-        var height = 2 * radius / Strips;
-        return Enumerable
-            .Range(0, Strips)
-            .Select(strip =>
-            {
-                var top = (strip * height) - radius;
-                var nearest = Math.Max(0, Math.Max(top, -top - height));
-                var half = Math.Sqrt((radius * radius) - (nearest * nearest));
-                return new Box(centre.X - half, centre.Y + top, 2 * half, height);
-            });
-    }
-
     private static List<Candidate> CandidatesOf(
         int wire,
         Point[][] paths,
         Size size,
         List<Point>[] hops,
         Stretches stretches,
-        BoxGrid[] solids
+        Func<int, Box, TagGround> groundOf
     )
     {
         var found = new List<Candidate>();
@@ -168,13 +102,15 @@ internal static class TagPlacer
             foreach (var (place, along) in PlacesOn(run, size))
             {
                 var isAcross = place.IsVertical == run.IsHorizontal;
-                var isOnPart = IsHit(solids[0], place.Box);
+                var ground = groundOf(wire, place.Box);
                 // On a part a tag across its wire would stand in the way of the names of lugs.
-                if (!(isAcross && isOnPart) && IsFree(place.Box, run, hops, stretches, solids))
+                var isWanted = ground == TagGround.Paper || (ground == TagGround.OwnPart && !isAcross);
+                if (isWanted && IsClear(place.Box, run, hops, stretches))
                 {
                     var fromMiddle = Math.Abs(walked + along - (total / 2));
                     var cost = fromMiddle + (place.IsVertical ? 8 : 0) + (run.Length < 2 * size.Width ? 6 : 0);
-                    found.Add(new Candidate(place, cost + (isAcross ? Across : 0) + (isOnPart ? OnPart : 0)));
+                    cost += (isAcross ? Across : 0) + (ground == TagGround.OwnPart ? OnPart : 0);
+                    found.Add(new Candidate(place, cost));
                 }
             }
 
@@ -218,14 +154,10 @@ internal static class TagPlacer
         );
     }
 
-    private static bool IsFree(Box box, Stretch run, List<Point>[] hops, Stretches stretches, BoxGrid[] solids)
+    /// <summary>True where no other wire and no hop lies under a tag.</summary>
+    private static bool IsClear(Box box, Stretch run, List<Point>[] hops, Stretches stretches)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        if (Array.TrueForAll(solids, grid => IsHit(grid, box)))
-        {
-            return false;
-        }
-
         foreach (var other in stretches.Near(Geometry.Inflated(box, HopRadius + Clearance)))
         {
             var isRun = other.Wire == run.Wire && other.Index == run.Index;
@@ -245,8 +177,6 @@ internal static class TagPlacer
 
         return true;
     }
-
-    private static bool IsHit(BoxGrid grid, Box tag) => grid.IsHit(Geometry.Inflated(tag, Clearance));
 
     private static Box Grown(Box stretch) => Geometry.Inflated(stretch, 0.05);
 }
