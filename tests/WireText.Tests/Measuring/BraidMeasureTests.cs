@@ -78,6 +78,20 @@ public class BraidMeasureTests
         Assert.Contains(new OffendingPair("part:sel", "tag:j"), measure.LabelOverlaps);
     }
 
+    [Theory]
+    [InlineData("sel.B1", true)]
+    [InlineData("pot.1", false)]
+    public void Measure_WireOverABody_IsNoFaultOnlyBetweenTwoLugsOfThatPart(string to, bool isClean)
+    {
+        // Both lugs lie outside the outline, which the wire crosses from side to side.
+        var picture = Jumper(to, x: 60).Replace("cx=\"15\"", "cx=\"5\"", StringComparison.Ordinal);
+        var across = picture.Replace("M15 20", "M5 20", StringComparison.Ordinal);
+
+        var measure = PictureMeasurer.Measure(across, source: null);
+
+        Assert.Equal(isClean, measure.ThroughBodies.IsEmpty);
+    }
+
     /// <summary>A wire from a lug inside a switch's outline to another lug, its tag over the outline.</summary>
     private static string Jumper(string to, int x) =>
         $"""

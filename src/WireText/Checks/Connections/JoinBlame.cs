@@ -43,12 +43,7 @@ internal sealed class JoinBlame
         int ground,
         ImmutableArray<int> positions,
         DialSetting? dials
-    )
-    {
-        var blame = new JoinBlame(context, positions, dials);
-        var single = blame.SingleWires(blame.PathBetween(hot, ground), hot);
-        return single.IsEmpty ? blame.SmallestSet(hot, ground) : [single[0].Wire];
-    }
+    ) => Likeliest(context, hot, ground, positions, dials)[0];
 
     /// <summary>
     /// As <see cref="Between"/>, but of single wires all that leave as few lugs on the wrong side as the best, each alone.
