@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace WireText.Drawing.Layout;
 
 /// <summary>Boxes found by place: a grid of square cells, each with the boxes that touch it. A box is known by its number, in the order of adding.</summary>
@@ -9,6 +11,7 @@ internal sealed class BoxGrid
     private readonly Dictionary<(int, int), List<int>> _cells = [];
     private readonly List<Box> _boxes = [];
     private readonly List<int> _seenIn = [];
+    private readonly List<int> _found = [];
     private int _query;
 
     public void Add(Box box)
@@ -35,6 +38,36 @@ internal sealed class BoxGrid
     public List<int> Near(Box box)
     {
         var found = new List<int>();
+        Find(box, found);
+        found.Sort();
+        return found;
+    }
+
+    /// <summary>The same in no order and without a list of its own: good until the next question.</summary>
+    public ReadOnlySpan<int> NearForNow(Box box)
+    {
+        _found.Clear();
+        Find(box, _found);
+        return CollectionsMarshal.AsSpan(_found);
+    }
+
+    /// <summary>True when the box shares some area with one in the grid.</summary>
+    public bool IsHit(Box box) => CountHits(box) > 0;
+
+    /// <summary>How many boxes share some area with this one.</summary>
+    public int CountHits(Box box)
+    {
+        var count = 0;
+        foreach (var number in NearForNow(box))
+        {
+            count += Geometry.Overlap(_boxes[number], box) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    private void Find(Box box, List<int> found)
+    {
         var (x1, y1, x2, y2) = CellsOf(box);
         _query++;
         for (var y = y1; y <= y2; y++)
@@ -47,24 +80,6 @@ internal sealed class BoxGrid
                 }
             }
         }
-
-        found.Sort();
-        return found;
-    }
-
-    /// <summary>True when the box shares some area with one in the grid.</summary>
-    public bool IsHit(Box box) => CountHits(box) > 0;
-
-    /// <summary>How many boxes share some area with this one.</summary>
-    public int CountHits(Box box)
-    {
-        var count = 0;
-        foreach (var number in Near(box))
-        {
-            count += Geometry.Overlap(_boxes[number], box) ? 1 : 0;
-        }
-
-        return count;
     }
 
     private void AddNew(List<int> here, Box box, List<int> found)

@@ -25,11 +25,12 @@ public static class LayoutEngine
         effort = isLarge ? LayoutEffort.Quick : effort;
         var mostWidenings = isLarge ? 1 : MostWidenings;
         var wiring = Wiring.Of(problem);
-        var start = BestStart(wiring, problem, effort);
+        var (start, unwidened) = BestStart(wiring, problem, effort);
         RoutedLattice? best = null;
         for (var widening = isLarge ? 1 : 0; widening <= mostWidenings; widening++)
         {
-            var labelled = LabelPlacer.Place(PartPlacer.Place(wiring, problem, start, widening));
+            var tried = widening == 0 ? unwidened : null;
+            var labelled = LabelPlacer.Place(tried ?? PartPlacer.Place(wiring, problem, start, widening));
             if (LatticeBuilder.IsTooLarge(labelled))
             {
                 return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
@@ -52,11 +53,21 @@ public static class LayoutEngine
         return LayoutFinisher.Finish(best!);
     }
 
-    /// <summary>The start whose places give the best score when all wires are routed quickly; of equals the first.</summary>
-    private static SlotStart BestStart(Wiring wiring, LayoutProblem problem, LayoutEffort effort)
+    /// <summary>The start whose places give the best score when all wires are routed quickly, of equals the first; and those places, when they were tried.</summary>
+    private static (SlotStart Start, PartPlacement? Unwidened) BestStart(
+        Wiring wiring,
+        LayoutProblem problem,
+        LayoutEffort effort
+    )
     {
+        var starts = SlotStarts.For(effort);
+        if (starts.Length == 1)
+        {
+            return (starts[0], null);
+        }
+
         var placed = new List<(SlotStart Start, PartPlacement Placement)>();
-        foreach (var start in SlotStarts.For(effort))
+        foreach (var start in starts)
         {
             var placement = PartPlacer.Place(wiring, problem, start, widening: 0);
             if (!placed.Exists(other => other.Placement.Poses.AsSpan().SequenceEqual(placement.Poses)))
@@ -65,7 +76,7 @@ public static class LayoutEngine
             }
         }
 
-        return placed.Count == 1 ? placed[0].Start : placed.MinBy(place => QuickScore(place.Placement)).Start;
+        return placed.Count == 1 ? placed[0] : placed.MinBy(place => QuickScore(place.Placement));
     }
 
     private static long QuickScore(PartPlacement placement)

@@ -21,6 +21,11 @@ internal static class LayoutScale
     /// <summary>A hop with a corner nearer than this does not fit.</summary>
     public const double HopRoom = 1.3 * Pitch;
 
+    /// <summary>How much of a covered wire is stripped at each end; of a short one at most the share below of its length.</summary>
+    public const double StrippedEnd = 1.8;
+
+    public const double StrippedShare = 0.2;
+
     /// <summary>The least distance of two solder joints on one surface.</summary>
     public const double LandingDistance = 3;
 

@@ -107,7 +107,8 @@ public class CloseUpTests
     public void Part_WithTenWiresOrMore_IsShownLarger() =>
         Assert.Equal(
             ["vol-n", "vol-b"],
-            CloseUpsOf(Draw("8-twin-coil-cut.wiring").Picture).Select(close => ShownBy(close, "part"))
+            CloseUpsOf(Draw("8-twin-coil-cut.wiring", LayoutEffort.Full).Picture)
+                .Select(close => ShownBy(close, "part"))
         );
 
     [Fact]
@@ -142,10 +143,10 @@ public class CloseUpTests
     public void Drawing_WithRoomForEveryTag_HasNoCloseUp() =>
         Assert.Empty(CloseUpsOf(Draw("1-one-pickup.wiring").Picture));
 
-    private static (Circuit Circuit, Picture Picture) Draw(string name)
+    private static (Circuit Circuit, Picture Picture) Draw(string name, LayoutEffort effort = LayoutEffort.Quick)
     {
         var source = new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name)));
-        var laid = WiringCompiler.Lay(source, NoSources.Instance, LayoutEffort.Quick);
+        var laid = WiringCompiler.Lay(source, NoSources.Instance, effort);
         var circuit = laid.Compiled.Circuit!;
         return (circuit, PictureBuilder.Build(circuit, laid.Layout!, new PictureOptions()));
     }

@@ -38,6 +38,9 @@ internal sealed class Stretches
     /// <summary>Pieces that touch the box, in the order of wires.</summary>
     public IEnumerable<Stretch> Near(Box box) => _grid.Near(box).Select(number => _all[number]);
 
+    /// <summary>The numbers in <see cref="All"/> of the same pieces, in no order: good until the next question.</summary>
+    public ReadOnlySpan<int> NearForNow(Box box) => _grid.NearForNow(box);
+
     private void Add(Stretch stretch)
     {
         _grid.Add(stretch.Bounds);

@@ -20,6 +20,9 @@ internal static class TagPlacer
     /// <summary>What a tag on a part costs, in the same measure.</summary>
     private const double OnPart = 200;
 
+    /// <summary>How much of a wire's colour is seen beside a tag across it and its stripped ends, at least; in millimetres.</summary>
+    private const double Seen = 0.5;
+
     private readonly record struct Candidate(TagPlace Place, double Cost);
 
     /// <param name="ownParts">By wire: the indices of the parts on which it ends. Its tag may lie on one of them where it has no other place.</param>
@@ -95,6 +98,7 @@ internal static class TagPlacer
             total += Geometry.Distance(path[i], path[i + 1]);
         }
 
+        var coloured = total - (2 * Math.Min(LayoutScale.StrippedEnd, LayoutScale.StrippedShare * total));
         var walked = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
@@ -103,9 +107,10 @@ internal static class TagPlacer
             {
                 var isAcross = place.IsVertical == run.IsHorizontal;
                 var ground = groundOf(wire, place.Box);
+                var isSeen = !isAcross || coloured - size.Height >= Seen;
                 // On a part a tag across its wire would stand in the way of the names of lugs.
                 var isWanted = ground == TagGround.Paper || (ground == TagGround.OwnPart && !isAcross);
-                if (isWanted && IsClear(place.Box, run, hops, stretches))
+                if (isWanted && isSeen && IsClear(place.Box, run, hops, stretches))
                 {
                     var fromMiddle = Math.Abs(walked + along - (total / 2));
                     var cost = fromMiddle + (place.IsVertical ? 8 : 0) + (run.Length < 2 * size.Width ? 6 : 0);
@@ -158,8 +163,9 @@ internal static class TagPlacer
     private static bool IsClear(Box box, Stretch run, List<Point>[] hops, Stretches stretches)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        foreach (var other in stretches.Near(Geometry.Inflated(box, HopRadius + Clearance)))
+        foreach (var number in stretches.NearForNow(Geometry.Inflated(box, HopRadius + Clearance)))
         {
+            var other = stretches.All[number];
             var isRun = other.Wire == run.Wire && other.Index == run.Index;
             if (!isRun && Geometry.Overlap(Geometry.Inflated(box, LayoutScale.WireRadius), Grown(other.Bounds)))
             {

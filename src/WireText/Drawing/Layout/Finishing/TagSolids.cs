@@ -84,18 +84,49 @@ internal sealed class TagSolids
     /// <param name="ownParts">The parts on which the tag's wire ends.</param>
     public TagGround GroundOf(Box tag, int[] ownParts)
     {
-        var under = _grid
-            .Near(tag)
-            .ConvertAll(number => _solids[number])
-            .FindAll(one => Geometry.Overlap(one.Box, tag));
-        if (!under.Exists(one => one.Kind is Kind.Body or Kind.Lug or Kind.Label))
+        var near = _grid.NearForNow(tag);
+        if (!IsTaken(near, tag))
         {
             return TagGround.Paper;
         }
 
-        return Array.Exists(ownParts, part => !under.Exists(one => IsInTheWayOn(part, one)))
-            ? TagGround.OwnPart
-            : TagGround.Taken;
+        foreach (var part in ownParts)
+        {
+            if (!IsInTheWayOn(part, near, tag))
+            {
+                return TagGround.OwnPart;
+            }
+        }
+
+        return TagGround.Taken;
+    }
+
+    private bool IsTaken(ReadOnlySpan<int> near, Box tag)
+    {
+        foreach (var number in near)
+        {
+            var solid = _solids[number];
+            if (solid.Kind is Kind.Body or Kind.Lug or Kind.Label && Geometry.Overlap(solid.Box, tag))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsInTheWayOn(int part, ReadOnlySpan<int> near, Box tag)
+    {
+        foreach (var number in near)
+        {
+            var solid = _solids[number];
+            if (IsInTheWayOn(part, solid) && Geometry.Overlap(solid.Box, tag))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsInTheWayOn(int part, Solid solid) =>

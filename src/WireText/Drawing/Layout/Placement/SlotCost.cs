@@ -40,7 +40,7 @@ internal sealed class SlotCost
         _ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
     }
 
-    /// <param name="below">Only a cost below this is of use; of a dearer arrangement the crossings are not counted.</param>
+    /// <param name="below">Only a cost below this is of use; of a dearer arrangement not all crossings are counted.</param>
     public long Of(int[] cells, int[] turns, long below)
     {
         PlaceCells(cells, turns);
@@ -50,7 +50,12 @@ internal sealed class SlotCost
             cost += LinkCost(i, turns);
         }
 
-        return cost >= below ? cost : cost + (_crossingCost * (long)Crossings());
+        for (var i = 0; i < _lines.Length && cost < below; i++)
+        {
+            cost += _crossingCost * (long)CrossingsAfter(i);
+        }
+
+        return cost;
     }
 
     private static IEnumerable<int> Turns() => [0, 90, 180, 270];
@@ -217,22 +222,19 @@ internal sealed class SlotCost
         return (way.X * wish.X) + (way.Y * wish.Y) < 0;
     }
 
-    private int Crossings()
+    /// <summary>How many of the lines after a line cross it.</summary>
+    private int CrossingsAfter(int line)
     {
         var count = 0;
-        for (var i = 0; i < _lines.Length; i++)
+        var a = _lines[line];
+        foreach (ref readonly var b in _lines.AsSpan(line + 1))
         {
-            var a = _lines[i];
-            for (var j = i + 1; j < _lines.Length; j++)
+            if (
+                Turn(a.X1, a.Y1, a.X2, a.Y2, b.X1, b.Y1) * Turn(a.X1, a.Y1, a.X2, a.Y2, b.X2, b.Y2) < 0
+                && Turn(b.X1, b.Y1, b.X2, b.Y2, a.X1, a.Y1) * Turn(b.X1, b.Y1, b.X2, b.Y2, a.X2, a.Y2) < 0
+            )
             {
-                var b = _lines[j];
-                if (
-                    Turn(a.X1, a.Y1, a.X2, a.Y2, b.X1, b.Y1) * Turn(a.X1, a.Y1, a.X2, a.Y2, b.X2, b.Y2) < 0
-                    && Turn(b.X1, b.Y1, b.X2, b.Y2, a.X1, a.Y1) * Turn(b.X1, b.Y1, b.X2, b.Y2, a.X2, a.Y2) < 0
-                )
-                {
-                    count++;
-                }
+                count++;
             }
         }
 

@@ -5,17 +5,22 @@ namespace WireText.Drawing.Layout.Routing;
 /// A picture is legal when each edge has one wire at most and a node where a wire bends or lands has no other wire; then two
 /// wires can only cross at right angles. Wires of one lug may share the last edge before it.
 /// </remarks>
-internal sealed class Congestion(Lattice lattice)
+internal sealed class Congestion(Lattice lattice) : IDisposable
 {
-    private readonly NodeUse[] _nodes = new NodeUse[lattice.NodeCount];
-    private readonly EdgeUse[] _edges = new EdgeUse[2 * lattice.NodeCount];
-    private readonly int[] _landings = new int[lattice.NodeCount];
+    private readonly NodeUse[] _nodes = SharedMemory.TakeCleared<NodeUse>(lattice.NodeCount);
+    private readonly EdgeUse[] _edges = SharedMemory.TakeCleared<EdgeUse>(2 * lattice.NodeCount);
 
-    /// <summary>By node.</summary>
+    /// <summary>By node; there may be more elements than nodes.</summary>
     public NodeUse[] Nodes => _nodes;
 
-    /// <summary>By edge; see <see cref="Lattice.EdgeOffset"/>.</summary>
+    /// <summary>By edge; see <see cref="Lattice.EdgeOffset"/>. There may be more elements than edges.</summary>
     public EdgeUse[] Edges => _edges;
+
+    public void Dispose()
+    {
+        SharedMemory.GiveBack(_nodes);
+        SharedMemory.GiveBack(_edges);
+    }
 
     public int UsersOf(int node) => _nodes[node].Users;
 
@@ -28,11 +33,12 @@ internal sealed class Congestion(Lattice lattice)
     /// <summary>The joints beside a landing, on the eight nodes around it and on itself.</summary>
     public int JointsNear(int node)
     {
-        var count = _landings[node] + _landings[node - 1] + _landings[node + 1];
         var (above, below) = (node - lattice.Width, node + lattice.Width);
-        count += _landings[above] + _landings[above - 1] + _landings[above + 1];
-        return count + _landings[below] + _landings[below - 1] + _landings[below + 1];
+        return JointsInRow(above) + JointsInRow(node) + JointsInRow(below);
     }
+
+    private int JointsInRow(int middle) =>
+        _nodes[middle - 1].Landings + _nodes[middle].Landings + _nodes[middle + 1].Landings;
 
     /// <summary>True when some edge or node of the route has another wire on it where it must not.</summary>
     public bool IsInConflict(Route route) => Contested(route, addHistory: 0);
@@ -62,7 +68,7 @@ internal sealed class Congestion(Lattice lattice)
         if (lands)
         {
             _nodes[node].Bends += by;
-            _landings[node] += by;
+            _nodes[node].Landings += by;
         }
     }
 
@@ -166,6 +172,9 @@ internal struct NodeUse
 
     /// <summary>Wires that bend or land here.</summary>
     public int Bends;
+
+    /// <summary>Wires that land here.</summary>
+    public int Landings;
 
     /// <summary>The lasting price of a node that was contested.</summary>
     public int History;

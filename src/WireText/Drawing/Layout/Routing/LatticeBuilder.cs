@@ -20,9 +20,9 @@ internal sealed class LatticeBuilder
     private readonly int _top;
     private readonly int _width;
     private readonly int _height;
-    private readonly int[] _zone;
-    private readonly byte[] _access;
+    private readonly LatticeNode[] _nodes;
     private readonly bool[] _isText;
+    private readonly Outline?[] _lines;
     private readonly int[] _host;
     private readonly bool[] _isInner;
     private readonly bool _opensAllSides;
@@ -34,9 +34,9 @@ internal sealed class LatticeBuilder
         _wiring = labelled.Placement.Wiring;
         _extent = ExtentOf(labelled);
         (_left, _top, _width, _height) = FrameOf(_extent, MarginFor(_wiring));
-        _zone = new int[_width * _height];
-        _access = new byte[_width * _height];
+        _nodes = new LatticeNode[_width * _height];
         _isText = new bool[_width * _height];
+        _lines = [.. _wiring.Parts.Select((part, i) => LineOf(part, labelled.Placement.Poses[i]))];
         _host = new int[_wiring.Terminals.Length];
         Array.Fill(_host, -1);
         _isInner = new bool[_wiring.Terminals.Length];
@@ -101,7 +101,7 @@ internal sealed class LatticeBuilder
     private Lattice Build()
     {
         var lugNodes = LugNodes.Assign(_labelled.Placement);
-        Array.Fill(_access, ZoneAccess.Free);
+        StartFree();
         for (var part = 0; part < _wiring.Parts.Length; part++)
         {
             ClaimBodies(part);
@@ -115,9 +115,10 @@ internal sealed class LatticeBuilder
 
         BlockLabels();
         CloseBorder();
-        var steps = StepCosts();
-        var nodes = PlaceLugs(lugNodes, steps);
-        var nearLug = NearLugs(nodes);
+        SetStepCosts();
+        var nodes = PlaceLugs(lugNodes);
+        SetNearLugs(nodes);
+        ClaimEdges(nodes);
         var landings = new int[_wiring.Terminals.Length][];
         var boxes = new LatticeBox[_wiring.Terminals.Length];
         for (var t = 0; t < landings.Length; t++)
@@ -132,7 +133,7 @@ internal sealed class LatticeBuilder
             _top,
             _width,
             _height,
-            Nodes(steps, nearLug, EdgeLugs(nodes)),
+            _nodes,
             nodes,
             landings,
             boxes,
@@ -142,25 +143,20 @@ internal sealed class LatticeBuilder
         );
     }
 
-    private LatticeNode[] Nodes(int[] steps, int[] nearLug, int[] edgeLugs)
+    private void StartFree()
     {
-        var nodes = new LatticeNode[_zone.Length];
-        for (var node = 0; node < nodes.Length; node++)
+        for (var (node, y) = (0, 0); y < _height; y++)
         {
-            nodes[node] = new LatticeNode
+            for (var x = 0; x < _width; x++, node++)
             {
-                X = node % _width,
-                Y = node / _width,
-                Zone = _zone[node],
-                Access = _access[node],
-                StepCost = steps[node],
-                NearLug = nearLug[node],
-                EastEdgeLug = edgeLugs[2 * node],
-                SouthEdgeLug = edgeLugs[(2 * node) + 1],
-            };
+                _nodes[node] = new LatticeNode
+                {
+                    X = x,
+                    Y = y,
+                    Access = ZoneAccess.Free,
+                };
+            }
         }
-
-        return nodes;
     }
 
     private Point OnPage(int x, int y) => new((x + _left) * Pitch, (y + _top) * Pitch);
@@ -200,9 +196,9 @@ internal sealed class LatticeBuilder
                     if (Geometry.Depth(outline, at) > -LayoutScale.BodyClearance + 1e-6)
                     {
                         // A node in two bodies at once is closed to everything, whatever is opened later.
-                        _isText[node] |= _zone[node] != 0 && _zone[node] != part + 1;
-                        _zone[node] = part + 1;
-                        _access[node] = 0;
+                        _isText[node] |= _nodes[node].Zone != 0 && _nodes[node].Zone != part + 1;
+                        _nodes[node].Zone = part + 1;
+                        _nodes[node].Access = 0;
                     }
                 }
             );
@@ -248,9 +244,9 @@ internal sealed class LatticeBuilder
 
     private void Open(int node, int part, byte access)
     {
-        if (_zone[node] == part + 1 && !_isText[node])
+        if (_nodes[node].Zone == part + 1 && !_isText[node])
         {
-            _access[node] |= access;
+            _nodes[node].Access |= access;
         }
     }
 
@@ -260,7 +256,7 @@ internal sealed class LatticeBuilder
         for (var lug = 0; lug < lugs.Length; lug++)
         {
             var node = NodeAt(lugNodes[_wiring.LugTerminal(part, lug)]);
-            if (_zone[node] == part + 1)
+            if (_nodes[node].Zone == part + 1)
             {
                 _isInner[_wiring.LugTerminal(part, lug)] = true;
                 foreach (var side in WaysOut(part, lug))
@@ -268,10 +264,10 @@ internal sealed class LatticeBuilder
                     OpenCorridor(part, node, DirectionOf(_labelled.Placement.Poses[part].OnPage(side)));
                 }
             }
-            else if (_zone[node] != 0)
+            else if (_nodes[node].Zone != 0)
             {
-                _host[_wiring.LugTerminal(part, lug)] = _zone[node] - 1;
-                OpenToGuest(_zone[node] - 1);
+                _host[_wiring.LugTerminal(part, lug)] = _nodes[node].Zone - 1;
+                OpenToGuest(_nodes[node].Zone - 1);
             }
         }
 
@@ -299,7 +295,7 @@ internal sealed class LatticeBuilder
 
     private void OpenToGuest(int host)
     {
-        for (var node = 0; node < _zone.Length; node++)
+        for (var node = 0; node < _nodes.Length; node++)
         {
             Open(node, host, ZoneAccess.Guest);
         }
@@ -322,7 +318,7 @@ internal sealed class LatticeBuilder
     {
         var ahead = Step(direction);
         var across = Step((direction + 1) % 4);
-        for (var node = lugNode; _zone[node] == part + 1; node += ahead)
+        for (var node = lugNode; _nodes[node].Zone == part + 1; node += ahead)
         {
             Open(node - across, part, ZoneAccess.Corridor);
             Open(node, part, ZoneAccess.Corridor);
@@ -380,7 +376,7 @@ internal sealed class LatticeBuilder
             {
                 ForNodesIn(
                     Geometry.Inflated(box, LayoutScale.WireRadius + LayoutScale.LabelClearance),
-                    (node, _) => _access[node] = 0
+                    (node, _) => _nodes[node].Access = 0
                 );
             }
         }
@@ -390,47 +386,48 @@ internal sealed class LatticeBuilder
     {
         for (var x = 0; x < _width; x++)
         {
-            _access[x] = _access[_access.Length - 1 - x] = 0;
+            _nodes[x].Access = _nodes[_nodes.Length - 1 - x].Access = 0;
         }
 
         for (var y = 0; y < _height; y++)
         {
-            _access[y * _width] = _access[(y * _width) + _width - 1] = 0;
+            _nodes[y * _width].Access = _nodes[(y * _width) + _width - 1].Access = 0;
         }
     }
 
-    private int[] StepCosts()
+    private void SetStepCosts()
     {
-        var costs = new int[_zone.Length];
         for (var y = 1; y < _height - 1; y++)
         {
             for (var x = 1; x < _width - 1; x++)
             {
-                costs[(y * _width) + x] = StepCost(x, y);
+                _nodes[(y * _width) + x].StepCost = StepCost(x, y);
             }
         }
-
-        return costs;
     }
 
-    /// <summary>True on the line of a body whose lugs lie inside it. A surface has its joints there.</summary>
+    /// <summary>The line of a body that wires should not run along, on the page; null where there are surfaces, whose joints lie there.</summary>
+    private static Outline? LineOf(LayoutPart part, Pose pose) =>
+        part.Surfaces.IsEmpty && !part.Body.IsEmpty ? pose.OnPage(part.Body[0]) : null;
+
     private bool IsOnOutline(int part, Point at) =>
-        _wiring.Parts[part].Surfaces.IsEmpty
-        && Math.Abs(Geometry.Depth(_labelled.Placement.Poses[part].OnPage(_wiring.Parts[part].Body[0]), at))
-            <= Pitch / 2;
+        _lines[part] is { } line && Math.Abs(Geometry.Depth(line, at)) <= Pitch / 2;
 
     private int StepCost(int x, int y)
     {
         var node = (y * _width) + x;
         var cost = RouteCosts.Step;
-        if (_zone[node] != 0)
+        if (_nodes[node].Zone != 0)
         {
             return cost
                 + RouteCosts.InsidePart
-                + (IsOnOutline(_zone[node] - 1, OnPage(x, y)) ? RouteCosts.OnOutline : 0);
+                + (IsOnOutline(_nodes[node].Zone - 1, OnPage(x, y)) ? RouteCosts.OnOutline : 0);
         }
 
-        if ((_zone[node - 1] | _zone[node + 1] | _zone[node - _width] | _zone[node + _width]) != 0)
+        if (
+            (_nodes[node - 1].Zone | _nodes[node + 1].Zone | _nodes[node - _width].Zone | _nodes[node + _width].Zone)
+            != 0
+        )
         {
             cost += RouteCosts.NearBody;
         }
@@ -443,7 +440,7 @@ internal sealed class LatticeBuilder
         return cost;
     }
 
-    private int[] PlaceLugs((int X, int Y)[] lugNodes, int[] steps)
+    private int[] PlaceLugs((int X, int Y)[] lugNodes)
     {
         var nodes = new int[_wiring.Terminals.Length];
         for (var t = 0; t < nodes.Length; t++)
@@ -452,33 +449,29 @@ internal sealed class LatticeBuilder
             if (!_wiring.Terminals[t].IsSurface)
             {
                 nodes[t] = NodeAt(lugNodes[t]);
-                _zone[nodes[t]] = 1 + _wiring.Parts.Length + t;
-                _access[nodes[t]] = ZoneAccess.Free;
-                steps[nodes[t]] = RouteCosts.Step;
+                _nodes[nodes[t]].Zone = 1 + _wiring.Parts.Length + t;
+                _nodes[nodes[t]].Access = ZoneAccess.Free;
+                _nodes[nodes[t]].StepCost = RouteCosts.Step;
             }
         }
 
         return nodes;
     }
 
-    private int[] NearLugs(int[] lugNodes)
+    private void SetNearLugs(int[] lugNodes)
     {
-        var near = new int[_zone.Length];
         for (var t = 0; t < lugNodes.Length; t++)
         {
             for (var direction = 0; lugNodes[t] >= 0 && direction < 4; direction++)
             {
-                near[lugNodes[t] + Step(direction)] = t + 1;
+                _nodes[lugNodes[t] + Step(direction)].NearLug = t + 1;
             }
         }
-
-        return near;
     }
 
     /// <summary>Keeps edges that pass a lug's true place too closely for that lug's own wires.</summary>
-    private int[] EdgeLugs(int[] lugNodes)
+    private void ClaimEdges(int[] lugNodes)
     {
-        var owners = new int[2 * _zone.Length];
         for (var t = 0; t < lugNodes.Length; t++)
         {
             if (lugNodes[t] < 0)
@@ -492,20 +485,19 @@ internal sealed class LatticeBuilder
             {
                 for (var x = Math.Max(0, x0 - 2); x <= Math.Min(_width - 2, x0 + 2); x++)
                 {
-                    ClaimEdge(owners, 2 * ((y * _width) + x), t, at, OnPage(x, y), OnPage(x + 1, y));
-                    ClaimEdge(owners, (2 * ((y * _width) + x)) + 1, t, at, OnPage(x, y), OnPage(x, y + 1));
+                    ref var node = ref _nodes[(y * _width) + x];
+                    ClaimEdge(ref node.EastEdgeLug, t, at, OnPage(x, y), OnPage(x + 1, y));
+                    ClaimEdge(ref node.SouthEdgeLug, t, at, OnPage(x, y), OnPage(x, y + 1));
                 }
             }
         }
-
-        return owners;
     }
 
-    private static void ClaimEdge(int[] owners, int edge, int terminal, Point lug, Point from, Point to)
+    private static void ClaimEdge(ref int owner, int terminal, Point lug, Point from, Point to)
     {
         if (Geometry.DistanceToStretch(lug, from, to) < LayoutScale.LugClearance)
         {
-            owners[edge] = owners[edge] == 0 ? terminal + 1 : -1;
+            owner = owner == 0 ? terminal + 1 : -1;
         }
     }
 
@@ -532,7 +524,7 @@ internal sealed class LatticeBuilder
     }
 
     private bool IsLandable(int node, int part) =>
-        !_isText[node] && (_zone[node] == 0 ? _access[node] != 0 : _zone[node] == part + 1);
+        !_isText[node] && (_nodes[node].Zone == 0 ? _nodes[node].Access != 0 : _nodes[node].Zone == part + 1);
 
     private bool IsNearLug(int part, Point at)
     {

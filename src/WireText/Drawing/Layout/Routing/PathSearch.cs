@@ -7,7 +7,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// what it did one node before: nothing, a bend, a crossing. The path is a pure function of request, congestion and price.
 /// </summary>
 /// <remarks>States are marked with the number of the search instead of being cleared, so a search costs what it visits.</remarks>
-internal sealed class PathSearch
+internal sealed class PathSearch : IDisposable
 {
     /// <summary>The price at which a used lane is no lane at all.</summary>
     public const int Hard = -1;
@@ -46,8 +46,8 @@ internal sealed class PathSearch
     {
         (_lattice, _congestion) = (lattice, congestion);
         (_nodes, _use, _edges) = (lattice.Nodes, congestion.Nodes, congestion.Edges);
-        _states = new SearchState[12 * lattice.NodeCount];
-        _targetMark = new int[lattice.NodeCount];
+        _states = SharedMemory.TakeCleared<SearchState>(12 * lattice.NodeCount);
+        _targetMark = SharedMemory.TakeCleared<int>(lattice.NodeCount);
         _admitted = new byte[1 + lattice.Wiring.Parts.Length + lattice.Wiring.Terminals.Length];
         _admitted[0] = ZoneAccess.Free;
         _nearLugCost = new int[1 + lattice.Wiring.Terminals.Length];
@@ -76,12 +76,19 @@ internal sealed class PathSearch
     /// <summary>Of one routing; each state that is taken up is counted.</summary>
     public required SearchBudget Budget { get; init; }
 
+    public void Dispose()
+    {
+        SharedMemory.GiveBack(_states);
+        SharedMemory.GiveBack(_targetMark);
+    }
+
     /// <summary>The cheapest path inside the window, or null.</summary>
     /// <param name="present">What each other user of a lane costs, or <see cref="Hard"/>.</param>
     /// <param name="below">Only a path that costs less than this is of use; nothing dearer is looked at.</param>
     public Route? Find(RouteRequest request, LatticeBox window, int present, int below = Impossible)
     {
         Begin(request, present);
+        _waiting.Clear();
         _best = below;
         _window = window;
         Seed();
@@ -124,7 +131,6 @@ internal sealed class PathSearch
     {
         (_request, _present) = (request, present);
         _search++;
-        _waiting.Clear();
         (_best, _bestState) = (Impossible, -1);
         _fromLug = request.From >= 0 ? _lattice.LugNode[request.From] : -1;
         _toLug = _lattice.LugNode[request.To];

@@ -3,8 +3,11 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>Routes a lattice from one start or from several, and keeps the result with the best score; of equals the first.</summary>
 internal static class RouterStarts
 {
-    /// <summary>With more wires than this the quick search hurries more.</summary>
+    /// <summary>With more wires than this the quick search takes the first legal picture.</summary>
     private const int Many = 60;
+
+    /// <summary>The price of a crossing for a hasty search: at the usual one it leaves more of them.</summary>
+    private const int DearCrossing = RouteCosts.Crossing * 5 / 4;
 
     /// <remarks>The starts run side by side where there are processors for them; none sees another, so the result is the same.</remarks>
     public static RoutedLattice Best(Lattice lattice, LayoutEffort effort)
@@ -55,9 +58,9 @@ internal static class RouterStarts
     private static RouterEffort QuickEffort(int wires) =>
         new(
             0,
-            RouteCosts.Crossing,
-            Haste: wires > Many ? 12 : 8,
-            ImproveHaste: 6,
+            wires > Many ? RouteCosts.Crossing : DearCrossing,
+            Haste: wires > Many ? 12 : 10,
+            ImproveHaste: 8,
             Negotiation.Brisk,
             ImproveSweeps: wires > Many ? 0 : 1,
             ImprovePairs: false

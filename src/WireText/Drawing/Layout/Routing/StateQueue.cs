@@ -18,6 +18,7 @@ internal sealed class StateQueue
     private readonly StateHeap _beyond = new();
     private (int State, int Cost, int Before)[] _items = new (int, int, int)[1024];
     private int _count;
+    private int _vacant = None;
     private int _least = Lists;
 
     public StateQueue() => Array.Fill(_last, None);
@@ -29,15 +30,15 @@ internal sealed class StateQueue
 
     public void Clear()
     {
-        for (var list = _least; list < Lists; list = NextAfter(list))
+        while (_least < Lists)
         {
-            _last[list] = None;
+            _last[_least] = None;
+            Vacate(_least);
+            _least = NextAfter(_least);
         }
 
-        Array.Clear(_occupied);
-        Array.Clear(_occupiedWords);
         _beyond.Clear();
-        (_count, _least) = (0, Lists);
+        (_count, _vacant) = (0, None);
     }
 
     /// <param name="estimate">Not negative.</param>
@@ -49,13 +50,9 @@ internal sealed class StateQueue
             return;
         }
 
-        if (_count == _items.Length)
-        {
-            Array.Resize(ref _items, 2 * _count);
-        }
-
-        _items[_count] = (state, cost, _last[estimate]);
-        _last[estimate] = _count++;
+        var item = TakeItem();
+        _items[item] = (state, cost, _last[estimate]);
+        _last[estimate] = item;
         _occupied[estimate >> 6] |= 1UL << (estimate & 63);
         _occupiedWords[estimate >> 12] |= 1UL << ((estimate >> 6) & 63);
         _least = Math.Min(_least, estimate);
@@ -68,8 +65,10 @@ internal sealed class StateQueue
             return _beyond.Pop();
         }
 
-        var (state, cost, before) = _items[_last[_least]];
-        _last[_least] = before;
+        var item = _last[_least];
+        var (state, cost, before) = _items[item];
+        _items[item].Before = _vacant;
+        (_vacant, _last[_least]) = (item, before);
         if (before == None)
         {
             Vacate(_least);
@@ -77,6 +76,24 @@ internal sealed class StateQueue
         }
 
         return (cost, state);
+    }
+
+    /// <summary>A place that was left by a state that had its turn, or a new one.</summary>
+    private int TakeItem()
+    {
+        var item = _vacant;
+        if (item != None)
+        {
+            _vacant = _items[item].Before;
+            return item;
+        }
+
+        if (_count == _items.Length)
+        {
+            Array.Resize(ref _items, 2 * _count);
+        }
+
+        return _count++;
     }
 
     private void Vacate(int list)

@@ -60,7 +60,7 @@ internal readonly record struct Negotiation(int FirstPresent, int GrowthInFifths
 /// Routes all wires of a placement: every wire for itself with a price on lanes that others have, then again those in conflict
 /// at a rising price until none is (negotiated congestion), then one wire and one crossing pair at a time for strict gains.
 /// </summary>
-internal sealed class WireRouter
+internal sealed class WireRouter : IDisposable
 {
     private const int MostRounds = 60;
     private const long UnroutedScore = 100_000;
@@ -101,7 +101,7 @@ internal sealed class WireRouter
 
     public static RoutedLattice Route(Lattice lattice, RouterEffort effort, SearchBudget budget)
     {
-        var router = new WireRouter(lattice, effort, budget);
+        using var router = new WireRouter(lattice, effort, budget);
         router.RouteAll();
         router.Negotiate();
         router.DropConflicts();
@@ -120,6 +120,12 @@ internal sealed class WireRouter
         var tails = router.RouteTails();
         var score = router.Score() + (UnroutedScore * tails.Count(tail => tail.Route is null));
         return new RoutedLattice(lattice, router._routes, router._requests, tails, score);
+    }
+
+    public void Dispose()
+    {
+        _search.Dispose();
+        _congestion.Dispose();
     }
 
     private int[] OrderOf(int kind)
@@ -498,7 +504,7 @@ internal sealed class WireRouter
             }
         }
 
-        foreach (var node in _congestion.Nodes)
+        foreach (ref readonly var node in _congestion.Nodes.AsSpan(0, _lattice.NodeCount))
         {
             score += RouteCosts.Crossing * (long)node.Horizontal * node.Vertical;
         }
