@@ -76,7 +76,8 @@ internal sealed class TitleBlock
             Line("title", line, _area.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
         }
 
-        var below = top + Tokens.ScaleBarHeight + (Tokens.NoteSize * Tokens.LineHeight);
+        var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
+        var below = top + scale + (Tokens.NoteSize * Tokens.LineHeight / 2);
         _items.Add(
             new TextItem(
                 "file",

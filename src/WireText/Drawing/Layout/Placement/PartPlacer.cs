@@ -4,7 +4,7 @@ namespace WireText.Drawing.Layout.Placement;
 internal static class PartPlacer
 {
     /// <summary>Air around a small part and around a big one that finds its own place beside given ones, in millimetres.</summary>
-    private const double SmallAir = 5;
+    private const double SmallAir = 7;
     private const double BigAir = 16;
 
     /// <param name="start">Where the search begins when nobody placed anything.</param>

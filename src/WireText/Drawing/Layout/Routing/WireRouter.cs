@@ -6,7 +6,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// <param name="Routes">By connection; null when no legal path was found.</param>
 /// <param name="Requests">By connection; null for one that cannot be routed at all.</param>
 /// <param name="Tails">The ends of braids, in the order of cables.</param>
-/// <param name="Score">Length + 60 × bends + 160 × crossings, in units of a tenth of a pitch; a wire without a path counts 100 000.</param>
+/// <param name="Score">What all wires pay (<see cref="RouteCosts"/>), so a crossing counts twice; a wire without a path counts 100 000.</param>
 /// <remarks>No two routes share an edge or bend at one node, so any two only cross at right angles; wires of one lug may share its last edge.</remarks>
 internal sealed record RoutedLattice(
     Lattice Lattice,
@@ -417,13 +417,14 @@ internal sealed class WireRouter : IDisposable
 
     private void ImprovePairs()
     {
-        foreach (var (a, b) in CrossingPairs())
+        foreach (var (a, b, crossing) in CrossingPairs())
         {
-            ImprovePair(a, b);
+            ImprovePair(a, b, crossing);
         }
     }
 
-    private void ImprovePair(int a, int b)
+    /// <summary>Routes two wires that cross anew, either first, and the first once more without the place where they crossed.</summary>
+    private void ImprovePair(int a, int b, int crossing)
     {
         var (oldA, oldB) = (TakeOut(a)!, TakeOut(b)!);
         var alone = _search.CostOf(_requests[a]!, oldA);
@@ -431,9 +432,11 @@ internal sealed class WireRouter : IDisposable
         var price = alone + _search.CostOf(_requests[b]!, oldB);
         _congestion.Remove(oldA);
         var best = (Cost: price, A: oldA, B: oldB);
-        foreach (var (first, second) in new[] { (a, b), (b, a) })
+        foreach (var (first, second, closed) in new[] { (a, b, -1), (b, a, -1), (a, b, crossing), (b, a, crossing) })
         {
+            _search.ClosedNode = closed;
             var one = _search.Find(_requests[first]!, WindowOf(_requests[first]!, 0), PathSearch.Hard, best.Cost);
+            _search.ClosedNode = -1;
             if (one is null)
             {
                 continue;
@@ -453,9 +456,10 @@ internal sealed class WireRouter : IDisposable
         Place(b, best.B);
     }
 
-    private List<(int A, int B)> CrossingPairs()
+    /// <summary>Each pair of wires that cross, with the first node at which they do.</summary>
+    private List<(int A, int B, int Node)> CrossingPairs()
     {
-        var pairs = new SortedSet<(int, int)>();
+        var pairs = new SortedDictionary<(int A, int B), int>();
         var straight = new Dictionary<int, int>();
         foreach (var wire in _order.Order())
         {
@@ -465,12 +469,12 @@ internal sealed class WireRouter : IDisposable
                 straight.TryAdd(key, wire);
                 if (straight.TryGetValue(key ^ 1, out var other) && other != wire)
                 {
-                    pairs.Add((Math.Min(wire, other), Math.Max(wire, other)));
+                    pairs.TryAdd((Math.Min(wire, other), Math.Max(wire, other)), node);
                 }
             }
         }
 
-        return [.. pairs];
+        return [.. pairs.Select(pair => (pair.Key.A, pair.Key.B, pair.Value))];
     }
 
     private static IEnumerable<(int Node, bool IsHorizontal)> StraightNodes(Route? route)
@@ -485,28 +489,14 @@ internal sealed class WireRouter : IDisposable
         }
     }
 
+    /// <summary>What all wires pay. Both wires of a crossing pay for it, so it weighs twice against other faults here.</summary>
     private long Score()
     {
+        _search.CrossingCost = RouteCosts.Crossing;
         long score = 0;
         foreach (var wire in _order)
         {
-            if (_routes[wire] is not { } route)
-            {
-                score += UnroutedScore;
-                continue;
-            }
-
-            score += RouteCosts.Step * (route.Nodes.Length - 1);
-            for (var i = 1; i + 1 < route.Nodes.Length; i++)
-            {
-                var (before, node, after) = (route.Nodes[i - 1], route.Nodes[i], route.Nodes[i + 1]);
-                score += node - before != after - node ? RouteCosts.Bend : 0;
-            }
-        }
-
-        foreach (ref readonly var node in _congestion.Nodes.AsSpan(0, _lattice.NodeCount))
-        {
-            score += RouteCosts.Crossing * (long)node.Horizontal * node.Vertical;
+            score += _routes[wire] is null ? UnroutedScore : CurrentCost(wire);
         }
 
         return score;
