@@ -63,6 +63,18 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         }
     }
 
+    /// <summary>A lug as it is without solder.</summary>
+    public static IEnumerable<PictureItem> Eyelet(Theme theme, Point at, string ring, string hole) =>
+        [
+            new CircleShape(
+                ring,
+                at,
+                Tokens.EyeletDiameter / 2,
+                new Paint(theme.Tin, theme.MetalLine, Tokens.EyeletLine)
+            ),
+            new CircleShape(hole, at, Tokens.EyeletHole / 2, Pictures.Paint.Filled(theme.MetalLine)),
+        ];
+
     private PictureGroup PaintLug(ScenePart part, FaceLug lug, LugLabels.Spot? place)
     {
         var at = part.OnPage(lug.At);
@@ -88,15 +100,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         }
         else
         {
-            items.Add(
-                new CircleShape(
-                    "eyelet",
-                    at,
-                    Tokens.EyeletDiameter / 2,
-                    new Paint(_theme.Tin, _theme.MetalLine, Tokens.EyeletLine)
-                )
-            );
-            items.Add(new CircleShape("hole", at, Tokens.EyeletHole / 2, Pictures.Paint.Filled(_theme.MetalLine)));
+            items.AddRange(Eyelet(_theme, at, "eyelet", "hole"));
         }
 
         if (scene.IsSoldered(lug.Lug))

@@ -253,6 +253,12 @@ internal sealed class TitleBlock
             yield return (GapSample, "goes under, not joined");
         }
 
+        var lugs = _scene.Parts.SelectMany(part => part.Face.Lugs).Where(lug => lug.Look != LugLook.Lead);
+        if (lugs.Any(lug => !_scene.IsSoldered(lug.Lug)))
+        {
+            yield return (UnusedSample, "unused lug");
+        }
+
         if (_scene.Circuit.Elements.Any(element => element is Coil))
         {
             yield return (CoilSample, "start · finish of a coil");
@@ -323,6 +329,9 @@ internal sealed class TitleBlock
             .. Sample(style, middle - half, middle + half),
         ];
     }
+
+    private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
+        LugPainter.Eyelet(_theme, WirePath.Along(left, right, Tokens.LegendSample / 2), "sample", "sample");
 
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {

@@ -41,7 +41,7 @@ public class WireLengthTests
         var found = Assert.Single(
             Found.Of(
                 "wire-too-short",
-                $"{Start}place vol at 0,0\nplace out at 37,48\nwire vol.2 to out.tip white length=30mm"
+                $"{Start}place vol at 0,0\nplace out at 37,49\nwire vol.2 to out.tip white length=30mm"
             )
         );
 

@@ -91,6 +91,18 @@ public class LayoutEngineTests
             }
         );
 
+    // Routings use the memory of those before them again.
+    [Fact]
+    public void Lay_AfterALargerProblem_GivesTheSameResult()
+    {
+        var problem = LayoutCase.Read("c2-duo-lever-mute", isGiven: true);
+        var first = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick));
+
+        LayoutEngine.Lay(LayoutCase.Read("c5-dense-fourpole", isGiven: true), LayoutEffort.Quick);
+
+        Assert.Equal(first, LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick)));
+    }
+
     /// <summary>
     /// Judges samples that follow from the one seed. (A sampler's own seed fixes its first sample alone, so a run that
     /// failed by chance could not be told from one that a change made fail.)

@@ -12,7 +12,8 @@ namespace WireText.Drawing.Layout.Routing;
 /// <param name="LugNode">By terminal: its node; -1 for a surface.</param>
 /// <param name="Landings">By terminal: the nodes on which a wire may end; empty for a lug.</param>
 /// <param name="LandingBox">By terminal: the lattice box around its landings.</param>
-/// <param name="IsInner">By terminal: true for a lug inside its own part's outline, reached by a corridor.</param>
+/// <param name="IsInner">By terminal: true for a lug inside its own part's zone, reached by a corridor.</param>
+/// <param name="IsInside">By terminal: true for a surface, and for a lug inside its own part's outline as drawn.</param>
 /// <param name="Host">By terminal: the part inside whose outline the lug was put though it is not its own, or -1.</param>
 /// <param name="ExitMask">By terminal: bit d is set when a wire may naturally leave the lug in direction d.</param>
 internal sealed record Lattice(
@@ -27,7 +28,8 @@ internal sealed record Lattice(
     LatticeBox[] LandingBox,
     int[] ExitMask,
     int[] Host,
-    bool[] IsInner
+    bool[] IsInner,
+    bool[] IsInside
 )
 {
     public int NodeCount => Width * Height;
@@ -100,6 +102,9 @@ internal struct LatticeNode
 
     /// <summary>Which kinds of wire the zone lets in here; 0 for none at all.</summary>
     public byte Access;
+
+    /// <summary>True inside the outline of the part whose zone it is; a zone reaches a little beyond.</summary>
+    public bool IsInside;
 
     public readonly int EdgeLug(bool isEast) => isEast ? EastEdgeLug : SouthEdgeLug;
 }

@@ -139,8 +139,16 @@ internal sealed class LatticeBuilder
             boxes,
             ExitMasks(),
             _host,
-            _isInner
+            _isInner,
+            [.. Enumerable.Range(0, _wiring.Terminals.Length).Select(IsInside)]
         );
+    }
+
+    private bool IsInside(int terminal)
+    {
+        var (part, index, isSurface) = _wiring.Terminals[terminal];
+        return isSurface
+            || _wiring.Parts[part].Body.Any(body => Geometry.Depth(body, _wiring.Parts[part].Lugs[index].At) > 0);
     }
 
     private void StartFree()
@@ -193,10 +201,12 @@ internal sealed class LatticeBuilder
                 Geometry.Inflated(Geometry.BoundsOf(outline), LayoutScale.BodyClearance),
                 (node, at) =>
                 {
-                    if (Geometry.Depth(outline, at) > -LayoutScale.BodyClearance + 1e-6)
+                    var depth = Geometry.Depth(outline, at);
+                    if (depth > -LayoutScale.BodyClearance + 1e-6)
                     {
                         // A node in two bodies at once is closed to everything, whatever is opened later.
                         _isText[node] |= _nodes[node].Zone != 0 && _nodes[node].Zone != part + 1;
+                        _nodes[node].IsInside = depth > 0 || (_nodes[node].Zone == part + 1 && _nodes[node].IsInside);
                         _nodes[node].Zone = part + 1;
                         _nodes[node].Access = 0;
                     }

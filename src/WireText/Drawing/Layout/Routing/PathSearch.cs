@@ -39,6 +39,8 @@ internal sealed class PathSearch : IDisposable
     private int _toLug;
     private int _fromPart;
     private int _toPart;
+    private bool _startsInside;
+    private bool _endsInside;
     private int _best;
     private int _bestState;
 
@@ -136,6 +138,8 @@ internal sealed class PathSearch : IDisposable
         _toLug = _lattice.LugNode[request.To];
         _fromPart = request.From >= 0 ? _lattice.Wiring.Terminals[request.From].Part : -1;
         _toPart = _lattice.Wiring.Terminals[request.To].Part;
+        _startsInside = request.From >= 0 && _lattice.IsInside[request.From];
+        _endsInside = _lattice.IsInside[request.To];
         _targetBox = _lattice.BoxOf(request.To);
         Admit(request.To);
         if (request.From >= 0)
@@ -296,8 +300,9 @@ internal sealed class PathSearch : IDisposable
             return Impossible;
         }
 
-        var isEdge = _nodes[node].Zone != next.Zone;
-        if (isEdge && IsTurningBack(node, to, next.Zone))
+        ref readonly var here = ref _nodes[node];
+        var isEdge = here.Zone != next.Zone;
+        if ((isEdge || here.IsInside != next.IsInside) && IsTurningBack(node, to))
         {
             return Impossible;
         }
@@ -329,11 +334,31 @@ internal sealed class PathSearch : IDisposable
 
     /// <summary>
     /// True for a step into the part that the wire has left, or out of the part that it has reached: a wire leaves its first
-    /// part once and enters its last part once. One that joins two lugs of a part may do as it likes.
+    /// part once and enters its last part once, and not at all when its lug there lies outside. One that joins two lugs of a
+    /// part may do as it likes.
     /// </summary>
-    private bool IsTurningBack(int node, int to, int zone) =>
-        _fromPart != _toPart
-        && ((zone == _fromPart + 1 && node != _fromLug) || (_nodes[node].Zone == _toPart + 1 && to != _toLug));
+    private bool IsTurningBack(int node, int to)
+    {
+        if (_fromPart == _toPart)
+        {
+            return false;
+        }
+
+        ref readonly var here = ref _nodes[node];
+        ref readonly var next = ref _nodes[to];
+        var isEdge = here.Zone != next.Zone;
+        if (next.Zone == _fromPart + 1)
+        {
+            return node == _fromLug ? next.IsInside && !_startsInside : isEdge || next.IsInside;
+        }
+
+        if (next.Zone == _toPart + 1 && next.IsInside && !_endsInside)
+        {
+            return true;
+        }
+
+        return here.Zone == _toPart + 1 && to != _toLug && (isEdge || here.IsInside);
+    }
 
     /// <summary>The price of going straight or bending at a node between two steps.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
