@@ -10,6 +10,9 @@ internal static class BraidSheaths
     /// <summary>Bare core at an end at which the braid has no tail, in millimetres.</summary>
     private const double BareEnd = 2 * LayoutScale.Pitch;
 
+    /// <summary>How far the braid goes on past its tail, in millimetres, so that the tail is seen to leave the braid and not the core.</summary>
+    private const double PastTail = 1.2;
+
     /// <summary>A braid's end as a wire: it starts on a core, which is no lug, so it comes from nowhere.</summary>
     public static LayoutWire TailWire(LayoutCable cable, BraidTail tail) =>
         new(
@@ -66,7 +69,7 @@ internal static class BraidSheaths
         foreach (var (isAtStart, wire) in tails)
         {
             var at = PositionOn(core, wire.Points[0]);
-            (from, to) = isAtStart ? (at, to) : (from, at);
+            (from, to) = isAtStart ? (Math.Max(0, at - PastTail), to) : (from, Math.Min(length, at + PastTail));
         }
 
         return Between(core, from, to);
