@@ -10,7 +10,7 @@ internal static class LayoutScale
     public const double BodyClearance = 0.6 * Pitch;
 
     /// <summary>Nearer than this to a lug, a passing wire would look joined to it.</summary>
-    public const double LugClearance = 0.7 * Pitch;
+    public const double LugClearance = 0.8 * Pitch;
 
     /// <summary>Half of a solder joint on a lug or a surface.</summary>
     public const double JointRadius = 0.95;
