@@ -242,30 +242,6 @@ public class LayoutEngineTests
         Assert.Equal(2, result.Parts.Length);
     }
 
-    private static double DistanceBetween(Point a, Point b) =>
-        Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
-
-    /// <summary>From a point to the nearest stretch of a path along the axes.</summary>
-    private static double DistanceTo(ImmutableArray<Point> path, Point point) =>
-        path.Zip(path.Skip(1))
-            .Min(pair =>
-                DistanceBetween(
-                    point,
-                    new Point(
-                        Math.Clamp(
-                            point.X,
-                            Math.Min(pair.First.X, pair.Second.X),
-                            Math.Max(pair.First.X, pair.Second.X)
-                        ),
-                        Math.Clamp(
-                            point.Y,
-                            Math.Min(pair.First.Y, pair.Second.Y),
-                            Math.Max(pair.First.Y, pair.Second.Y)
-                        )
-                    )
-                )
-            );
-
     [Fact]
     public void Lay_BraidedCable_CoversItsCoreAndBreaksOutToItsOwnLugs()
     {
@@ -280,11 +256,11 @@ public class LayoutEngineTests
         Assert.Equal(["neck.1", "vol.case"], braid.Tails.Select(tail => tail.Wire.To));
         Assert.True(Assert.Single(braid.Sheath).Length >= 2);
         // Each tail leaves the braid a little inside it, not where the core comes out: it is not soldered to the core.
-        Assert.Equal(1.2, DistanceBetween(braid.Sheath[0][0], braid.Tails[0].Points[0]), tolerance: 1e-6);
-        Assert.Equal(1.2, DistanceBetween(braid.Sheath[0][^1], braid.Tails[1].Points[0]), tolerance: 1e-6);
+        Assert.Equal(1.2, LayoutMeasure.Apart(braid.Sheath[0][0], braid.Tails[0].Points[0]), tolerance: 1e-6);
+        Assert.Equal(1.2, LayoutMeasure.Apart(braid.Sheath[0][^1], braid.Tails[1].Points[0]), tolerance: 1e-6);
         Assert.All(
             braid.Tails,
-            tail => Assert.True(DistanceTo(braid.Sheath[0], tail.Points[0]) < 1e-6, $"{tail.Points[0]}")
+            tail => Assert.True(LayoutMeasure.Apart(tail.Points[0], braid.Sheath[0]) < 1e-6, $"{tail.Points[0]}")
         );
         Assert.Empty(new LayoutMeasure(result).Faults);
     }

@@ -94,7 +94,7 @@ internal sealed class LayoutMeasure
 
     public double LengthRatio => LowerBound > 0 ? Length / LowerBound : 1;
 
-    private static double Apart(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
+    public static double Apart(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
 
     private static double Apart(Point point, Piece piece)
     {
@@ -104,6 +104,10 @@ internal sealed class LayoutMeasure
         share = Math.Clamp(share, 0, 1);
         return Apart(point, new Point(piece.A.X + (share * dx), piece.A.Y + (share * dy)));
     }
+
+    /// <summary>From a point to the nearest piece of a path, in millimetres.</summary>
+    public static double Apart(Point point, IReadOnlyList<Point> path) =>
+        path.Zip(path.Skip(1), (a, b) => Apart(point, new Piece(a, b))).Min();
 
     private static Outline Moved(PlacedPart part, Outline outline)
     {
