@@ -56,7 +56,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
 
         for (var i = 1; i + 1 < nodes.Length; i++)
         {
-            CountThrough(nodes[i - 1], nodes[i], nodes[i + 1], by, by * route.Colour);
+            CountThrough(nodes[i - 1], nodes[i], nodes[i + 1], by);
         }
 
         CountLanding(nodes[0], route.LandsAtStart, by);
@@ -72,7 +72,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         }
     }
 
-    private void CountThrough(int before, int node, int after, int by, int colour)
+    private void CountThrough(int before, int node, int after, int by)
     {
         ref var use = ref _nodes[node];
         if (node - before != after - node)
@@ -82,12 +82,10 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         else if (Math.Abs(node - before) == 1)
         {
             use.Horizontal += by;
-            use.HorizontalColours += colour;
         }
         else
         {
             use.Vertical += by;
-            use.VerticalColours += colour;
         }
     }
 
@@ -178,13 +176,6 @@ internal struct NodeUse
 
     /// <summary>The lasting price of a node that was contested.</summary>
     public int History;
-
-    /// <summary>The sum of the numbers of their colours: of one wire, its own.</summary>
-    public int HorizontalColours;
-    public int VerticalColours;
-
-    /// <summary>The colour of the wire that one in this direction (0 to 3 from east) would cross, when there is just one.</summary>
-    public readonly int ColoursAcross(int direction) => (direction & 1) == 0 ? VerticalColours : HorizontalColours;
 
     public readonly int Users => Horizontal + Vertical + Bends;
 }

@@ -373,11 +373,6 @@ internal sealed class PathSearch : IDisposable
             users = use.Bends;
             did = across > 0 ? Crossed : Nothing;
             cost = across * CrossingCost;
-            if (across == 1 && _request.Colour != 0 && use.ColoursAcross(direction) == _request.Colour)
-            {
-                cost += RouteCosts.CrossingOfLikeColours;
-            }
-
             var isBesideLug = node - _step[direction] == _fromLug || node + _step[next] == _toLug;
             if (across > 0 && (before == Bent || isBesideLug))
             {
@@ -523,7 +518,7 @@ internal sealed class PathSearch : IDisposable
         nodes.Add(-1 - state);
         nodes.Reverse();
         var start = _request.From < 0 ? RouteEnd.Breakout : (_fromLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing);
-        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best, _request.Colour);
+        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best);
     }
 }
 

@@ -2,8 +2,7 @@ namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>A path over the lattice: every node from the first end to the other, each one step from the last.</summary>
 /// <param name="Cost">What it cost when it was found.</param>
-/// <param name="Colour">The number of its wire's colour; 0 for none.</param>
-internal sealed record Route(int[] Nodes, RouteEnd Start, RouteEnd End, int Cost, int Colour)
+internal sealed record Route(int[] Nodes, RouteEnd Start, RouteEnd End, int Cost)
 {
     public bool IsLugAtStart => Start == RouteEnd.Lug;
 

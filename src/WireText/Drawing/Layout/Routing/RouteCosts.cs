@@ -8,9 +8,6 @@ internal static class RouteCosts
     public const int Bend = 60;
     public const int Crossing = 160;
 
-    /// <summary>What a crossing costs more when both wires have one colour: an eye may go on along the wrong one.</summary>
-    public const int CrossingOfLikeColours = 30;
-
     /// <summary>A bend one step after a bend, away from a lug: a jog.</summary>
     public const int Jog = 60;
 

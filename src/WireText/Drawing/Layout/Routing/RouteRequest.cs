@@ -6,9 +6,6 @@ namespace WireText.Drawing.Layout.Routing;
 /// <param name="LowerBound">No path has fewer lane steps.</param>
 internal sealed record RouteRequest(int Key, int From, int To, int[] Breakouts, int LowerBound)
 {
-    /// <summary>The number of the wire's colour among all colours of the circuit, from 1; 0 for none.</summary>
-    public int Colour { get; init; }
-
     public static RouteRequest Between(Lattice lattice, int key, int from, int to) =>
         // A lug is the narrower end, so the search starts there.
         lattice.LugNode[from] < 0

@@ -86,13 +86,11 @@ internal sealed class WireRouter : IDisposable
         var connections = lattice.Wiring.Connections;
         _requests = new RouteRequest?[connections.Length];
         _routes = new Route?[connections.Length];
-        var colours = connections.Select(c => c.Wire.Colour).Where(c => c.Length > 0).Distinct().ToList();
         for (var i = 0; i < connections.Length; i++)
         {
             if (connections[i].CanRoute)
             {
-                var request = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
-                _requests[i] = request with { Colour = 1 + colours.IndexOf(connections[i].Wire.Colour) };
+                _requests[i] = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
             }
         }
 
