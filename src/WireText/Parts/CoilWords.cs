@@ -30,6 +30,19 @@ public static class CoilWords
             _ => "none",
         };
 
+    /// <summary>What is known of how a coil is wound and of its magnet, as a drawing says it; empty when nothing is.</summary>
+    public static string Describe(Winding? winding, MagnetPole? magnet)
+    {
+        var wound = winding is { } way ? $"wound {Of(way)}" : "";
+        var pole = magnet switch
+        {
+            null => "",
+            MagnetPole.None => "no magnet",
+            { } facing => $"{Of(facing)} to the strings",
+        };
+        return string.Join(" · ", new[] { wound, pole }.Where(words => words.Length > 0));
+    }
+
     public static string WindingProblem(string word) =>
         $"'{word}' is no winding; it is 'cw' or 'ccw', from start to finish, seen from the strings";
 

@@ -153,6 +153,9 @@ public sealed record PartDefinition(
     SourceLocation DefinedAt
 )
 {
+    /// <summary>The name of the plain model of a kind, which nobody needs to be told.</summary>
+    public const string StandardModel = "standard";
+
     /// <summary>The index in <see cref="Terminals"/> of a terminal that this definition is known to have.</summary>
     public int IndexOf(string name)
     {

@@ -66,7 +66,7 @@ public static class StandardParts
     private static PartDefinition SingleLug(string kind, string remark, bool isMetal) =>
         new(
             kind,
-            "standard",
+            PartDefinition.StandardModel,
             remark,
             Body: null,
             Hole: null,

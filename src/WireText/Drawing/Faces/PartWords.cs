@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Parts;
 using WireText.Quantities;
 
 namespace WireText.Drawing.Faces;
@@ -32,7 +33,21 @@ internal static class PartWords
             return ([], null, all);
         }
 
+        // How a coil is wound is left to the build sheet where a body has no room for it.
+        var coil = part.Kind == "pickup" ? OnlyCoil(circuit, part) : null;
+        if (coil is not null && SpotFor(body, lugs, [.. all, coil]) is { } roomy)
+        {
+            return ([.. all, coil], roomy, []);
+        }
+
         return SpotFor(body, lugs, all) is { } box ? (all, box, []) : ([], null, all);
+    }
+
+    private static FaceLine? OnlyCoil(Circuit circuit, Part part)
+    {
+        var coils = part.Elements.Select(element => circuit.Elements[element]).OfType<Coil>().ToImmutableArray();
+        var words = coils is [var coil] ? CoilWords.Describe(coil.Winding, coil.Magnet) : "";
+        return words.Length > 0 ? Line(FaceLineKind.Value, words) : null;
     }
 
     private static Box? SpotFor(FaceBody body, ImmutableArray<FaceLug> lugs, ImmutableArray<FaceLine> lines)
@@ -50,6 +65,11 @@ internal static class PartWords
         if (value.Length > 0)
         {
             yield return Line(FaceLineKind.Value, value);
+        }
+
+        if (part.Kind == "pot" && part.Definition.Model != PartDefinition.StandardModel)
+        {
+            yield return Line(FaceLineKind.Value, part.Definition.Model);
         }
 
         foreach (var element in part.Elements)

@@ -20,6 +20,16 @@ internal static class Geometry
 
     public static Side Turned(Side side, int turn) => (Side)(((int)side + (turn / 90)) % 4);
 
+    /// <summary>So many millimetres to a side of the page.</summary>
+    public static Point Towards(Side side, double by) =>
+        side switch
+        {
+            Side.North => new Point(0, -by),
+            Side.East => new Point(by, 0),
+            Side.South => new Point(0, by),
+            _ => new Point(-by, 0),
+        };
+
     public static Outline OnPage(Outline outline, Point at, int turn) =>
         outline switch
         {

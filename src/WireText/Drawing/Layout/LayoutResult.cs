@@ -43,7 +43,7 @@ public sealed record RoutedWire(
     bool IsTagVertical
 )
 {
-    /// <summary>Crossings at which neither wire has room for a hop: this one is drawn with a gap.</summary>
+    /// <summary>Crossings at which neither wire has room for a hop: this one goes straight over a gap in the other.</summary>
     public ImmutableArray<Point> Gaps { get; init; } = [];
 }
 

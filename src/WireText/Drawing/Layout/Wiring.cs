@@ -1,3 +1,4 @@
+using WireText.Drawing.Layout.Placement;
 using WireText.Parts;
 
 namespace WireText.Drawing.Layout;
@@ -55,6 +56,8 @@ internal sealed class Wiring
 
     public Connection[] Connections { get; private set; } = [];
 
+    public ParallelParts Parallel { get; private set; } = null!;
+
     public LayoutCable[] Cables { get; private set; } = [];
 
     public static Wiring Of(LayoutProblem problem)
@@ -70,6 +73,7 @@ internal sealed class Wiring
                 .ThenBy(w => w.Id, StringComparer.Ordinal)
                 .Select(w => new Connection(w, wiring.TerminalOf(w.From), wiring.TerminalOf(w.To))),
         ];
+        wiring.Parallel = new ParallelParts(wiring);
         wiring.Cables = [.. problem.Cables.OrderBy(c => c.Id, StringComparer.Ordinal)];
         return wiring;
     }

@@ -9,6 +9,8 @@ internal static class Boxes
     public static Box Grown(Box box, double by) =>
         new(box.X - by, box.Y - by, box.Width + (2 * by), box.Height + (2 * by));
 
+    public static Box Widened(Box box, double by) => box with { X = box.X - by, Width = box.Width + (2 * by) };
+
     public static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 
     public static Box Union(Box a, Box b)

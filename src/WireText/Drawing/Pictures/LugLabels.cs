@@ -30,6 +30,10 @@ internal sealed class LugLabels
     private const double AsNearToAnother = 8;
     private const double OtherSideThanItsRow = 4;
 
+    /// <summary>Two names on one line nearer than this read as one word, in millimetres.</summary>
+    private const double WordGap = 1.3;
+    private const double ReadsAsOne = 16;
+
     private readonly LabelSpace _space;
     private readonly ScenePart _part;
     private readonly FaceLug[] _lugs;
@@ -143,6 +147,7 @@ internal sealed class LugLabels
         var cost = 0.0;
         cost += Geometry.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
         cost += Geometry.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += Boxes.Touch(Boxes.Widened(mine.Box, WordGap), its.Box) ? ReadsAsOne : 0;
         var areInARow = IsInARow(_lugs[lug], _lugs[other]);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
     }

@@ -194,11 +194,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             _items.Add(new RectangleShape("coil", part.OnPage(oval), height / 2, Detail));
             if (count > 1 && coils[i].Name.LastIndexOf('.') is >= 0 and var dot)
             {
-                var at = part.OnPage(new Point(oval.X + (height / 2), oval.Centre.Y));
-                var name = DrawnText.Fit(coils[i].Name[(dot + 1)..], TextWeight.Regular, Tokens.LugLabelSize, 20);
-                _items.Add(
-                    TextItem.Centred("coil-name", name, at, TextWeight.Regular, Tokens.LugLabelSize, _theme.QuietInk)
-                );
+                PaintCoilWords(coils[i], coils[i].Name[(dot + 1)..], oval);
             }
         }
 
@@ -206,6 +202,17 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         {
             MarkCoilEnd(lug, coils, body);
         }
+    }
+
+    /// <summary>The coil's name and, where there is room, how it is wound; a turned pickup has the names of its leads there.</summary>
+    private void PaintCoilWords(Coil coil, string name, Box oval)
+    {
+        var words = $"{name} · {CoilWords.Describe(coil.Winding, coil.Magnet)}".TrimEnd(' ', '·');
+        var fits = DrawnText.Width(words, TextWeight.Regular, Tokens.LugLabelSize) <= oval.Width - oval.Height;
+        var isWhole = fits && part.Placed.Turn % 180 == 0;
+        var text = isWhole ? words : DrawnText.Fit(name, TextWeight.Regular, Tokens.LugLabelSize, 20);
+        var at = part.OnPage(isWhole ? oval.Centre : new Point(oval.X + (oval.Height / 2), oval.Centre.Y));
+        _items.Add(TextItem.Centred("coil-name", text, at, TextWeight.Regular, Tokens.LugLabelSize, _theme.QuietInk));
     }
 
     private void MarkCoilEnd(FaceLug lug, ImmutableArray<Coil> coils, Box body)

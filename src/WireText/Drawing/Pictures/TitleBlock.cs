@@ -14,6 +14,9 @@ internal sealed class TitleBlock
     private readonly Scene _scene;
     private readonly Theme _theme;
     private readonly Box _area;
+
+    /// <summary>What of the area the words take; close-ups stand beside them where there is room.</summary>
+    private readonly Box _text;
     private readonly List<PictureItem> _items = [];
     private readonly ImmutableArray<CloseUp> _closeUps;
     private double _y;
@@ -26,21 +29,38 @@ internal sealed class TitleBlock
         _area = area;
         _y = area.Y;
         _closeUps = closeUps;
+        var left = area.Width - RowWidth(closeUps) - (2 * Tokens.ColumnGap);
+        _text = closeUps.IsEmpty || left < Tokens.TextColumn ? area : area with { Width = left };
     }
+
+    private bool HasColumns => _text.Width < _area.Width;
+
+    private static double RowWidth(ImmutableArray<CloseUp> closeUps) =>
+        closeUps.Sum(close => close.Size.Width + (2 * Tokens.ColumnGap)) - (2 * Tokens.ColumnGap);
 
     /// <summary>The block, and how far down it reaches.</summary>
     public static (PictureGroup Block, double Bottom) Build(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
     {
         var block = new TitleBlock(scene, closeUps, area);
         block.Rule();
+        var top = block._y;
         block.Heading();
         block.Notes();
         block.Legend();
-        block.CloseUps();
+        var bottom = top;
+        if (block.HasColumns)
+        {
+            bottom = block.CloseUps(new Point(block._text.Right + (2 * Tokens.ColumnGap), top));
+        }
+        else
+        {
+            block._y = block.CloseUps(new Point(area.X, block._y));
+        }
+
         block.WireTable();
         block.Unrouted();
         block.Findings();
-        return (new PictureGroup("title-block", [.. block._items]), block._y);
+        return (new PictureGroup("title-block", [.. block._items]), Math.Max(bottom, block._y));
     }
 
     private void Rule()
@@ -59,11 +79,11 @@ internal sealed class TitleBlock
     /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
     private void Heading()
     {
-        var right = _area.Right;
+        var right = _text.Right;
         var file = FileLine();
         var scaleWidth = Math.Max(Tokens.ScaleBar, DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize));
         ScaleBar(new Point(right - Tokens.ScaleBar, _y));
-        var titleWidth = _area.Width - scaleWidth - Tokens.ColumnGap;
+        var titleWidth = _text.Width - scaleWidth - Tokens.ColumnGap;
         var top = _y;
         var lines = DrawnText.Wrap(
             _scene.Circuit.Title ?? "Untitled wiring",
@@ -73,7 +93,7 @@ internal sealed class TitleBlock
         );
         foreach (var line in lines)
         {
-            Line("title", line, _area.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
+            Line("title", line, _text.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
         }
 
         var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
@@ -102,7 +122,7 @@ internal sealed class TitleBlock
             words.Add(file);
         }
 
-        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, _area.Width / 2);
+        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, _text.Width / 2);
     }
 
     private void ScaleBar(Point left)
@@ -144,17 +164,31 @@ internal sealed class TitleBlock
         var top = _y;
         foreach (var note in _scene.Circuit.Notes)
         {
-            Paragraph("note", note, _area.X, _theme.Ink);
+            Paragraph("note", note, _text.X, _theme.Ink);
         }
 
         if (_scene.Circuit.Finish is { Length: > 0 } finish)
         {
-            Paragraph("note", $"Finish: {finish}", _area.X, _theme.Ink);
+            Paragraph("note", InWords(finish), _text.X, _theme.Ink);
+        }
+
+        foreach (
+            var part in _scene.Parts.Where(part => part.Face.Lugs.Select(lug => lug.Section).Distinct().Count() > 1)
+        )
+        {
+            var (name, definition) = (
+                _scene.Circuit.Parts[part.Index].Name,
+                _scene.Circuit.Parts[part.Index].Definition
+            );
+            if (definition.Remark is { Length: > 0 } remark)
+            {
+                Paragraph("note", $"{name}: {remark}", _text.X, _theme.Ink);
+            }
         }
 
         if (_scene.Options.Trace is { } trace)
         {
-            Paragraph("note", $"Following: {trace.InWords}", _area.X, _theme.Ink);
+            Paragraph("note", $"Following: {trace.InWords}", _text.X, _theme.Ink);
         }
 
         if (_y > top)
@@ -163,43 +197,64 @@ internal sealed class TitleBlock
         }
     }
 
+    /// <summary>What the instrument is finished in. That flux spatter marks nitrocellulose is common practice.</summary>
+    private static string InWords(string finish) =>
+        string.Equals(finish, "nitrocellulose", StringComparison.OrdinalIgnoreCase)
+            ? "Body finish: nitrocellulose. Flux spatter marks it: mask it with a towel"
+            : $"Body finish: {finish}";
+
     /// <summary>A sample of every colour in use with its code and its name, and the signs that parts carry.</summary>
     private void Legend()
     {
-        var items = new List<PictureItem>();
-        var x = _area.X;
-        var row = Tokens.NoteSize * Tokens.LineHeight * 1.2;
-        var hasAny = false;
-        foreach (var (sample, words) in LegendEntries())
+        const double BesideSample = 1.5;
+        var entries = LegendEntries().ToImmutableArray();
+        if (entries.IsEmpty)
         {
-            var width = Tokens.LegendSample + 1.5 + DrawnText.Width(words, TextWeight.Regular, Tokens.NoteSize);
-            if (hasAny && x + width > _area.Right)
-            {
-                x = _area.X;
-                _y += row;
-            }
-
-            var middle = _y + (row / 2);
-            items.AddRange(sample(new Point(x, middle), new Point(x + Tokens.LegendSample, middle)));
-            var baseline = middle + (Tokens.NoteSize * DrawnText.CapHeight / 2);
-            items.Add(
-                TextItem.Start(
-                    "legend-text",
-                    words,
-                    new Point(x + Tokens.LegendSample + 1.5, baseline),
-                    TextWeight.Regular,
-                    Tokens.NoteSize,
-                    _theme.Ink
-                )
-            );
-            x += width + Tokens.ColumnGap;
-            hasAny = true;
+            return;
         }
 
-        if (hasAny)
+        var items = new List<PictureItem>();
+        var height = Tokens.NoteSize * Tokens.LineHeight * 1.2;
+        var widths = entries.Select(entry =>
+            Tokens.LegendSample + BesideSample + DrawnText.Width(entry.Words, TextWeight.Regular, Tokens.NoteSize)
+        );
+        var places = LegendRows([.. widths], _text.Width);
+        foreach (var ((sample, words), (x, row)) in entries.Zip(places))
         {
-            _items.Add(new PictureGroup("legend", [.. items]));
-            _y += row + (Tokens.BlockGap / 2);
+            var left = new Point(_text.X + x, _y + ((row + 0.5) * height));
+            var right = left with { X = left.X + Tokens.LegendSample };
+            items.AddRange(sample(left, right));
+            var at = new Point(right.X + BesideSample, right.Y + (Tokens.NoteSize * DrawnText.CapHeight / 2));
+            items.Add(TextItem.Start("legend-text", words, at, TextWeight.Regular, Tokens.NoteSize, _theme.Ink));
+        }
+
+        _items.Add(new PictureGroup("legend", [.. items]));
+        _y += ((places[^1].Row + 1) * height) + (Tokens.BlockGap / 2);
+    }
+
+    /// <summary>Where entries stand: in as few rows as the width asks for, and those as equal as may be.</summary>
+    private static ImmutableArray<(double X, int Row)> LegendRows(ImmutableArray<double> widths, double width)
+    {
+        var best = Rows(width);
+        for (var narrower = width - 1; narrower > widths.Max() && Rows(narrower)[^1].Row == best[^1].Row; narrower--)
+        {
+            best = Rows(narrower);
+        }
+
+        return best;
+
+        ImmutableArray<(double X, int Row)> Rows(double most)
+        {
+            var places = ImmutableArray.CreateBuilder<(double, int)>(widths.Length);
+            var (x, row) = (0.0, 0);
+            foreach (var entry in widths)
+            {
+                (x, row) = x > 0 && x + entry > most ? (0.0, row + 1) : (x, row);
+                places.Add((x, row));
+                x += entry + Tokens.ColumnGap;
+            }
+
+            return places.MoveToImmutable();
         }
     }
 
@@ -342,23 +397,23 @@ internal sealed class TitleBlock
     }
 
     /// <summary>Parts whose wires have no room for their tags in the drawing, larger, side by side as the page allows.</summary>
-    private void CloseUps()
+    /// <returns>How far down they reach.</returns>
+    private double CloseUps(Point corner)
     {
-        var (x, height) = (_area.X, 0.0);
+        var (at, height) = (corner, 0.0);
         foreach (var close in _closeUps)
         {
-            if (x > _area.X && x + close.Size.Width > _area.Right)
+            if (at.X > corner.X && at.X + close.Size.Width > _area.Right + 1e-6)
             {
-                _y += height + Tokens.BlockGap;
-                (x, height) = (_area.X, 0.0);
+                (at, height) = (new Point(corner.X, at.Y + height + Tokens.BlockGap), 0.0);
             }
 
-            _items.Add(close.Paint(new Point(x, _y)));
-            x += close.Size.Width + (2 * Tokens.ColumnGap);
+            _items.Add(close.Paint(at));
+            at = at with { X = at.X + close.Size.Width + (2 * Tokens.ColumnGap) };
             height = Math.Max(height, close.Size.Height);
         }
 
-        _y += _closeUps.IsEmpty ? 0 : height + Tokens.BlockGap;
+        return at.Y + (_closeUps.IsEmpty ? 0 : height + Tokens.BlockGap);
     }
 
     /// <summary>Wires that had no room for their tag, told in words.</summary>
@@ -377,7 +432,7 @@ internal sealed class TitleBlock
         foreach (var wire in untagged)
         {
             var colour = wire.Wire.Colour?.Name ?? "colour not stated";
-            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", _area.X, _theme.Ink);
+            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", _text.X, _theme.Ink);
         }
 
         _y += Tokens.BlockGap / 2;
@@ -406,7 +461,7 @@ internal sealed class TitleBlock
         {
             var wire = _scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == id);
             var words = wire is null ? id : $"{Ends(wire)}  {wire.Colour?.Name ?? "colour not stated"}";
-            Paragraph("unrouted-row", words, _area.X, _theme.Ink);
+            Paragraph("unrouted-row", words, _text.X, _theme.Ink);
         }
 
         _y += Tokens.BlockGap / 2;
@@ -417,7 +472,7 @@ internal sealed class TitleBlock
         for (var i = 0; i < _scene.Options.Findings.Length; i++)
         {
             var finding = _scene.Options.Findings[i];
-            var left = _area.X + Tokens.FindingBadge + 2;
+            var left = _text.X + Tokens.FindingBadge + 2;
             var top = _y;
             _y += Tokens.NoteSize * (Tokens.LineHeight - 1);
             Paragraph("finding-text", $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]", left, _theme.Ink);
@@ -426,7 +481,7 @@ internal sealed class TitleBlock
                 Paragraph("finding-help", help, left, _theme.QuietInk);
             }
 
-            var centre = new Point(_area.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
+            var centre = new Point(_text.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
             _items.Add(
                 new PictureGroup("finding", [.. FindingPainter.Badge(_theme, finding.Severity, i + 1, centre)])
                 {
@@ -447,11 +502,11 @@ internal sealed class TitleBlock
         };
 
     private void Caption(string text) =>
-        Line("caption", text, _area.X, TextWeight.SemiBold, Tokens.NoteSize, _theme.QuietInk);
+        Line("caption", text, _text.X, TextWeight.SemiBold, Tokens.NoteSize, _theme.QuietInk);
 
     private void Paragraph(string name, string text, double left, Colour colour)
     {
-        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, _area.Right - left))
+        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, _text.Right - left))
         {
             Line(name, line, left, TextWeight.Regular, Tokens.NoteSize, colour);
         }

@@ -143,6 +143,9 @@ public static class Tokens
     public const double LegendSample = 8;
     public const double ColumnGap = 6;
 
+    /// <summary>The least width of title, notes and legend beside close-ups.</summary>
+    public const double TextColumn = 100;
+
     // Charts.
     public const double ChartWidth = 220;
     public const double PlotHeight = 104;

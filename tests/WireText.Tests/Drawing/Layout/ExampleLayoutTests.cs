@@ -1,3 +1,5 @@
+using WireText.Drawing.Layout;
+using WireText.Parts;
 using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Layout;
@@ -31,5 +33,30 @@ public class ExampleLayoutTests
                 Assert.True(distance >= 1.6 - 1e-6, $"{wire.Wire.Id} passes {id} at {distance:0.00} mm");
             }
         }
+    }
+
+    // Between a gap and a lug 1.8 mm of bared end and half a gap would leave nothing of a wire's colour to see.
+    [Theory, MemberData(nameof(ExampleDrawingTests.Examples), MemberType = typeof(ExampleDrawingTests))]
+    public void Gap_InAWireOfAnExample_IsNotWhereThatWireEnds(string name)
+    {
+        const double EndInSight = 4.5;
+        var wires = FullDrawings.Of(name).Laid.Layout!.Wires;
+        foreach (var over in wires)
+        {
+            foreach (var at in over.Gaps)
+            {
+                var under = wires.Single(wire => wire != over && LayoutMeasure.Apart(at, wire.Points) < 1e-6);
+                var left = ToItsEnd(under, at);
+                Assert.True(
+                    left >= EndInSight || left >= ToItsEnd(over, at),
+                    $"{under.Wire.Id} has a gap {left:0.0} mm before it ends"
+                );
+            }
+        }
+
+        static double ToItsEnd(RoutedWire wire, Point at) =>
+            Math.Min(Distance(wire.Points[0], at), Distance(wire.Points[^1], at));
+
+        static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
     }
 }

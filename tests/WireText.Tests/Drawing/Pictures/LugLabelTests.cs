@@ -69,6 +69,17 @@ public class LugLabelTests
         }
     }
 
+    [Fact]
+    public void LugLabels_OfAButton_DoNotReadAsOneNumber()
+    {
+        var labels = LabelsOf([.. All(Drawings.PictureOf("button mute momentary").Items)]);
+
+        Assert.Equal(2, labels.Count);
+        var (one, two) = (labels[0].Box, labels[1].Box);
+        var isOnOneLine = one.Y < two.Bottom && two.Y < one.Bottom;
+        Assert.True(!isOnOneLine || Math.Max(one.X - two.Right, two.X - one.Right) >= 1.3, $"{one} {two}");
+    }
+
     private static void AssertOwnLugs(Picture picture)
     {
         var items = All(picture.Items).ToList();

@@ -4,12 +4,16 @@ namespace WireText.Drawing.Layout.Finishing;
 
 /// <summary>
 /// Decides at each crossing which wire goes over: the less important one, of equals the horizontal one. A wire with a corner or
-/// an end too near leaves it to the other, and so does one whose hop would meet a corner of the other; when neither has room, the crossing gets a gap in the one that would have hopped.
+/// an end too near leaves it to the other, and so does one whose hop would meet a corner of the other. When neither has room,
+/// the one that would have hopped goes straight over a gap in the other, unless the other is about to end: it should be seen to reach its lug.
 /// </summary>
 internal static class HopPlacer
 {
     /// <summary>How far a wire goes straight on under a hop, in millimetres: the hop's bulge and half a wire.</summary>
     private const double UnderRoom = 1.85;
+
+    /// <summary>A wire with a gap in it as near to its lug as this is not seen to end there, in millimetres: the bared end and half the gap.</summary>
+    private const double EndInSight = 4.5;
 
     /// <returns>By wire: its hops and its gaps, each in the order along the wire.</returns>
     public static (List<Point>[] Hops, List<Point>[] Gaps) Place(Point[][] paths, WireRank[] ranks)
@@ -23,7 +27,7 @@ internal static class HopPlacer
             {
                 if (CrossingOf(flat, upright) is { } at)
                 {
-                    Decide(flat, upright, at, ranks, hops, gaps);
+                    Decide(flat, upright, at, paths, ranks, hops, gaps);
                 }
             }
         }
@@ -52,6 +56,7 @@ internal static class HopPlacer
         Stretch flat,
         Stretch upright,
         Point at,
+        Point[][] paths,
         WireRank[] ranks,
         List<Point>[] hops,
         List<Point>[] gaps
@@ -68,9 +73,14 @@ internal static class HopPlacer
         }
         else
         {
-            gaps[first.Wire].Add(at);
+            var left = EndFrom(paths[second.Wire], at);
+            var isOther = left < EndInSight && left < EndFrom(paths[first.Wire], at);
+            gaps[isOther ? second.Wire : first.Wire].Add(at);
         }
     }
+
+    private static double EndFrom(Point[] path, Point at) =>
+        Math.Min(Geometry.Distance(path[0], at), Geometry.Distance(path[^1], at));
 
     /// <summary>The one over has no corner near, and the one under goes straight on past the hop's bulge.</summary>
     private static bool CanHop(Stretch over, Stretch under, Point at) =>

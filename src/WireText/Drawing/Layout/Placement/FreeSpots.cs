@@ -21,9 +21,31 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         var targets = TargetsOf(part);
         var middle = MiddleOf(targets);
         var turns = wiring.Parts[part].GivenTurn is { } given ? [given] : new[] { 0, 90, 180, 270 };
-        return BestWithin(part, air, targets, middle, turns, Near, 1)
+        return BehindItsLike(part, air, targets, turns)
+            ?? BestWithin(part, air, targets, middle, turns, Near, 1)
             ?? BestWithin(part, air, targets, middle, turns, Far, 8)
             ?? new Pose(BelowAll(part, turns[0]), turns[0]);
+    }
+
+    /// <summary>Behind the last of the parts that join the same lugs, its leads on the same sides; null when that place is taken.</summary>
+    private Pose? BehindItsLike(int part, double air, List<(Point Own, Point Target)> targets, int[] turns)
+    {
+        if (wiring.Parallel.Behind(part, poses) is not { } behind)
+        {
+            return null;
+        }
+
+        var best = turns
+            .Where(turn => (turn - behind.Turn) % 180 == 0)
+            .Select(turn => new Pose(PartBounds.Snapped(wiring.Parts[part], turn, behind.At), turn))
+            .OrderBy(pose => LengthAt(targets, pose.At, pose.Turn, behind.At))
+            .Cast<Pose?>()
+            .FirstOrDefault();
+        return
+            best is { } pose
+            && IsFree(Geometry.Shifted(Geometry.Inflated(PartBounds.Of(wiring.Parts[part], pose.Turn), air), pose.At))
+            ? best
+            : null;
     }
 
     private void CollectTaken(int part)
@@ -69,13 +91,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             return default;
         }
 
-        return pose.OnPage(exits[0]) switch
-        {
-            Side.North => new Point(0, -2 * Pitch),
-            Side.East => new Point(2 * Pitch, 0),
-            Side.South => new Point(0, 2 * Pitch),
-            _ => new Point(-2 * Pitch, 0),
-        };
+        return Geometry.Towards(pose.OnPage(exits[0]), 2 * Pitch);
     }
 
     private Point MiddleOf(List<(Point Own, Point Target)> targets)

@@ -51,9 +51,10 @@ internal static class SlotGrid
         var (before, after) = (0.0, 0.0);
         foreach (var part in parts.Where(part => part >= 0))
         {
-            var box = PartBounds.Of(wiring.Parts[part], turns[part]);
-            before = Math.Max(before, isWidth ? -box.X : -box.Y);
-            after = Math.Max(after, isWidth ? box.Right : box.Bottom);
+            var (box, turn) = (PartBounds.Of(wiring.Parts[part], turns[part]), turns[part]);
+            var (low, high) = isWidth ? (Side.West, Side.East) : (Side.North, Side.South);
+            before = Math.Max(before, (isWidth ? -box.X : -box.Y) + wiring.Parallel.DepthAt(part, turn, low));
+            after = Math.Max(after, (isWidth ? box.Right : box.Bottom) + wiring.Parallel.DepthAt(part, turn, high));
         }
 
         return (before, after);

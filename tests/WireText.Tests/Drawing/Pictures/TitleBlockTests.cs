@@ -1,0 +1,115 @@
+using WireText.Drawing.Pictures;
+
+namespace WireText.Tests.Drawing.Pictures;
+
+/// <summary>What is told in words and signs on a drawing, on the parts and under them.</summary>
+public class TitleBlockTests
+{
+    private const string Crossed = """
+        circuit "crossed"
+        pickup  neck    single-coil
+        switch  turn    slide-dpdt
+        pickup  bridge  single-coil
+        jack    out     mono
+        arrange
+            neck turn bridge out
+        wire    neck.hot    to turn.A0 white
+        wire    neck.ground to turn.B0 grey
+        wire    turn.A1 to turn.B2 orange
+        wire    turn.A2 to turn.B1 violet
+        wire    turn.A1 to out.tip red
+        wire    turn.B1 to out.sleeve black
+        """;
+
+    [Theory]
+    [InlineData("wind=ccw magnet=south", "wound ccw · south to the strings")]
+    [InlineData("wind=cw", "wound cw")]
+    [InlineData("magnet=none", "no magnet")]
+    [InlineData("", null)]
+    public void Pickup_OfOneCoil_SaysHowItIsWoundWhenTheTextDoes(string said, string? words)
+    {
+        var texts = Texts(Drawings.PictureOf($"pickup middle single-coil {said}"), "part-value");
+
+        Assert.Equal(words is null ? [] : [words], texts);
+    }
+
+    [Fact]
+    public void Coils_OfAHumbucker_SayHowEachIsWound() =>
+        Assert.Equal(
+            ["n · wound ccw · north to the strings", "s · wound ccw · south to the strings"],
+            Texts(Drawings.PictureOf("pickup neck humbucker-4"), "coil-name")
+        );
+
+    [Fact]
+    public void Coils_OfATurnedHumbucker_KeepTheirNamesOnly() =>
+        Assert.Equal(
+            ["n", "s"],
+            Texts(Drawings.PictureOf("pickup neck humbucker-4\nplace neck turned 270"), "coil-name")
+        );
+
+    [Theory]
+    [InlineData("pot vol 250k audio", "250k audio")]
+    [InlineData("pot vol push-pull 250k audio", "250k audio/push-pull")]
+    [InlineData("pot mix blend 500k", "500k/blend")]
+    public void Pot_ThatIsNotAPlainOne_SaysWhatItIs(string text, string words) =>
+        Assert.Equal(words, string.Join('/', Texts(Drawings.PictureOf(text), "part-value")));
+
+    [Fact]
+    public void Pot_OfTwoGangs_SaysWhichIsWhere()
+    {
+        Assert.Contains(
+            Texts(Drawings.PictureOf("pot mix blend 500k"), "note"),
+            note => note.StartsWith("mix: ", StringComparison.Ordinal) && note.Contains("gang a by the bushing")
+        );
+        Assert.Empty(Texts(Drawings.PictureOf("pot vol 500k audio"), "note"));
+    }
+
+    // Common practice: flux spatter marks nitrocellulose, a towel masks it.
+    [Theory]
+    [InlineData("nitrocellulose", true)]
+    [InlineData("polyester", false)]
+    public void Finish_IsTold_AndMaskedWhereFluxMarksIt(string finish, bool isMasked)
+    {
+        var note = string.Join(' ', Texts(Drawings.PictureOf($"finish {finish}\njack out mono"), "note"));
+
+        Assert.StartsWith($"Body finish: {finish}", note, StringComparison.Ordinal);
+        Assert.Equal(isMasked, note.Contains("towel", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void CloseUp_WithRoomBesideTheTitle_StandsThere()
+    {
+        var items = Flat(Drawings.PictureOf(Crossed).Items).ToList();
+        var frame = Assert.Single(items.OfType<RectangleShape>(), item => item.Class == "close-up-frame").Box;
+        var words = items
+            .OfType<TextItem>()
+            .Where(text => text.Class is "title" or "file" or "note" or "legend-text")
+            .ToList();
+
+        Assert.NotEmpty(words);
+        Assert.All(words, word => Assert.True(word.Bounds.Right < frame.X, $"'{word.Text}' reaches into the frame"));
+        Assert.True(frame.Y < words.Max(word => word.Bounds.Bottom), "the frame begins below all words");
+    }
+
+    [Fact]
+    public void Legend_OfSeveralRows_HasNoRowMuchShorterThanTheOthers()
+    {
+        var colours = new[] { "black", "red", "orange", "yellow", "green", "blue", "violet", "white", "pink", "grey" };
+        var lines = colours.Select((colour, i) => $"metal plate{i}\nwire plate{i} to far{i} {colour}\nmetal far{i}");
+        var rows = Flat(Drawings.PictureOf(string.Join('\n', lines)).Items)
+            .OfType<TextItem>()
+            .Where(text => text.Class == "legend-text")
+            .GroupBy(text => text.At.Y)
+            .Select(row => row.Count())
+            .ToList();
+
+        Assert.True(rows.Count > 1, "the legend has one row: the test says nothing");
+        Assert.True(rows.Max() <= 2 * rows.Min(), string.Join(", ", rows));
+    }
+
+    private static string[] Texts(Picture picture, string name) =>
+        [.. Flat(picture.Items).OfType<TextItem>().Where(text => text.Class == name).Select(text => text.Text)];
+
+    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
+        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(item) : [item]);
+}
