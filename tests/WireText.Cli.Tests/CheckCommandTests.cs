@@ -36,6 +36,23 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Empty(ran.Error);
     }
 
+    [Fact]
+    public void Check_AFileOfAnotherKind_ShowsAFewOfItsErrorsAndCountsTheRest()
+    {
+        var picture = string.Concat(Enumerable.Repeat("<path d=\"M0 0 L1 1\"/>\n", 500));
+        var file = bench.Put("picture.svg", picture);
+
+        var lines = Bench.Run("check", file).Output.Split('\n');
+
+        Assert.Equal(
+            12,
+            lines.Count(line => line.StartsWith($"{file}:", StringComparison.Ordinal) && line.Contains("error:"))
+        );
+        Assert.Contains($"{file}: 488 more [unknown-statement]", lines);
+        Assert.Equal("500 errors", lines[^2]);
+        Assert.Equal(500, Bench.Run("check", file, "--format", "github").Output.Split("::error").Length - 1);
+    }
+
     [Theory]
     [InlineData(Bench.Right, true)]
     [InlineData(Bench.Right + "\nexpect rest: neck\n", false)]

@@ -9,11 +9,26 @@ public static class FindingText
     /// <summary>No more of a line is shown, in UTF-16 units.</summary>
     private const int LongestShown = 120;
 
+    /// <summary>So many findings of one check in one file are written; the others are counted.</summary>
+    /// <remarks>Whoever gives the program a file of another kind should see what is wrong, not a thousand lines of it.</remarks>
+    public const int MostAlike = 12;
+
     public static void Write(IEnumerable<Finding> findings, TextWriter writer, bool inColour)
     {
+        var alike = new Dictionary<(string File, string Check), int>();
         foreach (var finding in findings)
         {
-            Write(finding, writer, inColour);
+            var key = (finding.Location.Source.Path, finding.Id);
+            alike[key] = alike.GetValueOrDefault(key) + 1;
+            if (alike[key] <= MostAlike)
+            {
+                Write(finding, writer, inColour);
+            }
+        }
+
+        foreach (var ((file, check), count) in alike.Where(many => many.Value > MostAlike))
+        {
+            writer.Write(string.Create(CultureInfo.InvariantCulture, $"{file}: {count - MostAlike} more [{check}]\n"));
         }
     }
 
