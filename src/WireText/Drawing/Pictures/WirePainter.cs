@@ -350,51 +350,42 @@ internal sealed class WirePainter(Scene scene)
         }
     }
 
-    /// <summary>A woven tube over the cores; they show at both ends of it.</summary>
+    /// <summary>A woven tube over the cores; they show at both ends of it. Cores side by side are in one tube.</summary>
     private PictureGroup PaintSheath(Wire wire, RoutedBraid braid)
     {
-        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        var covered = new List<(WirePathResult Drawn, Strand? Core)>();
         for (var i = 0; i < braid.Sheath.Length; i++)
         {
-            if (braid.Sheath[i].Length < 2)
+            if (braid.Sheath[i].Length >= 2)
             {
-                continue;
-            }
-
-            var core =
-                i < braid.Cable.Cores.Length
-                    ? _strands.Find(s => s.Route is { } route && route.Wire.Id == braid.Cable.Cores[i])
-                    : null;
-            var drawn = WirePath.Draw(braid.Sheath[i], core is null ? [] : [.. core.Hops.Select(hop => hop.Hop)]);
-            var tube = new WireStyle(_theme.Tin, _theme.MetalLine, null, Tokens.SheathWidth - (2 * Tokens.Casing));
-            AddGaps(items, drawn, tube);
-            items.Add(
-                new PathShape("sheath", drawn.Steps, Pictures.Paint.Stroked(_theme.MetalLine, Tokens.SheathWidth))
-            );
-            var inner = Tokens.SheathWidth - (2 * Tokens.SheathCasing);
-            items.Add(new PathShape("weave", drawn.Steps, Pictures.Paint.Stroked(_theme.Tin, inner)));
-            items.Add(
-                new PathShape(
-                    "weave",
-                    drawn.Steps,
-                    Pictures.Paint.Stroked(_theme.MetalLine, inner) with
-                    {
-                        Dashes = [Tokens.WeaveOn, Tokens.WeaveOff],
-                    }
-                )
-            );
-            if (core is not null)
-            {
-                var style = WireStyle.Of(_theme, core.Wire);
-                items.Add(
-                    new PathShape(
-                        "inside",
-                        drawn.Steps,
-                        Pictures.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing))
-                    )
+                var core =
+                    i < braid.Cable.Cores.Length
+                        ? _strands.Find(s => s.Route is { } route && route.Wire.Id == braid.Cable.Cores[i])
+                        : null;
+                covered.Add(
+                    (WirePath.Draw(braid.Sheath[i], core is null ? [] : [.. core.Hops.Select(hop => hop.Hop)]), core)
                 );
-                items.Add(new PathShape("inside", drawn.Steps, Pictures.Paint.Stroked(style.Core, Tokens.SheathHint)));
             }
+        }
+
+        var outer = covered.Count > 1 ? Tokens.LanePitch + (2 * Tokens.SheathCasing) : Tokens.SheathWidth;
+        var inner = outer - (2 * Tokens.SheathCasing);
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        foreach (var (drawn, _) in covered)
+        {
+            AddGaps(items, drawn, new WireStyle(_theme.Tin, _theme.MetalLine, null, outer - (2 * Tokens.Casing)));
+        }
+
+        var weave = Pictures.Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        AddAll("sheath", Pictures.Paint.Stroked(_theme.MetalLine, outer));
+        AddAll("weave", Pictures.Paint.Stroked(_theme.Tin, inner));
+        AddAll("weave", weave);
+        foreach (var (drawn, core) in covered.Where(one => one.Core is not null))
+        {
+            var style = WireStyle.Of(_theme, core!.Wire);
+            var casing = Pictures.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing));
+            items.Add(new PathShape("inside", drawn.Steps, casing));
+            items.Add(new PathShape("inside", drawn.Steps, Pictures.Paint.Stroked(style.Core, Tokens.SheathHint)));
         }
 
         return new PictureGroup("braid", items.ToImmutable())
@@ -402,6 +393,9 @@ internal sealed class WirePainter(Scene scene)
             Id = ShapeIds.Of("braid", wire.Id),
             Shows = BraidShows(wire),
         };
+
+        void AddAll(string name, Paint paint) =>
+            items.AddRange(covered.Select(one => new PathShape(name, one.Drawn.Steps, paint)));
     }
 
     private PictureGroup PaintHopAgain(Strand strand, StrandHop hop)

@@ -13,6 +13,9 @@ internal static class BraidSheaths
     /// <summary>How far the braid goes on past its tail, in millimetres, so that the tail is seen to leave the braid and not the core.</summary>
     private const double PastTail = 1.2;
 
+    /// <summary>Cores side by side are a lane apart, and a little more where they turn.</summary>
+    private const double Beside = 1.1 * LayoutScale.Pitch;
+
     /// <summary>A braid's end as a wire: it starts on a core, which is no lug, so it comes from nowhere.</summary>
     public static LayoutWire TailWire(LayoutCable cable, BraidTail tail) =>
         new(
@@ -38,12 +41,15 @@ internal static class BraidSheaths
 
             var tails = TailsOf(routed, wires, cable);
             var first = BraidCores.FirstRoutedCore(wiring, routed.Routes, cable);
-            var sheath = wiring
-                .Cables[cable]
-                .Cores.Select(wiring.ConnectionOf)
-                .Where(core => core >= 0 && wires[core] is not null)
-                .Select(core => SheathOf(wires[core]!.Points, core == first ? tails : []));
-            braids.Add(new RoutedBraid(wiring.Cables[cable], [.. sheath], [.. tails.Select(tail => tail.Wire)]));
+            int[] cores =
+            [
+                .. wiring
+                    .Cables[cable]
+                    .Cores.Select(wiring.ConnectionOf)
+                    .Where(core => core >= 0 && wires[core] is not null),
+            ];
+            var sheaths = SheathsOf([.. cores.Select(core => wires[core]!.Points)], Array.IndexOf(cores, first), tails);
+            braids.Add(new RoutedBraid(wiring.Cables[cable], sheaths, [.. tails.Select(tail => tail.Wire)]));
         }
 
         return braids.ToImmutable();
@@ -59,6 +65,82 @@ internal static class BraidSheaths
                 .Where(tail => tail.Cable == cable && tail.Wire is not null)
                 .Select(tail => (tail.IsAtStart, tail.Wire!)),
         ];
+    }
+
+    /// <summary>The first core from end to end or from tail to tail, and of the others what runs beside that.</summary>
+    private static ImmutableArray<ImmutableArray<Point>> SheathsOf(
+        ImmutableArray<Point>[] cores,
+        int first,
+        (bool IsAtStart, RoutedWire Wire)[] tails
+    )
+    {
+        if (cores.Length < 2 || first < 0)
+        {
+            return [.. cores.Select(core => SheathOf(core, tails))];
+        }
+
+        // So far from the first core the last one runs, where all run side by side.
+        var reach = (cores.Length - 1) * Beside;
+        var others = cores.Where((_, core) => core != first).ToArray();
+        var covered = SheathOf(cores[first], tails);
+        var together = Within(covered, at => others.Any(other => IsBeside(at, other, reach)));
+        var lead = together.Length < 2 ? covered : together;
+        return
+        [
+            .. cores.Select(
+                (core, i) => i == first ? lead : Within(SheathOf(core, []), at => IsBeside(at, lead, reach))
+            ),
+        ];
+    }
+
+    /// <summary>The stretch of a path from the first to the last of its places of a kind.</summary>
+    private static ImmutableArray<Point> Within(ImmutableArray<Point> path, Func<Point, bool> isWanted)
+    {
+        const double Every = 0.5;
+        var length = path.Zip(path.Skip(1), Geometry.Distance).Sum();
+        var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (var walked = 0.0; walked <= length; walked += Every)
+        {
+            if (isWanted(At(path, walked)))
+            {
+                (from, to) = (Math.Min(from, walked), walked);
+            }
+        }
+
+        return from < to ? Between(path, from, to) : [];
+    }
+
+    /// <summary>True where a point lies beside a path, not past an end of it.</summary>
+    private static bool IsBeside(Point at, ImmutableArray<Point> path, double reach)
+    {
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            var (from, to) = (path[i], path[i + 1]);
+            var length = Geometry.Distance(from, to);
+            var along = (((at.X - from.X) * (to.X - from.X)) + ((at.Y - from.Y) * (to.Y - from.Y))) / length;
+            if (along >= -0.5 && along <= length + 0.5 && Geometry.DistanceToStretch(at, from, to) <= reach)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static Point At(ImmutableArray<Point> path, double walked)
+    {
+        for (var i = 0; i + 1 < path.Length; i++)
+        {
+            var length = Geometry.Distance(path[i], path[i + 1]);
+            if (walked <= length)
+            {
+                return Along(path[i], path[i + 1], walked / length);
+            }
+
+            walked -= length;
+        }
+
+        return path[^1];
     }
 
     private static ImmutableArray<Point> SheathOf(ImmutableArray<Point> core, (bool IsAtStart, RoutedWire Wire)[] tails)
