@@ -12,7 +12,12 @@ internal sealed record DrawnPicture(
     ImmutableArray<DrawnWire> Wires,
     ImmutableArray<DrawnBraid> Braids,
     ImmutableArray<DrawnLabel> Labels
-);
+)
+{
+    /// <summary>Pairs of a part and the one on which it lies.</summary>
+    public HashSet<(string Part, string On)> Seats { get; } =
+    [.. Bodies.Where(body => body.On is not null).Select(body => (body.Part, body.On!))];
+}
 
 /// <summary>A disc or an upright box.</summary>
 internal abstract record Shape
@@ -42,7 +47,8 @@ internal abstract record Shape
     }
 }
 
-internal sealed record DrawnBody(string Part, Shape Shape);
+/// <param name="On">The part on which this one lies, or null.</param>
+internal sealed record DrawnBody(string Part, Shape Shape, string? On = null);
 
 internal sealed record DrawnLug(string Name, string Part, Shape.Disc Eyelet);
 

@@ -9,6 +9,7 @@ internal sealed class Obstacles
     private readonly List<Obstacle> all = [];
     private readonly BoxIndex index;
     private readonly Dictionary<string, string> partOfLug;
+    private readonly HashSet<(string Part, string On)> seats;
     private readonly Dictionary<string, HashSet<string>> partsOfWire = new(StringComparer.Ordinal);
 
     private enum Kind
@@ -23,6 +24,7 @@ internal sealed class Obstacles
     {
         this.map = map;
         index = new BoxIndex(map.Work);
+        seats = picture.Seats;
         partOfLug = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, part) in picture.Lugs.Select(lug => (lug.Name, lug.Part)))
         {
@@ -127,14 +129,21 @@ internal sealed class Obstacles
 
         return (one.Kind, two.Kind) switch
         {
-            (Kind.Label, Kind.Body) => !one.IsFinding && one.Part != two.Part && !EndsOn(one.Wire, two.Part),
-            (Kind.Body, Kind.Body or Kind.Lug) => one.Part != two.Part,
+            (Kind.Label, Kind.Body) => !one.IsFinding
+                && one.Part != two.Part
+                && !EndsOn(one.Wire, two.Part)
+                && !LiesOn(one, two),
+            (Kind.Body, Kind.Body) => one.Part != two.Part && !LiesOn(one, two) && !LiesOn(two, one),
+            (Kind.Body, Kind.Lug) => one.Part != two.Part && !LiesOn(two, one),
             (Kind.Body, Kind.Hop) => !partsOfWire[two.Wire!].Contains(one.Part!),
             (Kind.Lug, Kind.Lug) => one.Name != two.Name,
             (Kind.Hop, Kind.Hop) => one.Wire != two.Wire,
             _ => true,
         };
     }
+
+    private bool LiesOn(Obstacle one, Obstacle two) =>
+        one.Part is { } part && two.Part is { } host && seats.Contains((part, host));
 
     /// <summary>A wire may carry its tag over a part on which it ends.</summary>
     private bool EndsOn(string? wire, string? part) =>

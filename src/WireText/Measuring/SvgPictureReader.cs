@@ -125,6 +125,7 @@ internal sealed class SvgPictureReader
         var group = new Group(element)
         {
             Part = element.Value("data-part") ?? parent.Part,
+            On = element.Value("data-on") ?? parent.On,
             Lug = element.Value("data-lug") ?? parent.Lug,
             Wire = parent.Wire,
             Tag = parent.Tag,
@@ -180,7 +181,7 @@ internal sealed class SvgPictureReader
 
         if (element.HasClass("body"))
         {
-            bodies.Add(new DrawnBody(PartOf(element, group), ShapeOf(element)));
+            bodies.Add(new DrawnBody(PartOf(element, group), ShapeOf(element), group.On));
         }
 
         if (element.HasClass("surface"))
@@ -365,6 +366,8 @@ internal sealed class SvgPictureReader
         public Element Element { get; } = element;
 
         public string? Part { get; init; }
+
+        public string? On { get; init; }
 
         public string? Lug { get; init; }
 

@@ -37,7 +37,10 @@ internal static class WiresAndParts
     )
     {
         var ownEnds = InnerEnds(picture, map, part, shapes);
-        var own = picture.Lugs.Where(lug => lug.Part == part).Select(lug => lug.Name).ToHashSet(StringComparer.Ordinal);
+        var own = picture
+            .Lugs.Where(lug => lug.Part == part || picture.Seats.Contains((lug.Part, part)))
+            .Select(lug => lug.Name)
+            .ToHashSet(StringComparer.Ordinal);
         var near = shapes.SelectMany(shape => map.Near(shape.Bounds)).Select(segment => segment.Strand).Distinct();
         foreach (var strand in near.Select(number => map.Strands[number]).Where(strand => !IsJumper(strand, own)))
         {
@@ -49,7 +52,7 @@ internal static class WiresAndParts
         }
     }
 
-    /// <summary>A wire from lug to lug of one part lies on that part, as on the bench.</summary>
+    /// <summary>A wire from lug to lug of one part, or of what lies on it, lies on that part, as on the bench.</summary>
     private static bool IsJumper(Strand strand, HashSet<string> lugs) =>
         strand.Lugs.Length > 1 && strand.Lugs.All(lugs.Contains);
 

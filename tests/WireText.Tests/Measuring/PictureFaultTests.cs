@@ -190,6 +190,19 @@ public class PictureFaultTests
         AssertOnly(measure, new OffendingPair("part:cap", "part:out"), m => m.LabelOverlaps);
     }
 
+    // A capacitor on the back of a pot lies there as on the bench: common practice. The picture says so, or it is a fault.
+    [Theory]
+    [InlineData(" data-on=\"out\"", null)]
+    [InlineData(" data-on=\"vol\"", "part:out")]
+    public void Measure_PartThatLiesOnAnother_IsRightWhereThePictureSaysSo(string on, string? fault)
+    {
+        var measure = SmallPicture.With(
+            $"<g class=\"part\" data-part=\"cap\"{on}><rect class=\"body\" x=\"85\" y=\"30\" width=\"6\" height=\"6\"/></g>"
+        );
+
+        Assert.Equal(fault, measure.LabelOverlaps.Select(pair => pair.Second).SingleOrDefault());
+    }
+
     [Fact]
     public void Measure_JointsThatMelt_AreALabelOverlap()
     {

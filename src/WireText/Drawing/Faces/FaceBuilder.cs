@@ -21,8 +21,10 @@ public static class FaceBuilder
     }
 
     /// <summary>One face for each part, in their order.</summary>
-    public static ImmutableArray<Face> BuildFaces(Circuit circuit) =>
-        [.. circuit.Parts.Select(part => BuildFace(circuit, part))];
+    public static ImmutableArray<Face> BuildFaces(Circuit circuit) => BuildFaces(circuit, new CaseSeats(circuit));
+
+    private static ImmutableArray<Face> BuildFaces(Circuit circuit, CaseSeats seats) =>
+        [.. circuit.Parts.Select(part => BuildFace(circuit, part, seats))];
 
     /// <summary>True for what has a path of its own; a braid goes where its cores go.</summary>
     private static bool IsRouted(Wire wire) =>
@@ -30,16 +32,16 @@ public static class FaceBuilder
 
     private static string? NameOf(Circuit circuit, int? cell) => cell is { } part ? circuit.Parts[part].Name : null;
 
-    private static Face BuildFace(Circuit circuit, Part part)
+    private static Face BuildFace(Circuit circuit, Part part, CaseSeats seats)
     {
         var lugs = part.Lugs.Select(index => circuit.Lugs[index]).Where(lug => !lug.IsInner).ToImmutableArray();
         var wireCount = circuit.Wires.Count(wire => lugs.Any(lug => wire.Touches(lug.Index)));
-        var body = FaceSizes.Of(part, lugs.Length, wireCount);
+        var body = seats.BodyOf(part) ?? FaceSizes.Of(part, lugs.Length, wireCount);
         var places = LugPlaces.Places(body, [.. lugs.Select(lug => lug.Terminal)]);
         var surface = SurfaceOf(part, lugs, places, body);
         var others = Enumerable.Range(0, lugs.Length).Where(index => index != surface).ToImmutableArray();
         var faceLugs = FaceLugs(part, body, [.. others.Select(i => lugs[i])], [.. others.Select(i => places[i])]);
-        var (inside, box, outside) = PartWords.Place(circuit, part, body, faceLugs);
+        var (inside, box, outside) = PartWords.Place(circuit, part, body, faceLugs, seats);
         ImmutableArray<FaceSurface> surfaces = surface < 0 ? [] : [new FaceSurface(lugs[surface].Index, body.Outline)];
         var layout = new LayoutPart(
             part.Name,
@@ -52,7 +54,10 @@ public static class FaceBuilder
             outside.IsEmpty ? null : FaceLine.SizeOf(outside),
             GivenPoint(circuit, part),
             GivenTurn(circuit, part)
-        );
+        )
+        {
+            Seat = seats.Of(part),
+        };
         return new Face(part.Index, layout, faceLugs, surfaces, inside, outside);
     }
 

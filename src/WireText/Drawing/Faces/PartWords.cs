@@ -15,11 +15,21 @@ internal static class PartWords
         Circuit circuit,
         Part part,
         FaceBody body,
-        ImmutableArray<FaceLug> lugs
+        ImmutableArray<FaceLug> lugs,
+        CaseSeats seats
     )
     {
         var name = Line(FaceLineKind.Name, part.Name);
         var rest = Rest(circuit, part).ToImmutableArray();
+        if (seats.Of(part) is not null)
+        {
+            var value = Line(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)));
+            ImmutableArray<FaceLine> words = value.Text.Length > 0 ? [name, value] : [name];
+            return SpotFor(body, [], words) is { } seated ? (words, seated, [])
+                : SpotFor(body, [], [value]) is { } below ? ([value], below, [name])
+                : ([], null, words);
+        }
+
         if (FaceSizes.IsTwoLead(part))
         {
             return rest.IsEmpty || SpotFor(body, [], rest) is not { } spot
@@ -40,7 +50,7 @@ internal static class PartWords
             return ([.. all, coil], roomy, []);
         }
 
-        return SpotFor(body, lugs, all) is { } box ? (all, box, []) : ([], null, all);
+        return SpotFor(body, lugs, all, seats.TakenOn(part)) is { } box ? (all, box, []) : ([], null, all);
     }
 
     private static FaceLine? OnlyCoil(Circuit circuit, Part part)
@@ -50,13 +60,19 @@ internal static class PartWords
         return words.Length > 0 ? Line(FaceLineKind.Value, words) : null;
     }
 
-    private static Box? SpotFor(FaceBody body, ImmutableArray<FaceLug> lugs, ImmutableArray<FaceLine> lines)
+    private static Box? SpotFor(
+        FaceBody body,
+        ImmutableArray<FaceLug> lugs,
+        ImmutableArray<FaceLine> lines,
+        Box? kept = null
+    )
     {
         var size = FaceLine.SizeOf(lines);
-        // A slim body holds one line when its capitals fit: there is nothing above or below them.
-        var height = lines.Length == 1 ? lines[0].Size * DrawnText.CapHeight : size.Height;
+        // Where nothing stands above or below them it is enough that the capitals fit.
+        var air = (lines[0].Size + lines[^1].Size) / 2 * (Tokens.LineHeight - DrawnText.CapHeight);
+        var height = size.Height - (lines.Length == 1 || lugs.IsEmpty ? air : 0);
         var inset = lugs.IsEmpty ? Tokens.LabelGap : Tokens.TextInset;
-        return TextSpot.Find(body, lugs, new Size(size.Width, height), inset);
+        return TextSpot.Find(body, lugs, new Size(size.Width, height), inset, kept);
     }
 
     private static IEnumerable<FaceLine> Rest(Circuit circuit, Part part)

@@ -11,9 +11,15 @@ internal static class TextSpot
     private const double Step = 0.5;
 
     /// <summary>The free place nearest to the middle, or null.</summary>
-    public static Box? Find(FaceBody body, ImmutableArray<FaceLug> lugs, Size text, double inset)
+    /// <param name="kept">A place on the body that something else needs.</param>
+    public static Box? Find(FaceBody body, ImmutableArray<FaceLug> lugs, Size text, double inset, Box? kept)
     {
-        var taken = lugs.SelectMany(lug => Around(body, lug)).ToImmutableArray();
+        var taken = lugs.SelectMany(lug => Around(body, lug)).ToList();
+        if (kept is { } other)
+        {
+            taken.Add(other);
+        }
+
         Box? best = null;
         var nearest = double.PositiveInfinity;
         var (columns, rows) = ((int)(body.Half.Width / Step), (int)(body.Half.Height / Step));
@@ -24,7 +30,7 @@ internal static class TextSpot
                 var centre = new Point(column * Step, row * Step);
                 var distance = (centre.X * centre.X) + (centre.Y * centre.Y);
                 var box = Box.Around(centre, text.Width, text.Height);
-                if (distance < nearest && body.Contains(box, inset) && !taken.Any(t => Touch(t, box)))
+                if (distance < nearest && body.Contains(box, inset) && !taken.Exists(t => Touch(t, box)))
                 {
                     (best, nearest) = (box, distance);
                 }

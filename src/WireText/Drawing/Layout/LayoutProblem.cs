@@ -75,7 +75,17 @@ public sealed record LayoutPart(
     Size? OutsideLabel,
     Point? GivenAt,
     int? GivenTurn
-);
+)
+{
+    /// <summary>Where it lies on the body of another part; null for a part that lies on none.</summary>
+    public LayoutSeat? Seat { get; init; }
+}
+
+/// <summary>A place on the body of another part.</summary>
+/// <param name="Host">The id of that part.</param>
+/// <param name="At">The middle of the part on it, in the host's own frame; it is moved by up to half a lane, so that its lugs meet the lattice.</param>
+/// <param name="Turn">In the host's own frame.</param>
+public sealed record LayoutSeat(string Host, Point At, int Turn);
 
 /// <param name="Id">The full name, <c>sel.A1</c>.</param>
 /// <param name="Exits">The sides by which a wire may naturally leave; the first is the lug's outward side. A lug inside the body is reached from its first side along its own row or column.</param>

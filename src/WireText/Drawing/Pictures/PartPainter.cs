@@ -22,7 +22,9 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         return new PictureGroup("part", [.. _items])
         {
             Id = ShapeIds.Of("part", _part.Name),
-            Shows = [("part", _part.Name), ("kind", _part.Kind)],
+            Shows = part.Face.Layout.Seat is { } seat
+                ? [("part", _part.Name), ("kind", _part.Kind), ("on", seat.Host)]
+                : [("part", _part.Name), ("kind", _part.Kind)],
         };
     }
 

@@ -44,7 +44,7 @@ internal sealed class Scene
 
     public Theme Theme => Options.Theme;
 
-    /// <summary>In the order of the circuit; a part that layout left out is not here.</summary>
+    /// <summary>In the order of the circuit, a part that lies on another after that; a part that layout left out is not here.</summary>
     public ImmutableArray<ScenePart> Parts { get; }
 
     /// <summary>In the order of the circuit.</summary>
@@ -81,16 +81,20 @@ internal sealed class Scene
 
     public static string Text(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
-    private static ImmutableArray<ScenePart> PairParts(ImmutableArray<Face> faces, LayoutResult layout)
+    private ImmutableArray<ScenePart> PairParts(ImmutableArray<Face> faces, LayoutResult layout)
     {
         var placed = layout.Parts.ToDictionary(part => part.Part.Id, StringComparer.Ordinal);
         return
         [
             .. faces
+                .OrderBy(face => Math.Max(face.Part, HostOf(face)))
+                .ThenBy(face => face.Layout.Seat is not null)
                 .Where(face => placed.ContainsKey(face.Layout.Id))
                 .Select(face => new ScenePart(face, placed[face.Layout.Id])),
         ];
     }
+
+    private int HostOf(Face face) => face.Layout.Seat is { } seat ? Circuit.FindPart(seat.Host)!.Index : -1;
 
     private static ImmutableArray<SceneWire> PairWires(Circuit circuit, LayoutResult layout)
     {

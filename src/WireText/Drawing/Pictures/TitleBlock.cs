@@ -47,6 +47,7 @@ internal sealed class TitleBlock
         block.Heading();
         block.Notes();
         block.Legend();
+        block.Contacts();
         var bottom = top;
         if (block.HasColumns)
         {
@@ -258,6 +259,23 @@ internal sealed class TitleBlock
         }
     }
 
+    private void Contacts()
+    {
+        string[] lines = [.. ContactWords.Of(_scene.Circuit)];
+        if (lines.Length == 0)
+        {
+            return;
+        }
+
+        Caption("What each position joins");
+        foreach (var line in lines)
+        {
+            Paragraph("contacts", line, _text.X, _theme.Ink);
+        }
+
+        _y += Tokens.BlockGap / 2;
+    }
+
     private IEnumerable<(Func<Point, Point, IEnumerable<PictureItem>> Sample, string Words)> LegendEntries()
     {
         var wires = _scene.Wires.Select(wire => wire.Wire).ToImmutableArray();
@@ -314,7 +332,12 @@ internal sealed class TitleBlock
             yield return (UnusedSample, "unused lug");
         }
 
-        if (_scene.Circuit.Elements.Any(element => element is Coil))
+        var coils = _scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
+        if (coils.Any(coil => coil.Winding is not null))
+        {
+            yield return (CoilSample, "start · finish of a coil, wound cw or ccw as seen from the strings");
+        }
+        else if (!coils.IsEmpty)
         {
             yield return (CoilSample, "start · finish of a coil");
         }

@@ -76,6 +76,27 @@ public class TitleBlockTests
         Assert.Equal(isMasked, note.Contains("towel", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(
+        "switch sel lever-3way\npositions sel neck both bridge",
+        "sel: neck A0+A1, B0+B1 · both A0+A2, B0+B2 · bridge A0+A3, B0+B3"
+    )]
+    [InlineData("button mute momentary", "mute: up nothing · down 1+2")]
+    [InlineData("jack out stereo", "out: mono-plug ring+sleeve · stereo-plug nothing · no-plug nothing")]
+    [InlineData("pot vol 250k audio", null)]
+    public void Contacts_OfEachPosition_AreTold(string text, string? line) =>
+        Assert.Equal(line is null ? [] : [line], Texts(Drawings.PictureOf(text), "contacts"));
+
+    [Theory]
+    [InlineData("wind=cw magnet=north", true)]
+    [InlineData("", false)]
+    public void Legend_WhereAWindingIsSaid_SaysFromWhereItIsSeen(string said, bool isTold) =>
+        Assert.Equal(
+            isTold,
+            Texts(Drawings.PictureOf($"pickup middle single-coil {said}"), "legend-text")
+                .Any(words => words.Contains("as seen from the strings", StringComparison.Ordinal))
+        );
+
     [Fact]
     public void CloseUp_WithRoomBesideTheTitle_StandsThere()
     {

@@ -88,8 +88,28 @@ internal static class PartPlacer
             }
 
             var isSmall = wiring.Parts[part].Zone == LayoutZone.Small;
-            poses[part] = spots.Find(part, (isSmall ? SmallAir : BigAir) + (2 * widening * LayoutScale.Pitch));
+            poses[part] =
+                SeatOf(wiring, part, poses)
+                ?? spots.Find(part, (isSmall ? SmallAir : BigAir) + (2 * widening * LayoutScale.Pitch));
         }
+    }
+
+    /// <summary>The place of a part that lies on another one; null when that has no place yet, or there is no such seat.</summary>
+    private static Pose? SeatOf(Wiring wiring, int part, Pose?[] poses)
+    {
+        if (wiring.Parts[part].Seat is not { } seat)
+        {
+            return null;
+        }
+
+        var host = Array.FindIndex(wiring.Parts, other => other.Id == seat.Host);
+        if (host < 0 || poses[host] is not { } pose)
+        {
+            return null;
+        }
+
+        var turn = (pose.Turn + seat.Turn) % 360;
+        return new Pose(PartBounds.Snapped(wiring.Parts[part], turn, pose.OnPage(seat.At)), turn);
     }
 
     private static int JoinsTo(Wiring wiring, int part, Pose?[] poses) =>

@@ -536,13 +536,16 @@ internal sealed class LatticeBuilder
     private bool IsLandable(int node, int part) =>
         !_isText[node] && (_nodes[node].Zone == 0 ? _nodes[node].Access != 0 : _nodes[node].Zone == part + 1);
 
+    /// <summary>True where a joint would seem to lie on a lug of the part, or of what lies on the part.</summary>
     private bool IsNearLug(int part, Point at)
     {
-        foreach (var lug in _wiring.Parts[part].Lugs)
+        for (var t = 0; t < _wiring.Terminals.Length; t++)
         {
+            var isThere = _wiring.Terminals[t].Part == part || _host[t] == part;
             if (
-                Geometry.Distance(_labelled.Placement.Poses[part].OnPage(lug.At), at)
-                < (2 * LayoutScale.JointRadius) + LayoutScale.LabelClearance
+                isThere
+                && !_wiring.Terminals[t].IsSurface
+                && Geometry.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
             )
             {
                 return true;

@@ -39,6 +39,7 @@ internal sealed class PathSearch : IDisposable
     private int _toLug;
     private int _fromPart;
     private int _toPart;
+    private bool _isOnHost;
     private bool _startsInside;
     private bool _endsInside;
     private int _best;
@@ -138,6 +139,7 @@ internal sealed class PathSearch : IDisposable
         _toLug = _lattice.LugNode[request.To];
         _fromPart = request.From >= 0 ? _lattice.Wiring.Terminals[request.From].Part : -1;
         _toPart = _lattice.Wiring.Terminals[request.To].Part;
+        _isOnHost = HostOf(request.From) == _toPart || HostOf(request.To) == _fromPart;
         _startsInside = request.From >= 0 && _lattice.IsInside[request.From];
         _endsInside = _lattice.IsInside[request.To];
         _targetBox = _lattice.BoxOf(request.To);
@@ -152,6 +154,9 @@ internal sealed class PathSearch : IDisposable
             _targetMark[landing] = _search;
         }
     }
+
+    /// <summary>The part on which the part of a terminal lies there, or -2.</summary>
+    private int HostOf(int terminal) => terminal >= 0 && _lattice.Host[terminal] >= 0 ? _lattice.Host[terminal] : -2;
 
     private void Admit(int terminal)
     {
@@ -335,11 +340,11 @@ internal sealed class PathSearch : IDisposable
     /// <summary>
     /// True for a step into the part that the wire has left, or out of the part that it has reached: a wire leaves its first
     /// part once and enters its last part once, and not at all when its lug there lies outside. One that joins two lugs of a
-    /// part may do as it likes.
+    /// part, or a part with what lies on it, may do as it likes.
     /// </summary>
     private bool IsTurningBack(int node, int to)
     {
-        if (_fromPart == _toPart)
+        if (_fromPart == _toPart || _isOnHost)
         {
             return false;
         }
