@@ -2,25 +2,32 @@ using WireText.Circuits;
 
 namespace WireText.Drawing.Pictures;
 
-/// <summary>Tells in a line what each position of a control joins, in the language's own words: <c>sel: neck A0+A1 · both A0+A1, B0+B1</c>.</summary>
+/// <summary>Tells what each position of a control joins, in the language's own words: <c>sel: neck A0+A1 · both A0+A1, B0+B1</c>.</summary>
 internal static class ContactWords
 {
     /// <summary>A control with more positions is told up to here.</summary>
     private const int MostPositions = 24;
 
-    /// <summary>One line for each control that joins anything.</summary>
-    public static IEnumerable<string> Of(Circuit circuit) =>
+    /// <summary>For each control that joins anything a line, or one for each position where a line has no room for all.</summary>
+    public static IEnumerable<string> Of(Circuit circuit, double width) =>
         circuit
             .Controls.Where(control =>
                 control.Positions.Length > 1 && control.Positions.Any(position => !position.Closed.IsEmpty)
             )
-            .Select(control => Line(circuit, control));
+            .SelectMany(control => Lines(circuit, control, width));
 
-    private static string Line(Circuit circuit, Control control)
+    private static IEnumerable<string> Lines(Circuit circuit, Control control, double width)
     {
-        var told = control.Positions.Take(MostPositions).Select(position => Told(circuit, position));
-        var more = control.Positions.Length > MostPositions ? " · …" : "";
-        return DrawnText.Clean($"{control.Name}: {string.Join(" · ", told)}{more}");
+        var told = control.Positions.Take(MostPositions).Select(position => Told(circuit, position)).ToList();
+        if (control.Positions.Length > MostPositions)
+        {
+            told.Add("…");
+        }
+
+        var line = DrawnText.Clean($"{control.Name}: {string.Join(" · ", told)}");
+        return DrawnText.Width(line, TextWeight.Regular, Tokens.NoteSize) <= width
+            ? [line]
+            : told.Select(words => DrawnText.Clean($"{control.Name}: {words}"));
     }
 
     private static string Told(Circuit circuit, Position position)

@@ -261,7 +261,7 @@ internal sealed class TitleBlock
 
     private void Contacts()
     {
-        string[] lines = [.. ContactWords.Of(_scene.Circuit)];
+        string[] lines = [.. ContactWords.Of(_scene.Circuit, _text.Width)];
         if (lines.Length == 0)
         {
             return;

@@ -87,6 +87,19 @@ public class TitleBlockTests
     public void Contacts_OfEachPosition_AreTold(string text, string? line) =>
         Assert.Equal(line is null ? [] : [line], Texts(Drawings.PictureOf(text), "contacts"));
 
+    [Fact]
+    public void Contacts_WithoutRoomOnOneLine_HaveALineForEachPosition() =>
+        Assert.Equal(
+            [
+                "sel: 1 A0+A1, B0+B1",
+                "sel: 2 A0+A1+A2, B0+B1+B2",
+                "sel: 3 A0+A2, B0+B2",
+                "sel: 4 A0+A2+A3, B0+B2+B3",
+                "sel: 5 A0+A3, B0+B3",
+            ],
+            Texts(Drawings.PictureOf("switch sel lever-5way"), "contacts")
+        );
+
     [Theory]
     [InlineData("wind=cw magnet=north", true)]
     [InlineData("", false)]
