@@ -388,8 +388,7 @@ internal sealed class TitleBlock
         }
 
         var hop = WirePath.Draw([from, to], [new WireHop(middle, HopBulge.Left)]);
-        var gap = Paint.Stroked(_theme.Paper, style.OuterWidth + (2 * Tokens.Gap));
-        yield return new PathShape("sample", hop.Gaps[0], gap);
+        yield return WirePath.Air(hop.Gaps[0], style.OuterWidth, _theme.Paper);
         yield return new PathShape("sample", hop.Steps, style.CasingPaint);
         yield return new PathShape("sample", hop.Steps, style.CorePaint);
     }

@@ -287,10 +287,7 @@ internal sealed class WirePainter(Scene scene)
 
     private void AddGaps(ImmutableArray<PictureItem>.Builder items, WirePathResult drawn, WireStyle style)
     {
-        var width = style.OuterWidth + (2 * Tokens.Gap);
-        items.AddRange(
-            drawn.Gaps.Select(gap => new PathShape("gap", gap, Pictures.Paint.Stroked(_theme.Paper, width)))
-        );
+        items.AddRange(drawn.Gaps.Select(gap => WirePath.Air(gap, style.OuterWidth, _theme.Paper)));
     }
 
     /// <summary>Bare metal from joint to joint; it shows where the insulation ends.</summary>
@@ -405,9 +402,7 @@ internal sealed class WirePainter(Scene scene)
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         foreach (var gap in drawn.Gaps.Where(gap => IsAround(gap, hop.Hop.At)))
         {
-            items.Add(
-                new PathShape("gap", gap, Pictures.Paint.Stroked(_theme.Paper, style.OuterWidth + (2 * Tokens.Gap)))
-            );
+            items.Add(WirePath.Air(gap, style.OuterWidth, _theme.Paper));
             items.Add(new PathShape("hop-casing", gap, style.CasingPaint));
             items.Add(new PathShape("hop-core", gap, style.CorePaint));
         }

@@ -86,6 +86,26 @@ public static class WirePath
         return new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
     }
 
+    /// <summary>The paper round a wire where it goes over another: on both sides of a straight stretch, on the outer side of a hop.</summary>
+    /// <param name="over">One of <see cref="WirePathResult.Gaps"/>.</param>
+    /// <param name="wire">The wire's width with its casing.</param>
+    public static PathShape Air(ImmutableArray<PathStep> over, double wire, Colour paper)
+    {
+        if (over is not [PathStep.Move { To: var first }, PathStep.Hop hop])
+        {
+            return new PathShape("gap", over, Paint.Stroked(paper, wire + (2 * Tokens.Gap)));
+        }
+
+        var middle = Along(first, hop.To, Distance(first, hop.To) / 2);
+        var radius = hop.Radius + (Tokens.Gap / 2);
+        var arc = new PathStep.Hop(radius, hop.IsClockwise, Along(middle, hop.To, radius));
+        return new PathShape(
+            "gap",
+            [new PathStep.Move(Along(middle, first, radius)), arc],
+            Paint.Stroked(paper, wire + Tokens.Gap)
+        );
+    }
+
     private static ImmutableArray<Point> WithoutRepeats(ImmutableArray<Point> points)
     {
         var kept = ImmutableArray.CreateBuilder<Point>(points.Length);

@@ -56,4 +56,31 @@ public class WirePathTests
         Assert.DoesNotContain(drawn.Steps, step => step is PathStep.Hop);
         Assert.Single(drawn.Gaps);
     }
+
+    [Theory]
+    [InlineData(HopBulge.Left)]
+    [InlineData(HopBulge.Right)]
+    public void Air_OfAHop_LiesOnItsOuterSideOnly(HopBulge bulge)
+    {
+        const double Wire = 1.4;
+        var drawn = WirePath.Draw([new(0, 0), new(20, 0)], [new WireHop(new Point(10, 0), bulge)]);
+
+        var air = WirePath.Air(drawn.Gaps[0], Wire, Theme.Light.Paper);
+
+        var (arc, width) = (Assert.IsType<PathStep.Hop>(air.Steps[1]), air.Paint.LineWidth);
+        Assert.Equal(bulge == HopBulge.Left, arc.IsClockwise);
+        Assert.Equal(Tokens.HopRadius - (Wire / 2), arc.Radius - (width / 2), precision: 9);
+        Assert.Equal(Tokens.HopRadius + (Wire / 2) + Tokens.Gap, arc.Radius + (width / 2), precision: 9);
+        Assert.Equal(2 * arc.Radius, arc.To.X - air.Steps[0].To.X, precision: 9);
+    }
+
+    [Fact]
+    public void Air_OfAStraightStretch_LiesOnBothSides()
+    {
+        var drawn = WirePath.Draw([new(0, 0), new(20, 0)], [new WireHop(new Point(10, 0), HopBulge.None)]);
+
+        var air = WirePath.Air(drawn.Gaps[0], 1.4, Theme.Light.Paper);
+
+        Assert.Equal(1.4 + (2 * Tokens.Gap), air.Paint.LineWidth, precision: 9);
+    }
 }
