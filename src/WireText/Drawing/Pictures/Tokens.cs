@@ -141,6 +141,7 @@ public static class Tokens
     public const double ScaleBar = 20;
     public const double ScaleBarHeight = 1.2;
     public const double LegendSample = 8;
+    public const double SpliceSampleHeight = 2.4;
     public const double ColumnGap = 6;
 
     /// <summary>The least width of title, notes and legend beside close-ups.</summary>

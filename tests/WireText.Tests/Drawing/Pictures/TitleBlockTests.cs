@@ -110,6 +110,16 @@ public class TitleBlockTests
                 .Any(words => words.Contains("as seen from the strings", StringComparison.Ordinal))
         );
 
+    [Theory]
+    [InlineData("pickup neck humbucker-4\nsplice link neck.n-finish neck.s-finish sleeved", true)]
+    [InlineData("pickup neck humbucker-4", false)]
+    public void Legend_OfACircuitWithASplice_ExplainsIt(string text, bool isTold) =>
+        Assert.Equal(
+            isTold,
+            Texts(Drawings.PictureOf(text), "legend-text")
+                .Any(words => words.StartsWith("splice", StringComparison.Ordinal))
+        );
+
     [Fact]
     public void CloseUp_WithRoomBesideTheTitle_StandsThere()
     {

@@ -1,0 +1,240 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Parts;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>A sample of every colour in use with its code and its name, and the signs that wires and parts carry.</summary>
+internal sealed class Legend
+{
+    private const double BesideSample = 1.5;
+    private const double RowHeight = Tokens.NoteSize * Tokens.LineHeight * 1.2;
+
+    private readonly Scene _scene;
+    private readonly Theme _theme;
+    private readonly ImmutableArray<CloseUp> _closeUps;
+
+    private Legend(Scene scene, ImmutableArray<CloseUp> closeUps) =>
+        (_scene, _theme, _closeUps) = (scene, scene.Theme, closeUps);
+
+    /// <summary>The legend and its height; null when there is nothing to tell.</summary>
+    /// <param name="corner">Its left and upper corner.</param>
+    public static (PictureGroup? Legend, double Height) Build(
+        Scene scene,
+        ImmutableArray<CloseUp> closeUps,
+        Point corner,
+        double width
+    )
+    {
+        var entries = new Legend(scene, closeUps).Entries().ToImmutableArray();
+        if (entries.IsEmpty)
+        {
+            return (null, 0);
+        }
+
+        var items = new List<PictureItem>();
+        var widths = entries.Select(entry =>
+            Tokens.LegendSample + BesideSample + DrawnText.Width(entry.Words, TextWeight.Regular, Tokens.NoteSize)
+        );
+        var places = Rows([.. widths], width);
+        foreach (var ((sample, words), (x, row)) in entries.Zip(places))
+        {
+            var left = corner + new Point(x, (row + 0.5) * RowHeight);
+            var right = left with { X = left.X + Tokens.LegendSample };
+            items.AddRange(sample(left, right));
+            var at = new Point(right.X + BesideSample, right.Y + (Tokens.NoteSize * DrawnText.CapHeight / 2));
+            items.Add(TextItem.Start("legend-text", words, at, TextWeight.Regular, Tokens.NoteSize, scene.Theme.Ink));
+        }
+
+        return (new PictureGroup("legend", [.. items]), (places[^1].Row + 1) * RowHeight);
+    }
+
+    /// <summary>Where entries stand: in as few rows as the width asks for, and those as equal as may be.</summary>
+    private static ImmutableArray<(double X, int Row)> Rows(ImmutableArray<double> widths, double width)
+    {
+        var best = Broken(width);
+        for (var narrower = width - 1; narrower > widths.Max() && Broken(narrower)[^1].Row == best[^1].Row; narrower--)
+        {
+            best = Broken(narrower);
+        }
+
+        return best;
+
+        ImmutableArray<(double X, int Row)> Broken(double most)
+        {
+            var places = ImmutableArray.CreateBuilder<(double, int)>(widths.Length);
+            var (x, row) = (0.0, 0);
+            foreach (var entry in widths)
+            {
+                (x, row) = x > 0 && x + entry > most ? (0.0, row + 1) : (x, row);
+                places.Add((x, row));
+                x += entry + Tokens.ColumnGap;
+            }
+
+            return places.MoveToImmutable();
+        }
+    }
+
+    private IEnumerable<(Func<Point, Point, IEnumerable<PictureItem>> Sample, string Words)> Entries()
+    {
+        var wires = _scene.Wires.Select(wire => wire.Wire).ToImmutableArray();
+        var colours = wires
+            .Where(wire => wire.Kind is not (WireKind.PartLead or WireKind.Braid))
+            .Select(wire => wire.Colour)
+            .OfType<InsulationColour>()
+            .Distinct()
+            .OrderBy(colour => colour.Base)
+            .ThenBy(colour => colour.Stripe is null ? -1 : (int)colour.Stripe);
+        foreach (var colour in colours)
+        {
+            var words = colour.IsBare ? colour.Name : $"{colour.Tag} {colour.Name}";
+            yield return ((a, b) => Sample(WireStyle.Of(_theme, colour), a, b), words);
+        }
+
+        if (!_scene.Layout.Braids.IsEmpty)
+        {
+            yield return (SheathSample, "braid");
+        }
+
+        if (wires.Any(wire => wire.IsSleeved))
+        {
+            yield return (SleeveSample, "sleeved");
+        }
+
+        if (wires.Any(wire => wire.Kind == WireKind.SpliceLead && wire.Colour is null))
+        {
+            yield return (
+                (a, b) => Sample(WireStyle.Of(_theme, (InsulationColour?)null), a, b),
+                "lead, colour not stated"
+            );
+        }
+
+        if (wires.Any(wire => wire.Kind == WireKind.PartLead))
+        {
+            yield return ((a, b) => Sample(WireStyle.Neutral(_theme), a, b), "a part's own lead");
+        }
+
+        var signs = _closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(_scene)).ToArray();
+        if (Array.Exists(signs, sign => sign.HasHops))
+        {
+            yield return (HopSample, "crosses, not joined");
+        }
+
+        if (Array.Exists(signs, sign => sign.HasGaps))
+        {
+            yield return (GapSample, "goes under, not joined");
+        }
+
+        var lugs = _scene.Parts.SelectMany(part => part.Face.Lugs).Where(lug => lug.Look != LugLook.Lead);
+        if (lugs.Any(lug => !_scene.IsSoldered(lug.Lug)))
+        {
+            yield return (UnusedSample, "unused lug");
+        }
+
+        if (_scene.Parts.Any(part => _scene.Circuit.Parts[part.Index].Kind == StandardParts.SpliceKind))
+        {
+            yield return (SpliceSample, "splice: leads joined in a sleeve");
+        }
+
+        var coils = _scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
+        if (coils.Any(coil => coil.Winding is not null))
+        {
+            yield return (CoilSample, "start · finish of a coil, wound cw or ccw as seen from the strings");
+        }
+        else if (!coils.IsEmpty)
+        {
+            yield return (CoilSample, "start · finish of a coil");
+        }
+    }
+
+    private static IEnumerable<PictureItem> Sample(WireStyle style, Point from, Point to)
+    {
+        yield return PathShape.Through("sample", style.CasingPaint, from, to);
+        yield return PathShape.Through("sample", style.CorePaint, from, to);
+        if (style.Stripe is { } stripe)
+        {
+            var dashes = Paint.Stroked(stripe, Tokens.StripeWidth) with
+            {
+                Dashes = [Tokens.StripeOn, Tokens.StripeOff],
+            };
+            yield return PathShape.Through("sample", dashes, from, to);
+        }
+    }
+
+    private IEnumerable<PictureItem> SheathSample(Point from, Point to)
+    {
+        var inner = Tokens.SheathWidth - (2 * Tokens.SheathCasing);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.MetalLine, Tokens.SheathWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.Tin, inner), from, to);
+        var weave = Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        yield return PathShape.Through("sample", weave, from, to);
+    }
+
+    private IEnumerable<PictureItem> SleeveSample(Point from, Point to)
+    {
+        var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(_theme.Paper, inner), from, to);
+        foreach (var item in Sample(WireStyle.Of(_theme, (InsulationColour?)null), from, to))
+        {
+            yield return item;
+        }
+    }
+
+    private IEnumerable<PictureItem> HopSample(Point from, Point to)
+    {
+        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var half = new Point(0, Tokens.LegendSample / 4);
+        foreach (var item in Sample(style, middle - half, middle + half))
+        {
+            yield return item;
+        }
+
+        var hop = WirePath.Draw([from, to], [new WireHop(middle, HopBulge.Left)]);
+        yield return WirePath.Air(hop.Gaps[0], style.OuterWidth, _theme.Paper);
+        yield return new PathShape("sample", hop.Steps, style.CasingPaint);
+        yield return new PathShape("sample", hop.Steps, style.CorePaint);
+    }
+
+    private IEnumerable<PictureItem> GapSample(Point from, Point to)
+    {
+        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var half = new Point(0, Tokens.LegendSample / 4);
+        var air = new Point((style.OuterWidth / 2) + Tokens.Gap, 0);
+        return
+        [
+            .. Sample(style, from, middle - air),
+            .. Sample(style, middle + air, to),
+            .. Sample(style, middle - half, middle + half),
+        ];
+    }
+
+    private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
+        LugPainter.Eyelet(_theme, WirePath.Along(left, right, Tokens.LegendSample / 2), "sample", "sample");
+
+    private IEnumerable<PictureItem> SpliceSample(Point left, Point right)
+    {
+        var box = Boxes.Grown(Boxes.Around(left, right), Tokens.SpliceSampleHeight / 2);
+        var sleeve = box with { X = left.X, Width = right.X - left.X };
+        var inner = Boxes.Grown(sleeve, -Tokens.SleeveLine * 2);
+        var line = new Paint(_theme.Paper, _theme.PartLine, Tokens.PartLine);
+        yield return new RectangleShape("sample", sleeve, sleeve.Height / 2, line);
+        yield return new RectangleShape(
+            "sample",
+            inner,
+            inner.Height / 2,
+            Paint.Stroked(_theme.Detail, Tokens.DetailLine)
+        );
+    }
+
+    private IEnumerable<PictureItem> CoilSample(Point left, Point right)
+    {
+        var line = new Paint(_theme.Ink, _theme.Ink, Tokens.DetailLine);
+        var (start, finish) = (WirePath.Along(left, right, 2), WirePath.Along(right, left, 2));
+        yield return new CircleShape("sample", start, Tokens.CoilEnd, line);
+        yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = _theme.Paper });
+    }
+}
