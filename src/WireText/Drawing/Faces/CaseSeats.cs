@@ -22,6 +22,9 @@ internal sealed class CaseSeats
     /// <summary>A smaller case has no room for it.</summary>
     private const double LeastRadius = 12;
 
+    /// <summary>With more wires on the case, the part's own lead among them, their joints need the room that it takes.</summary>
+    private const int MostJoints = 6;
+
     private readonly Dictionary<int, LayoutSeat> _seats = [];
     private readonly HashSet<int> _hosts = [];
 
@@ -29,8 +32,9 @@ internal sealed class CaseSeats
     {
         foreach (var part in circuit.Parts.Where(part => IsFree(circuit, part)))
         {
-            if (SeatOf(circuit, part) is { } seat && _hosts.Add(seat.Host.Index))
+            if (SeatOf(circuit, part) is { } seat && !_hosts.Contains(seat.Host.Index))
             {
+                _hosts.Add(seat.Host.Index);
                 _seats.Add(part.Index, new LayoutSeat(seat.Host.Name, Middle, seat.Turn));
             }
         }
@@ -60,7 +64,12 @@ internal sealed class CaseSeats
         var (lug, other) = circuit.Lugs[first].IsMetal ? (second, first) : (first, second);
         var host = circuit.PartOf(circuit.Lugs[lug]);
         var isOnOnePot = host.Kind == "pot" && circuit.Lugs[other].Part == host.Index && circuit.Lugs[other].IsMetal;
-        if (!isOnOnePot || circuit.Lugs[lug].Terminal.At is not { } at || !HasRoom(circuit, host, at))
+        if (
+            !isOnOnePot
+            || circuit.Lugs[lug].Terminal.At is not { } at
+            || !HasRoom(circuit, host, at)
+            || circuit.Wires.Count(wire => wire.Touches(other)) > MostJoints
+        )
         {
             return null;
         }

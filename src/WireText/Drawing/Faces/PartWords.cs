@@ -23,11 +23,12 @@ internal static class PartWords
         var rest = Rest(circuit, part).ToImmutableArray();
         if (seats.Of(part) is not null)
         {
-            var value = Line(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)));
-            ImmutableArray<FaceLine> words = value.Text.Length > 0 ? [name, value] : [name];
-            return SpotFor(body, [], words) is { } seated ? (words, seated, [])
-                : SpotFor(body, [], [value]) is { } below ? ([value], below, [name])
-                : ([], null, words);
+            // Its value and its mark on one line, under the name where both fit.
+            rest = rest.IsEmpty ? rest : [Line(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)))];
+            if (SpotFor(body, [], [name, .. rest]) is { } seated)
+            {
+                return ([name, .. rest], seated, []);
+            }
         }
 
         if (FaceSizes.IsTwoLead(part))

@@ -51,6 +51,21 @@ public class CaseSeatTests
             SeatsIn(Tone.Replace("tone 250k audio", $"tone {model}", StringComparison.Ordinal) + Capacitor)
         );
 
+    // On its case the pot carries the black wires, those of the plates and the capacitor's lead.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(3, 1)]
+    [InlineData(4, 0)]
+    [InlineData(8, 0)]
+    public void Capacitor_OnAPotWithManyJoints_LeavesThemTheirRoom(int plates, int seated)
+    {
+        var more = Enumerable.Range(1, plates).Select(i => $"metal plate{i}\nwire plate{i} to tone.case black\n");
+        var text = Tone + Capacitor + string.Concat(more);
+
+        Assert.Equal(seated, SeatsIn(text));
+        Assert.Equal(0, Drawings.MeasureOf(Draw(text)).HardFaults);
+    }
+
     [Fact]
     public void SecondCapacitor_OnThePot_FindsAPlaceBesideIt() =>
         Assert.Equal(1, SeatsIn(Tone + Capacitor + "cap other 10n film from tone.2 to tone.case\n"));

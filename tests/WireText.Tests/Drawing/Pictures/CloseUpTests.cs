@@ -9,6 +9,20 @@ namespace WireText.Tests.Drawing.Pictures;
 /// <summary>A part whose wires have no room for their tags is drawn once more, larger; what it shows is held to the text of the circuit.</summary>
 public class CloseUpTests
 {
+    /// <summary>A cross of two wires on a double changeover switch: no room for a tag on either at true size.</summary>
+    private const string Crossed = """
+        circuit "crossed"
+        pickup  neck  single-coil
+        switch  turn  slide-dpdt
+        jack    out   mono
+        wire    neck.hot    to turn.A0 white
+        wire    neck.ground to turn.B0 grey
+        wire    turn.A1 to turn.B2 orange
+        wire    turn.A2 to turn.B1 violet
+        wire    turn.A1 to out.tip red
+        wire    turn.B1 to out.sleeve black
+        """;
+
     public static TheoryData<string> Examples() => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
 
     [Theory]
@@ -76,21 +90,7 @@ public class CloseUpTests
     [Fact]
     public void Switch_WithWiresAcrossIt_IsShownLarger()
     {
-        // A cross of two wires on a double changeover switch: no room for a tag on either at true size.
-        var picture = Drawings.PictureOf(
-            """
-            circuit "crossed"
-            pickup  neck  single-coil
-            switch  turn  slide-dpdt
-            jack    out   mono
-            wire    neck.hot    to turn.A0 white
-            wire    neck.ground to turn.B0 grey
-            wire    turn.A1 to turn.B2 orange
-            wire    turn.A2 to turn.B1 violet
-            wire    turn.A1 to out.tip red
-            wire    turn.B1 to out.sleeve black
-            """
-        );
+        var picture = Drawings.PictureOf(Crossed);
 
         var close = Assert.Single(CloseUpsOf(picture));
 
@@ -101,6 +101,24 @@ public class CloseUpTests
             .Select(text => text.Text);
         Assert.Equal(["BK", "GY", "OG", "RD", "VT", "WH"], tags.Order(StringComparer.Ordinal));
         Assert.DoesNotContain(Flat(picture.Items), item => item.Class == "wire-row");
+    }
+
+    [Fact]
+    public void CloseUp_WithRoomBesideTheTitle_StandsThere()
+    {
+        var items = Flat(
+                Drawings.PictureOf($"{Crossed}\npickup bridge single-coil\narrange\n    neck turn bridge out\n").Items
+            )
+            .ToList();
+        var frame = Assert.Single(items.OfType<RectangleShape>(), item => item.Class == "close-up-frame").Box;
+        var words = items
+            .OfType<TextItem>()
+            .Where(text => text.Class is "title" or "file" or "note" or "legend-text")
+            .ToList();
+
+        Assert.NotEmpty(words);
+        Assert.All(words, word => Assert.True(word.Bounds.Right < frame.X, $"'{word.Text}' reaches into the frame"));
+        Assert.True(frame.Y < words.Max(word => word.Bounds.Bottom), "the frame begins below all words");
     }
 
     [Fact]

@@ -5,22 +5,6 @@ namespace WireText.Tests.Drawing.Pictures;
 /// <summary>What is told in words and signs on a drawing, on the parts and under them.</summary>
 public class TitleBlockTests
 {
-    private const string Crossed = """
-        circuit "crossed"
-        pickup  neck    single-coil
-        switch  turn    slide-dpdt
-        pickup  bridge  single-coil
-        jack    out     mono
-        arrange
-            neck turn bridge out
-        wire    neck.hot    to turn.A0 white
-        wire    neck.ground to turn.B0 grey
-        wire    turn.A1 to turn.B2 orange
-        wire    turn.A2 to turn.B1 violet
-        wire    turn.A1 to out.tip red
-        wire    turn.B1 to out.sleeve black
-        """;
-
     [Theory]
     [InlineData("wind=ccw magnet=south", "wound ccw · south to the strings")]
     [InlineData("wind=cw", "wound cw")]
@@ -119,21 +103,6 @@ public class TitleBlockTests
             Texts(Drawings.PictureOf(text), "legend-text")
                 .Any(words => words.StartsWith("splice", StringComparison.Ordinal))
         );
-
-    [Fact]
-    public void CloseUp_WithRoomBesideTheTitle_StandsThere()
-    {
-        var items = Flat(Drawings.PictureOf(Crossed).Items).ToList();
-        var frame = Assert.Single(items.OfType<RectangleShape>(), item => item.Class == "close-up-frame").Box;
-        var words = items
-            .OfType<TextItem>()
-            .Where(text => text.Class is "title" or "file" or "note" or "legend-text")
-            .ToList();
-
-        Assert.NotEmpty(words);
-        Assert.All(words, word => Assert.True(word.Bounds.Right < frame.X, $"'{word.Text}' reaches into the frame"));
-        Assert.True(frame.Y < words.Max(word => word.Bounds.Bottom), "the frame begins below all words");
-    }
 
     [Fact]
     public void Legend_OfSeveralRows_HasNoRowMuchShorterThanTheOthers()

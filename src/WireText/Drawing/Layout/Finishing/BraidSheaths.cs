@@ -41,14 +41,12 @@ internal static class BraidSheaths
 
             var tails = TailsOf(routed, wires, cable);
             var first = BraidCores.FirstRoutedCore(wiring, routed.Routes, cable);
-            int[] cores =
-            [
-                .. wiring
-                    .Cables[cable]
-                    .Cores.Select(wiring.ConnectionOf)
-                    .Where(core => core >= 0 && wires[core] is not null),
-            ];
-            var sheaths = SheathsOf([.. cores.Select(core => wires[core]!.Points)], Array.IndexOf(cores, first), tails);
+            int[] cores = [.. wiring.Cables[cable].Cores.Select(wiring.ConnectionOf)];
+            var sheaths = SheathsOf(
+                [.. cores.Select(core => core < 0 ? [] : wires[core]?.Points ?? [])],
+                Array.IndexOf(cores, first),
+                tails
+            );
             braids.Add(new RoutedBraid(wiring.Cables[cable], sheaths, [.. tails.Select(tail => tail.Wire)]));
         }
 
@@ -67,30 +65,33 @@ internal static class BraidSheaths
         ];
     }
 
-    /// <summary>The first core from end to end or from tail to tail, and of the others what runs beside that.</summary>
+    /// <summary>
+    /// By core: the first from end to end or from tail to tail, and of the others what runs beside that; each for itself when
+    /// none does. Empty for a core without a path.
+    /// </summary>
     private static ImmutableArray<ImmutableArray<Point>> SheathsOf(
         ImmutableArray<Point>[] cores,
         int first,
         (bool IsAtStart, RoutedWire Wire)[] tails
     )
     {
-        if (cores.Length < 2 || first < 0)
-        {
-            return [.. cores.Select(core => SheathOf(core, tails))];
-        }
-
         // So far from the first core the last one runs, where all run side by side.
         var reach = (cores.Length - 1) * Beside;
-        var others = cores.Where((_, core) => core != first).ToArray();
-        var covered = SheathOf(cores[first], tails);
-        var together = Within(covered, at => others.Any(other => IsBeside(at, other, reach)));
-        var lead = together.Length < 2 ? covered : together;
-        return
-        [
-            .. cores.Select(
-                (core, i) => i == first ? lead : Within(SheathOf(core, []), at => IsBeside(at, lead, reach))
-            ),
-        ];
+        ImmutableArray<Point>[] alone = [.. cores.Select((core, i) => SheathOf(core, i == first ? tails : []))];
+        var others = cores.Where((_, i) => i != first).ToArray();
+        if (first < 0 || Within(alone[first], IsAmongOthers).IsEmpty)
+        {
+            return [.. alone];
+        }
+
+        // A tail leaves the braid, wherever the cores part.
+        var lead = Within(alone[first], at => IsAmongOthers(at) || IsAtATail(at));
+        return [.. alone.Select((core, i) => i == first ? lead : Within(core, at => IsBeside(at, lead, reach)))];
+
+        bool IsAmongOthers(Point at) => Array.Exists(others, other => IsBeside(at, other, reach));
+
+        bool IsAtATail(Point at) =>
+            Array.Exists(tails, tail => Geometry.Distance(at, tail.Wire.Points[0]) <= PastTail + 1e-6);
     }
 
     /// <summary>The stretch of a path from the first to the last of its places of a kind.</summary>
@@ -99,7 +100,7 @@ internal static class BraidSheaths
         const double Every = 0.5;
         var length = path.Zip(path.Skip(1), Geometry.Distance).Sum();
         var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
-        for (var walked = 0.0; walked <= length; walked += Every)
+        for (var walked = 0.0; walked <= length && path.Length > 1; walked += Every)
         {
             if (isWanted(At(path, walked)))
             {
