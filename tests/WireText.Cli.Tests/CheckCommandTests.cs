@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json;
+using WireText.Testing;
 
 namespace WireText.Cli.Tests;
 
@@ -173,20 +173,8 @@ public sealed class CheckCommandTests : IDisposable
     {
         var file = bench.Put("a.wiring", Bench.Doubtful.Replace("250k", "250", StringComparison.Ordinal));
         var expected = Bench.Run("check", file).Output;
-        var before = Thread.CurrentThread.CurrentCulture;
-        try
-        {
-            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-            comma.NumberFormat.NumberDecimalSeparator = ",";
-            comma.NumberFormat.NegativeSign = "−";
-            Thread.CurrentThread.CurrentCulture = comma;
 
-            Assert.Equal(expected, Bench.Run("check", file).Output);
-        }
-        finally
-        {
-            Thread.CurrentThread.CurrentCulture = before;
-        }
+        Assert.Equal(expected, OtherCulture.Run(() => Bench.Run("check", file).Output));
     }
 
     [Fact]

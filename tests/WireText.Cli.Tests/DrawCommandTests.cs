@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using WireText.Testing;
 
 namespace WireText.Cli.Tests;
 
@@ -162,19 +163,9 @@ public sealed class DrawCommandTests : IDisposable
     {
         var file = bench.Put("a.wiring", Bench.Right);
         var first = Bench.Run("draw", file, "-o", "-").OutputBytes;
-        var before = Thread.CurrentThread.CurrentCulture;
-        try
-        {
-            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-            comma.NumberFormat.NumberDecimalSeparator = ",";
-            Thread.CurrentThread.CurrentCulture = comma;
 
-            Assert.Equal(first, Bench.Run("draw", file, "-o", "-").OutputBytes);
-        }
-        finally
-        {
-            Thread.CurrentThread.CurrentCulture = before;
-        }
+        Assert.Equal(first, Bench.Run("draw", file, "-o", "-").OutputBytes);
+        Assert.Equal(first, OtherCulture.Run(() => Bench.Run("draw", file, "-o", "-").OutputBytes));
     }
 
     [Theory]

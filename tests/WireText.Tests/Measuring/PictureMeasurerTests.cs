@@ -1,7 +1,7 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using WireText.Measuring;
+using WireText.Testing;
 
 namespace WireText.Tests.Measuring;
 
@@ -112,20 +112,11 @@ public class PictureMeasurerTests
     public void ToJson_OtherCulture_IsTheSame()
     {
         var measure = PictureMeasurer.Measure(SmallPicture.Svg, SmallPicture.Source);
-        var json = measure.ToJson();
-        var before = Thread.CurrentThread.CurrentCulture;
-        try
-        {
-            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-            comma.NumberFormat.NumberDecimalSeparator = ",";
-            Thread.CurrentThread.CurrentCulture = comma;
 
-            Assert.Equal(json, PictureMeasurer.Measure(SmallPicture.Svg, SmallPicture.Source).ToJson());
-        }
-        finally
-        {
-            Thread.CurrentThread.CurrentCulture = before;
-        }
+        Assert.Equal(
+            measure.ToJson(),
+            OtherCulture.Run(() => PictureMeasurer.Measure(SmallPicture.Svg, SmallPicture.Source).ToJson())
+        );
     }
 
     [Fact]

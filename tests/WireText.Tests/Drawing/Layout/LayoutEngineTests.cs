@@ -5,6 +5,7 @@ using CsCheck;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Parts;
+using WireText.Testing;
 using Xunit.Sdk;
 using Size = WireText.Drawing.Layout.Size;
 
@@ -86,7 +87,7 @@ public class LayoutEngineTests
 
                 Assert.Equal(
                     expected,
-                    InCulture(WithDecimalComma(), () => LayoutText.Of(LayoutEngine.Lay(shuffled, LayoutEffort.Quick)))
+                    OtherCulture.Run(() => LayoutText.Of(LayoutEngine.Lay(shuffled, LayoutEffort.Quick)))
                 );
             }
         );
@@ -355,28 +356,6 @@ public class LayoutEngineTests
                 .OrderBy(p => p.Key)
                 .Select(p => p.item),
         ];
-
-    private static CultureInfo WithDecimalComma()
-    {
-        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-        culture.NumberFormat.NumberDecimalSeparator = ",";
-        culture.NumberFormat.NegativeSign = "~";
-        return culture;
-    }
-
-    private static T InCulture<T>(CultureInfo culture, Func<T> act)
-    {
-        var before = Thread.CurrentThread.CurrentCulture;
-        try
-        {
-            Thread.CurrentThread.CurrentCulture = culture;
-            return act();
-        }
-        finally
-        {
-            Thread.CurrentThread.CurrentCulture = before;
-        }
-    }
 
     private static string Describe(LayoutProblem problem)
     {
