@@ -2,6 +2,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Measuring;
 using WireText.Testing;
+using WireText.Tests.Drawing;
 using WireText.Text;
 
 namespace WireText.Tests;
@@ -24,12 +25,10 @@ public class GrownDrawingTests
         );
         var circuit = drawn.Compiled.Circuit!;
 
-        var measure = PictureMeasurer.Measure(
-            drawn.Svg!,
-            [.. circuit.Wires.Select(w => new ExpectedWire(w.Id, NameOf(w.From), NameOf(w.To)))]
-        );
+        var measure = Drawings.MeasureOf(drawn);
 
         Assert.InRange(circuit.Wires.Length, wires, wires + 100);
+        Assert.Equal(circuit.Wires.Length, measure.WiresInPicture);
         Assert.Empty(measure.MissingWires);
         Assert.Empty(measure.WrongEnds);
         Assert.Empty(measure.Overlaps);
@@ -42,7 +41,5 @@ public class GrownDrawingTests
             pair.First["wire:".Length..]
                 .Split("--")
                 .Any(end => end.StartsWith(pair.Second["part:".Length..] + ".", StringComparison.Ordinal));
-
-        string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
     }
 }

@@ -29,8 +29,16 @@ internal static class Drawings
 
     public static string SvgOf(string text, Theme? theme = null) => SvgWriter.Write(PictureOf(text, theme));
 
-    /// <summary>The finished SVG, measured against the wires of its circuit.</summary>
+    /// <summary>The finished SVG, measured against the wires of its circuit; one that cannot be measured fails the test.</summary>
     public static PictureMeasure MeasureOf(DrawResult drawn)
+    {
+        var measure = TryMeasure(drawn);
+        Assert.Null(measure.Error);
+        return measure;
+    }
+
+    /// <summary>As <see cref="MeasureOf"/>, but a drawing that cannot be measured gives the reason.</summary>
+    public static PictureMeasure TryMeasure(DrawResult drawn)
     {
         var circuit = drawn.Compiled.Circuit!;
         return PictureMeasurer.Measure(

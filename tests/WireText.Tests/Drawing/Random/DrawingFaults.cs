@@ -21,7 +21,7 @@ internal static class DrawingFaults
 
     public static IReadOnlyList<DrawingFault> Of(DrawResult drawn)
     {
-        var measure = Drawings.MeasureOf(drawn);
+        var measure = Drawings.TryMeasure(drawn);
         if (measure.Error is { } error)
         {
             return [new DrawingFault("cannot be measured", error)];
