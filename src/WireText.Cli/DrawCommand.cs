@@ -4,7 +4,7 @@ using System.Text;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Traces;
 using WireText.Measuring;

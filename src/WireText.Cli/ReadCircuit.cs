@@ -1,5 +1,5 @@
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.States;
 using WireText.Output;
 

@@ -1,7 +1,8 @@
 using System.Runtime.CompilerServices;
 using BenchmarkDotNet.Attributes;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Text;

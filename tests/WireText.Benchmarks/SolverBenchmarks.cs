@@ -4,7 +4,7 @@ using System.Text;
 using BenchmarkDotNet.Attributes;
 using MathNet.Numerics.LinearAlgebra.Complex;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Solving;
 using WireText.Text;

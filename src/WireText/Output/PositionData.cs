@@ -3,8 +3,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

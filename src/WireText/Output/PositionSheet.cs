@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Quantities;

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Pictures;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.States;
 using WireText.Electrical.Traces;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 
 namespace WireText.Output;
 

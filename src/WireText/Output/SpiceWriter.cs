@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

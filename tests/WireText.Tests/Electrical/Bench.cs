@@ -1,7 +1,7 @@
 using System.Text;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Forms;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Text;

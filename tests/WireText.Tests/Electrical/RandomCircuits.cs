@@ -1,5 +1,5 @@
 using CsCheck;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;
 

@@ -1,5 +1,5 @@
-using WireText.Electrical;
 using WireText.Electrical.Forms;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

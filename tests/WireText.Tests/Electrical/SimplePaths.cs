@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;
 

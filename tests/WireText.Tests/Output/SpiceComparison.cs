@@ -1,6 +1,7 @@
 using System.Numerics;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Output;

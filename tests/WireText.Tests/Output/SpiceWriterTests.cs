@@ -1,5 +1,5 @@
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Text;
 

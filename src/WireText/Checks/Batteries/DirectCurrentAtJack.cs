@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Text;

@@ -1,5 +1,5 @@
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Situations;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;

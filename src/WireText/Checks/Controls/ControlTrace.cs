@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 
 namespace WireText.Checks.Controls;

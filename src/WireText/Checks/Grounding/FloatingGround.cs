@@ -1,5 +1,7 @@
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Grounds;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;

@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Grounds;
 
 namespace WireText.Checks.Grounding;
 

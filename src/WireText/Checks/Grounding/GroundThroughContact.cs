@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Situations;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Grounds;
+using WireText.Electrical.Situations;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;

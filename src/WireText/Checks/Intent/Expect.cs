@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Quantities;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Electrical;
+using WireText.Electrical.Situations;
 
 namespace WireText.Checks.Repairs;
 

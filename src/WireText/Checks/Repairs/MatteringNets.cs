@@ -1,6 +1,6 @@
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Expectations;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Text;
 

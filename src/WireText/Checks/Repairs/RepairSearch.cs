@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Expectations;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Text;
 

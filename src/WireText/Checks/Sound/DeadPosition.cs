@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
 using WireText.Text;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 using WireText.Text;
 

@@ -1,5 +1,4 @@
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Sound;
 using WireText.Text;
 

@@ -1,5 +1,6 @@
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical;
 using WireText.Electrical.Sound;
 using WireText.Text;
 

@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Parts;
 using WireText.Text;
 

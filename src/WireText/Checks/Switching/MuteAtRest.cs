@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Mutes;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;

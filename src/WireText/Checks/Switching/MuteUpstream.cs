@@ -1,4 +1,6 @@
-using WireText.Electrical;
+using WireText.Electrical.Mutes;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
 using WireText.Text;

@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Mutes;
 
 namespace WireText.Checks.Switching;
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
+using WireText.Electrical.Sound;
 
 namespace WireText.Checks.Switching;
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

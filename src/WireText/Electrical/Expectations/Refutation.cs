@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Expectations;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

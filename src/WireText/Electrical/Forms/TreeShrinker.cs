@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Positions;

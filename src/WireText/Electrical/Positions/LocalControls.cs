@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Forms;
+using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Positions;
 

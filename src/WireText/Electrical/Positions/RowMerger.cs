@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Positions;
 

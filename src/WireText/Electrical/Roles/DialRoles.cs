@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Mutes;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 
 namespace WireText.Electrical.Roles;

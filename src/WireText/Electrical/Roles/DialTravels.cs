@@ -1,3 +1,6 @@
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
+
 namespace WireText.Electrical.Roles;
 
 /// <summary>Settings that differ in one dial alone, the others at rest.</summary>

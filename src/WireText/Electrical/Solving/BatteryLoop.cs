@@ -1,4 +1,6 @@
 using WireText.Circuits;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Solving;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Solving;
 

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Solving;
 

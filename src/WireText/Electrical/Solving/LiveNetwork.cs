@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Solving;
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Sound;

@@ -1,3 +1,5 @@
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Sound;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.States;
 

@@ -1,7 +1,7 @@
 using WireText.Drawing.Charts;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.States;
 using WireText.Output;

@@ -1,7 +1,7 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Output;
 using WireText.Testing;

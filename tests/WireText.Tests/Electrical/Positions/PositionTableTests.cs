@@ -1,6 +1,7 @@
 using CsCheck;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 using WireText.Testing;
 

@@ -1,4 +1,4 @@
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
 using WireText.Electrical.States;

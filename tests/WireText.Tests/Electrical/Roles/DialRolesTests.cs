@@ -1,5 +1,6 @@
-using WireText.Electrical;
+using WireText.Electrical.Mutes;
 using WireText.Electrical.Roles;
+using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 
 namespace WireText.Tests.Electrical.Roles;

@@ -1,7 +1,7 @@
 using System.Numerics;
 using CsCheck;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 
 namespace WireText.Tests.Electrical.Solving;

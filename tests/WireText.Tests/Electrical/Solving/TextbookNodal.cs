@@ -1,5 +1,6 @@
 using System.Numerics;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 
 namespace WireText.Tests.Electrical.Solving;
@@ -75,8 +76,7 @@ internal static class TextbookNodal
 
     /// <summary>An amplifier that is not listed hears nothing: its output resistance is a resistance like any other.</summary>
     private static bool IsOutputOf(LiveBranch branch, LiveAmplifier amplifier) =>
-        branch.Source.Kind == WireText.Electrical.BranchKind.AmplifierOutput
-        && branch.Source.Element == amplifier.Element;
+        branch.Source.Kind == BranchKind.AmplifierOutput && branch.Source.Element == amplifier.Element;
 
     private static Complex[] Gauss(Complex[,] matrix, Complex[] right)
     {

@@ -1,6 +1,6 @@
 using CsCheck;
 using WireText.Circuits;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.States;
 using WireText.Testing;

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Situations;
 
 /// <summary>One end of the search: the positions that decide it, what is live there, and whether the two nets are one node.</summary>
 internal sealed record ContactLeaf(ImmutableArray<int> Positions, ImmutableArray<int> Live, bool IsJoined);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Mutes;
 
 /// <summary>How a control silences the jack.</summary>
 public enum MuteKind

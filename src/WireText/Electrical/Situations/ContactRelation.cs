@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Situations;
 
 /// <summary>Whether two nets are in contact in every state of the controls, in some, or in none.</summary>
 public enum ContactRelation

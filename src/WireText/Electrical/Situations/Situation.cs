@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Situations;
 
 /// <summary>A set of states that share one live part: a position for the controls that matter, any for the others.</summary>
 /// <param name="Positions">For each control the index of its position, or <see cref="Any"/>.</param>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>What a dial setting makes of a branch.</summary>
 public enum SectionState

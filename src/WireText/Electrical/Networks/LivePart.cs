@@ -1,4 +1,6 @@
-namespace WireText.Electrical;
+using WireText.Electrical.Situations;
+
+namespace WireText.Electrical.Networks;
 
 /// <summary>What matters at the jack: the elements that share a biconnected block with a virtual edge from tip to sleeve.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>Disjoint sets of nets that grow by joining (union by the lower number, path halving).</summary>
 internal sealed class NetJoins

@@ -1,7 +1,8 @@
 using CsCheck;
-using WireText.Electrical;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
-namespace WireText.Tests.Electrical;
+namespace WireText.Tests.Electrical.Networks;
 
 public class LivePartTests
 {

@@ -1,4 +1,4 @@
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>What can be reached from a net over elements and over contacts that some position closes.</summary>
 public sealed class Reach

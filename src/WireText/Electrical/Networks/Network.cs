@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>A circuit as a graph: nets, the elements between them, and the contacts that may join them.</summary>
 /// <remarks>Everything is seen from the first output jack: its tip and its sleeve.</remarks>

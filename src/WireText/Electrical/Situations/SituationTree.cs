@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Situations;
 
 /// <summary>All situations of a network: they share no state and leave none out. Plugs stand at rest in all of them.</summary>
 /// <param name="Situations">Ordered by the positions of the controls as declared; any comes first. Empty when there were too many.</param>

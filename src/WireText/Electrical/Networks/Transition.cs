@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>A control on its way from one position to the next, all its poles together, either way round.</summary>
 public sealed record Transition(Control Control, int From, int To)

@@ -1,7 +1,7 @@
 using CsCheck;
-using WireText.Electrical;
+using WireText.Electrical.Situations;
 
-namespace WireText.Tests.Electrical;
+namespace WireText.Tests.Electrical.Situations;
 
 public class ContactReportTests
 {

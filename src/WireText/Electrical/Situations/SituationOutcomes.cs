@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Situations;
 
 /// <summary>The outcome of every situation at two dial settings: at rest, and with all dials at 5.</summary>
 /// <remarks>

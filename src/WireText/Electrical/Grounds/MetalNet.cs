@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Grounds;
 
 /// <summary>Metal that must be grounded, soldered into one net, and how it comes to the sleeve.</summary>
 /// <param name="Lugs">Its metal lugs, in order.</param>

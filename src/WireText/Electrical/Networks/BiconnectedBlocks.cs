@@ -1,4 +1,4 @@
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>The biconnected blocks of a multigraph: two edges share a block when a simple cycle runs through both.</summary>
 /// <remarks>

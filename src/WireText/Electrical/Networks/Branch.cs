@@ -1,4 +1,4 @@
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>What an edge of the network is: an element, a section of a track, or one side of an amplifier.</summary>
 public enum BranchKind

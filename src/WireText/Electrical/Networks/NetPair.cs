@@ -1,4 +1,4 @@
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>Two different nets, the lower number first, that a contact joins.</summary>
 public readonly record struct NetPair(int Low, int High)

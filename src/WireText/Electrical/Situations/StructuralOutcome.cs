@@ -1,4 +1,6 @@
-namespace WireText.Electrical;
+using WireText.Electrical.Networks;
+
+namespace WireText.Electrical.Situations;
 
 /// <summary>What the jack gets, as far as the structure of the network tells: no values looked at.</summary>
 public enum StructuralOutcome

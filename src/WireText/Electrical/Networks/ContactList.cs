@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>The nets that the positions of one control join.</summary>
 /// <param name="Closed">For each position, pairs that together join what the position joins; a pair inside one net is left out.</param>

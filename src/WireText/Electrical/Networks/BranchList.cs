@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Networks;
 
 /// <summary>Turns elements between lugs into branches between nets.</summary>
 internal static class BranchList

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Grounds;
 
 /// <summary>Finds how every bare metal lug of a circuit comes to the sleeve: by solder, by touch, by contacts, or not at all.</summary>
 public sealed class MetalNetFinder

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Mutes;
 
 /// <summary>Recognises mutes from their structure, not from what is heard alone.</summary>
 /// <remarks>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
-using WireText.Electrical.Sound;
+using WireText.Electrical.Mutes;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
 
-namespace WireText.Electrical;
+namespace WireText.Electrical.Sound;
 
 /// <summary>What is heard in one situation, dials at rest.</summary>
 public sealed record SituationSound(Situation Situation, JackSound Sound)
