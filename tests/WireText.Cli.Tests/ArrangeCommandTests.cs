@@ -2,14 +2,14 @@ namespace WireText.Cli.Tests;
 
 public sealed class ArrangeCommandTests : IDisposable
 {
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Arrange_OfACircuitWithoutPlaces_PrintsABlock()
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "arrange", "-");
+        var ran = Ran.Of(new TestHost(Sample.Right), "arrange", "-");
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith("arrange\n    ", ran.Output, StringComparison.Ordinal);
@@ -19,16 +19,16 @@ public sealed class ArrangeCommandTests : IDisposable
     [Fact]
     public void Arrange_Write_KeepsTheFileAndThenHasNothingToDo()
     {
-        var file = bench.Put("a.wiring", "# mine\n" + Bench.Right);
+        var file = folder.Put("a.wiring", "# mine\n" + Sample.Right);
 
-        var first = Bench.Run("arrange", file, "--write");
+        var first = Ran.Of("arrange", file, "--write");
         var written = File.ReadAllText(file);
-        var second = Bench.Run("arrange", file, "--write");
+        var second = Ran.Of("arrange", file, "--write");
 
         Assert.Equal((0, ""), (first.Code, first.Output));
         Assert.StartsWith("# mine\n", written, StringComparison.Ordinal);
         Assert.Contains("\narrange\n", written, StringComparison.Ordinal);
-        Assert.Equal(0, Bench.Run("check", file).Code);
+        Assert.Equal(0, Ran.Of("check", file).Code);
         Assert.Contains("every part has its place already", second.Error, StringComparison.Ordinal);
         Assert.Equal(written, File.ReadAllText(file));
     }
@@ -36,7 +36,7 @@ public sealed class ArrangeCommandTests : IDisposable
     [Fact]
     public void Arrange_Write_OfStandardInput_IsRefused()
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "arrange", "-", "--write");
+        var ran = Ran.Of(new TestHost(Sample.Right), "arrange", "-", "--write");
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("leave --write out", ran.Error, StringComparison.Ordinal);
@@ -45,11 +45,11 @@ public sealed class ArrangeCommandTests : IDisposable
     [Fact]
     public void Draw_WithoutPlaces_OffersToKeepThem_AndWithThemDoesNot()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var before = Bench.Run("draw", file);
-        Bench.Run("arrange", file, "--write");
-        var after = Bench.Run("draw", file);
+        var before = Ran.Of("draw", file);
+        Ran.Of("arrange", file, "--write");
+        var after = Ran.Of("draw", file);
 
         Assert.Contains($"'wiretext arrange {file} --write' keeps them", before.Error, StringComparison.Ordinal);
         Assert.Equal("", after.Error);

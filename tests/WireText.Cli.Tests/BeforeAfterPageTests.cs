@@ -9,13 +9,13 @@ public class BeforeAfterPageTests
     [SkippableFact]
     public void Page_AgainstTheLastCommit_NamesEveryDrawing()
     {
-        using var bench = new Bench();
+        using var folder = new TestFolder();
 
-        var (code, _, error) = Run("HEAD", bench["page.html"]);
+        var (code, _, error) = Run("HEAD", folder["page.html"]);
         Skip.If(error.Contains("no revision", StringComparison.Ordinal), "This is no git repository with a commit.");
 
         Assert.Equal((0, ""), (code, error));
-        var page = bench.Text("page.html");
+        var page = folder.Text("page.html");
         foreach (var example in Repository.Examples)
         {
             Assert.Contains(
@@ -29,13 +29,13 @@ public class BeforeAfterPageTests
     [SkippableFact]
     public void Page_AgainstWhatIsNoRevision_IsRefused()
     {
-        using var bench = new Bench();
+        using var folder = new TestFolder();
 
-        var (code, _, error) = Run("no-such-revision", bench["page.html"]);
+        var (code, _, error) = Run("no-such-revision", folder["page.html"]);
 
         Assert.Equal(2, code);
         Assert.Contains("'no-such-revision' is no revision", error, StringComparison.Ordinal);
-        Assert.False(File.Exists(bench["page.html"]));
+        Assert.False(File.Exists(folder["page.html"]));
     }
 
     private static (int Code, string Output, string Error) Run(params string[] arguments)

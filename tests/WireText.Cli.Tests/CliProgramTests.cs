@@ -8,19 +8,19 @@ public sealed class CliProgramTests : IDisposable
 {
     private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format", "export", "response"];
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
     public static TheoryData<string> FileCommands => ["check", "draw", "format", "response"];
 
     public static TheoryData<string> AllCommands => [.. Commands];
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Theory]
     [MemberData(nameof(AllCommands))]
     public void Help_OfEachCommand_HasAnExampleThatRuns(string command)
     {
-        var ran = Bench.Run(command, "--help");
+        var ran = Ran.Of(command, "--help");
 
         Assert.Equal(0, ran.Code);
         Assert.Empty(ran.Error);
@@ -32,7 +32,7 @@ public sealed class CliProgramTests : IDisposable
     [Fact]
     public void Help_OfTheProgram_NamesEveryCommandAndTheExitCodes()
     {
-        var ran = Bench.Run("--help");
+        var ran = Ran.Of("--help");
 
         Assert.Equal(0, ran.Code);
         Assert.All(Commands, name => Assert.Contains($"wiretext {name}", ran.Output, StringComparison.Ordinal));
@@ -42,7 +42,7 @@ public sealed class CliProgramTests : IDisposable
     [Fact]
     public void Version_IsOneLine()
     {
-        var ran = Bench.Run("--version");
+        var ran = Ran.Of("--version");
 
         Assert.Equal(0, ran.Code);
         Assert.Matches(@"^\d+\.\d+\.\d+\S*\n$", ran.Output);
@@ -68,7 +68,7 @@ public sealed class CliProgramTests : IDisposable
     [InlineData("[diagram]", "check", "a.wiring")]
     public void Run_WrongUse_Exits2AndSpeaksOnStandardErrorAlone(params string[] args)
     {
-        var ran = Bench.Run(args);
+        var ran = Ran.Of(args);
 
         Assert.Equal(2, ran.Code);
         Assert.Empty(ran.Output);
@@ -79,21 +79,21 @@ public sealed class CliProgramTests : IDisposable
     public void Run_MistypedCommand_OffersTheNearest() =>
         Assert.StartsWith(
             "wiretext: no command is called 'chekc'; did you mean 'check'?\n",
-            Bench.Run("chekc", "a.wiring").Error,
+            Ran.Of("chekc", "a.wiring").Error,
             StringComparison.Ordinal
         );
 
     [Theory]
     [MemberData(nameof(FileCommands))]
     public void Run_FileThatIsNotThere_Exits2(string command) =>
-        AssertCannotRead(command, bench["none.wiring"], "there is no such file");
+        AssertCannotRead(command, folder["none.wiring"], "there is no such file");
 
     [Theory]
     [MemberData(nameof(FileCommands))]
     public void Run_FolderWithoutAnyWiring_Exits2(string command) =>
         AssertCannotRead(
             command,
-            bench.Folder,
+            folder.Root,
             command == "check" ? "there is no .wiring file in it" : "it is a folder"
         );
 
@@ -103,31 +103,31 @@ public sealed class CliProgramTests : IDisposable
     {
         byte[] content = [0x7F, .. "ELF"u8, 0xFF, 0xFE, 0x00, 0x80];
 
-        AssertCannotRead(command, bench.Put("a.wiring", content), "not text in UTF-8");
+        AssertCannotRead(command, folder.Put("a.wiring", content), "not text in UTF-8");
 
-        Assert.Equal(content, File.ReadAllBytes(bench["a.wiring"]));
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(content, File.ReadAllBytes(folder["a.wiring"]));
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Theory]
     [MemberData(nameof(FileCommands))]
     public void Run_FileLargerThanAnyWiring_Exits2(string command) =>
-        AssertCannotRead(command, bench.Put("a.wiring", new byte[17 * 1024 * 1024]), "larger than");
+        AssertCannotRead(command, folder.Put("a.wiring", new byte[17 * 1024 * 1024]), "larger than");
 
     [Fact]
     public void Run_NameThatStartsWithAt_IsAFileLikeAnyOther()
     {
-        var folder = Directory.GetCurrentDirectory();
-        bench.Put("@a.wiring", Bench.Right);
+        var before = Directory.GetCurrentDirectory();
+        folder.Put("@a.wiring", Sample.Right);
         try
         {
-            Directory.SetCurrentDirectory(bench.Folder);
+            Directory.SetCurrentDirectory(folder.Root);
 
-            Assert.Equal(0, Bench.Run("check", "@a.wiring").Code);
+            Assert.Equal(0, Ran.Of("check", "@a.wiring").Code);
         }
         finally
         {
-            Directory.SetCurrentDirectory(folder);
+            Directory.SetCurrentDirectory(before);
         }
     }
 
@@ -144,7 +144,7 @@ public sealed class CliProgramTests : IDisposable
     [Fact]
     public void Parts_NoName_ListsEveryStandardModel()
     {
-        var ran = Bench.Run("parts");
+        var ran = Ran.Of("parts");
 
         Assert.Equal(0, ran.Code);
         Assert.All(
@@ -158,7 +158,7 @@ public sealed class CliProgramTests : IDisposable
     {
         foreach (var part in StandardParts.Catalogue.Definitions.Where(part => part.Model != "standard"))
         {
-            var ran = Bench.Run("parts", part.Model);
+            var ran = Ran.Of("parts", part.Model);
 
             Assert.Equal(0, ran.Code);
             Assert.Contains($"define {part.Kind} {part.Model}", ran.Output, StringComparison.Ordinal);
@@ -168,14 +168,14 @@ public sealed class CliProgramTests : IDisposable
 
     [Fact]
     public void Parts_NameWithATypo_OffersTheNearest() =>
-        Assert.Contains("did you mean 'lever-3way'?", Bench.Run("parts", "lever-3wya").Error, StringComparison.Ordinal);
+        Assert.Contains("did you mean 'lever-3way'?", Ran.Of("parts", "lever-3wya").Error, StringComparison.Ordinal);
 
     [Fact]
     public void Explain_EachFinding_SaysWhyAndHowToMend()
     {
         foreach (var check in FindingCatalogue.All)
         {
-            var ran = Bench.Run("explain", check.Id);
+            var ran = Ran.Of("explain", check.Id);
 
             Assert.Equal(0, ran.Code);
             Assert.Contains(check.Why.Trim(), ran.Output, StringComparison.Ordinal);
@@ -187,13 +187,13 @@ public sealed class CliProgramTests : IDisposable
     public void Explain_NameWithATypo_OffersTheNearest() =>
         Assert.Contains(
             "did you mean 'floating-ground'?",
-            Bench.Run("explain", "floating-gruond").Error,
+            Ran.Of("explain", "floating-gruond").Error,
             StringComparison.Ordinal
         );
 
     private static void AssertCannotRead(string command, string file, string why)
     {
-        var ran = Bench.Run(command, file);
+        var ran = Ran.Of(command, file);
 
         Assert.Equal(2, ran.Code);
         Assert.StartsWith($"wiretext: cannot read '{file}': ", ran.Error, StringComparison.Ordinal);
@@ -203,14 +203,14 @@ public sealed class CliProgramTests : IDisposable
     /// <summary>Runs an example of a help text on a formatted, right file.</summary>
     private Ran RunExample(string example)
     {
-        bench.Put("guitar.wiring", Bench.Right);
-        Bench.Run("format", bench["guitar.wiring"]);
+        folder.Put("guitar.wiring", Sample.Right);
+        Ran.Of("format", folder["guitar.wiring"]);
         var args = example
             .Trim()
             .Split(' ')
             .Select(arg => arg.Replace("*", "guitar", StringComparison.Ordinal))
-            .Select(arg => arg.StartsWith("guitar.", StringComparison.Ordinal) ? bench[arg] : arg);
-        return Bench.Run([.. args]);
+            .Select(arg => arg.StartsWith("guitar.", StringComparison.Ordinal) ? folder[arg] : arg);
+        return Ran.Of([.. args]);
     }
 
     /// <summary>A console whose every output is a full disk.</summary>

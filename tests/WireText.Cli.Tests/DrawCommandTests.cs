@@ -13,27 +13,27 @@ public sealed class DrawCommandTests : IDisposable
 {
     private static readonly byte[] PngSignature = [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A];
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Draw_NoTarget_WritesAnSvgBesideTheFile()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file);
+        var ran = Ran.Of("draw", file);
 
         Assert.Equal((0, ""), (ran.Code, ran.Output));
         Assert.StartsWith($"{file}: info: places were searched for", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.svg", "a.wiring"], bench.Names);
-        Assert.Equal("svg", XDocument.Parse(bench.Text("a.svg")).Root!.Name.LocalName);
+        Assert.Equal(["a.svg", "a.wiring"], folder.Names);
+        Assert.Equal("svg", XDocument.Parse(folder.Text("a.svg")).Root!.Name.LocalName);
     }
 
     [Fact]
     public void Draw_Trace_SaysWhatIsFollowed()
     {
-        var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hot", "-o", "-");
+        var ran = Ran.Of("draw", folder.Put("a.wiring", Sample.Right), "--trace", "neck.hot", "-o", "-");
 
         Assert.Equal(0, ran.Code);
         Assert.Contains("Following: neck.hot", ran.Output, StringComparison.Ordinal);
@@ -55,7 +55,7 @@ public sealed class DrawCommandTests : IDisposable
             wire    sel.case       to out.sleeve           black
 
             """;
-        var ran = Bench.Run("draw", bench.Put("a.wiring", Selector), "--views", "positions", "-o", "-");
+        var ran = Ran.Of("draw", folder.Put("a.wiring", Selector), "--views", "positions", "-o", "-");
 
         var views = XDocument.Parse(ran.Output).Descendants().Where(item => item.Attribute("class")?.Value == "view");
         var headings = XDocument
@@ -74,9 +74,9 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("--measure", null)]
     public void Draw_Views_WithWhatDoesNotGoWithThem_IsRefused(string option, string? value)
     {
-        string[] args = ["draw", bench.Put("a.wiring", Bench.Right), "--views", "positions", option];
+        string[] args = ["draw", folder.Put("a.wiring", Sample.Right), "--views", "positions", option];
 
-        var ran = Bench.Run(value is null ? args : [.. args, value]);
+        var ran = Ran.Of(value is null ? args : [.. args, value]);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("leave the other out", ran.Error, StringComparison.Ordinal);
@@ -85,23 +85,23 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_TraceOfNoLug_IsRefusedWithTheNearest()
     {
-        var ran = Bench.Run("draw", bench.Put("a.wiring", Bench.Right), "--trace", "neck.hit");
+        var ran = Ran.Of("draw", folder.Put("a.wiring", Sample.Right), "--trace", "neck.hit");
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("'neck.hit' is no lug; did you mean 'neck.hot'?", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Fact]
     public void Draw_Mistake_IsDrawnAndToldAndExits1()
     {
-        var file = bench.Put("a.wiring", Bench.Wrong);
+        var file = folder.Put("a.wiring", Sample.Wrong);
 
-        var ran = Bench.Run("draw", file, "-o", bench["b.svg"]);
+        var ran = Ran.Of("draw", file, "-o", folder["b.svg"]);
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("a.wiring:4:37: error: ", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring", "b.svg"], bench.Names);
+        Assert.Equal(["a.wiring", "b.svg"], folder.Names);
     }
 
     [Theory]
@@ -109,12 +109,12 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("a.PNG")]
     public void Draw_TargetEndsInPng_WritesAPng(string target)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "-o", bench[target], "--width", "300");
+        var ran = Ran.Of("draw", file, "-o", folder[target], "--width", "300");
 
         Assert.Equal(0, ran.Code);
-        var png = File.ReadAllBytes(bench[target]);
+        var png = File.ReadAllBytes(folder[target]);
         Assert.Equal(PngSignature, png[..8]);
         Assert.Equal(300, BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
     }
@@ -122,27 +122,27 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_Dpi_SetsTheWidthByThePaper()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        Bench.Run("draw", file);
+        var file = folder.Put("a.wiring", Sample.Right);
+        Ran.Of("draw", file);
         var millimetres = double.Parse(
-            XDocument.Parse(bench.Text("a.svg")).Root!.Attribute("width")!.Value[..^2],
+            XDocument.Parse(folder.Text("a.svg")).Root!.Attribute("width")!.Value[..^2],
             CultureInfo.InvariantCulture
         );
 
-        Bench.Run("draw", file, "--format", "png", "--dpi", "127");
+        Ran.Of("draw", file, "--format", "png", "--dpi", "127");
 
         // 127 dots an inch are 5 a millimetre.
-        var png = File.ReadAllBytes(bench["a.png"]);
+        var png = File.ReadAllBytes(folder["a.png"]);
         Assert.Equal(Math.Ceiling(Math.Round(millimetres * 5, 6)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
     }
 
     [Fact]
     public void Draw_Transparent_IsAnotherPng()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var paper = Bench.Run("draw", file, "-o", "-", "--format", "png", "--width", "200");
-        var clear = Bench.Run("draw", file, "-o", "-", "--format", "png", "--width", "200", "--transparent");
+        var paper = Ran.Of("draw", file, "-o", "-", "--format", "png", "--width", "200");
+        var clear = Ran.Of("draw", file, "-o", "-", "--format", "png", "--width", "200", "--transparent");
 
         Assert.Equal((0, 0), (paper.Code, clear.Code));
         Assert.Equal(PngSignature, clear.OutputBytes[..8]);
@@ -152,7 +152,7 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_StandardInput_GoesToStandardOutput()
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "draw", "-");
+        var ran = Ran.Of(new TestHost(Sample.Right), "draw", "-");
 
         Assert.Equal(0, ran.Code);
         Assert.Equal("svg", XDocument.Parse(ran.Output).Root!.Name.LocalName);
@@ -161,11 +161,11 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_TwiceAndInAnotherCulture_GivesTheSameBytes()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        var first = Bench.Run("draw", file, "-o", "-").OutputBytes;
+        var file = folder.Put("a.wiring", Sample.Right);
+        var first = Ran.Of("draw", file, "-o", "-").OutputBytes;
 
-        Assert.Equal(first, Bench.Run("draw", file, "-o", "-").OutputBytes);
-        Assert.Equal(first, OtherCulture.Run(() => Bench.Run("draw", file, "-o", "-").OutputBytes));
+        Assert.Equal(first, Ran.Of("draw", file, "-o", "-").OutputBytes);
+        Assert.Equal(first, OtherCulture.Run(() => Ran.Of("draw", file, "-o", "-").OutputBytes));
     }
 
     [Theory]
@@ -173,12 +173,12 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("full")]
     public void Draw_Measure_WritesItAndNoPicture(string effort)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "--measure", "--effort", effort);
+        var ran = Ran.Of("draw", file, "--measure", "--effort", effort);
 
         Assert.Equal(0, ran.Code);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
         using var measure = JsonDocument.Parse(ran.Output);
         var wires = measure.RootElement.GetProperty("wires");
         Assert.Equal(2, wires.GetProperty("inSource").GetInt32());
@@ -189,41 +189,41 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_MeasureAndTarget_GivesBoth()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "--measure", "-o", bench["b.svg"]);
+        var ran = Ran.Of("draw", file, "--measure", "-o", folder["b.svg"]);
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith("{", ran.Output, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring", "b.svg"], bench.Names);
+        Assert.Equal(["a.wiring", "b.svg"], folder.Names);
     }
 
     [Fact]
     [UnsupportedOSPlatform("windows")]
     public void Draw_ExistingTarget_IsReplacedWholeAndKeepsItsRights()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        bench.Put("a.svg", new string('x', 1_000_000));
+        var file = folder.Put("a.wiring", Sample.Right);
+        folder.Put("a.svg", new string('x', 1_000_000));
         const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        File.SetUnixFileMode(bench["a.svg"], mine);
+        File.SetUnixFileMode(folder["a.svg"], mine);
 
-        Assert.Equal(0, Bench.Run("draw", file).Code);
+        Assert.Equal(0, Ran.Of("draw", file).Code);
 
-        Assert.EndsWith("</svg>\n", bench.Text("a.svg"), StringComparison.Ordinal);
-        Assert.Equal(mine, File.GetUnixFileMode(bench["a.svg"]));
+        Assert.EndsWith("</svg>\n", folder.Text("a.svg"), StringComparison.Ordinal);
+        Assert.Equal(mine, File.GetUnixFileMode(folder["a.svg"]));
     }
 
     [Fact]
     public void Draw_TargetIsALink_WritesBehindIt()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        bench.Put("shelf/real.svg", "old");
-        File.CreateSymbolicLink(bench["link.svg"], bench["shelf/real.svg"]);
+        var file = folder.Put("a.wiring", Sample.Right);
+        folder.Put("shelf/real.svg", "old");
+        File.CreateSymbolicLink(folder["link.svg"], folder["shelf/real.svg"]);
 
-        Assert.Equal(0, Bench.Run("draw", file, "-o", bench["link.svg"]).Code);
+        Assert.Equal(0, Ran.Of("draw", file, "-o", folder["link.svg"]).Code);
 
-        Assert.NotNull(new FileInfo(bench["link.svg"]).LinkTarget);
-        Assert.EndsWith("</svg>\n", bench.Text("shelf/real.svg"), StringComparison.Ordinal);
+        Assert.NotNull(new FileInfo(folder["link.svg"]).LinkTarget);
+        Assert.EndsWith("</svg>\n", folder.Text("shelf/real.svg"), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -232,23 +232,23 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("folder.svg")] // a folder where a file should be
     public void Draw_TargetCannotBeWritten_Exits2AndLeavesNothing(string target)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        Directory.CreateDirectory(bench["folder.svg"]);
+        var file = folder.Put("a.wiring", Sample.Right);
+        Directory.CreateDirectory(folder["folder.svg"]);
 
-        var ran = Bench.Run("draw", file, "-o", bench[target]);
+        var ran = Ran.Of("draw", file, "-o", folder[target]);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("cannot write", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [SkippableFact]
     public void Draw_FullDisk_Exits2()
     {
         Skip.IfNot(File.Exists("/dev/full"), "this system has no device that is always full");
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "-o", "/dev/full", "--format", "svg");
+        var ran = Ran.Of("draw", file, "-o", "/dev/full", "--format", "svg");
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("cannot write '/dev/full'", ran.Error, StringComparison.Ordinal);
@@ -258,18 +258,18 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_NothingToDraw_LeavesTheTargetUntouched()
     {
-        var file = bench.Put("a.wiring", "jock out mono\n");
-        bench.Put("a.svg", "old");
+        var file = folder.Put("a.wiring", "jock out mono\n");
+        folder.Put("a.svg", "old");
 
-        var ran = Bench.Run("draw", file);
+        var ran = Ran.Of("draw", file);
 
         Assert.NotEqual(0, ran.Code);
         if (ran.Code == 2)
         {
-            Assert.Equal("old", bench.Text("a.svg"));
+            Assert.Equal("old", folder.Text("a.svg"));
         }
 
-        Assert.Equal(["a.svg", "a.wiring"], bench.Names);
+        Assert.Equal(["a.svg", "a.wiring"], folder.Names);
     }
 
     [Theory]
@@ -280,13 +280,13 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("--dpi", "2401")]
     public void Draw_SizeThatCannotBe_Exits2AndLeavesNothing(string option, string value)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "--format", "png", option, value);
+        var ran = Ran.Of("draw", file, "--format", "png", option, value);
 
         Assert.Equal(2, ran.Code);
         Assert.NotEmpty(ran.Error);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Theory]
@@ -295,21 +295,21 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("--transparent")]
     public void Draw_PngOptionForAnSvg_IsRefused(params string[] options)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run(["draw", file, .. options]);
+        var ran = Ran.Of(["draw", file, .. options]);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains($"{options[0]} is for a PNG", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Fact]
     public void Draw_OtherEnding_IsRefused()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "-o", bench["a.tiff"]);
+        var ran = Ran.Of("draw", file, "-o", folder["a.tiff"]);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("in none of .svg, .png and .pdf", ran.Error, StringComparison.Ordinal);
@@ -323,24 +323,24 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("3:4", 0.75)]
     public void Draw_Scale_SetsThePageOfEveryFormat(string ratio, double scale)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        Bench.Run("draw", file, "-o", bench["true.svg"]);
+        var file = folder.Put("a.wiring", Sample.Right);
+        Ran.Of("draw", file, "-o", folder["true.svg"]);
         foreach (var name in new[] { "b.svg", "b.png", "b.pdf" })
         {
-            Assert.Equal(0, Bench.Run("draw", file, "-o", bench[name], "--scale", ratio).Code);
+            Assert.Equal(0, Ran.Of("draw", file, "-o", folder[name], "--scale", ratio).Code);
         }
 
-        var (trueWidth, trueHeight) = PageOf(bench.Text("true.svg"));
-        var (width, height) = PageOf(bench.Text("b.svg"));
+        var (trueWidth, trueHeight) = PageOf(folder.Text("true.svg"));
+        var (width, height) = PageOf(folder.Text("b.svg"));
         Assert.Equal(trueWidth * scale, width, 0.001);
         Assert.Equal(trueHeight * scale, height, 0.001);
 
-        var png = File.ReadAllBytes(bench["b.png"]);
+        var png = File.ReadAllBytes(folder["b.png"]);
         Assert.Equal(Math.Ceiling(width / 25.4 * 200), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
         Assert.Equal(Math.Ceiling(height / 25.4 * 200), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(20)));
 
         var box = Regex.Match(
-            Encoding.Latin1.GetString(File.ReadAllBytes(bench["b.pdf"])),
+            Encoding.Latin1.GetString(File.ReadAllBytes(folder["b.pdf"])),
             @"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]"
         );
         Assert.Equal(width / 25.4 * 72, double.Parse(box.Groups[1].Value, CultureInfo.InvariantCulture), 0.5);
@@ -350,25 +350,22 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_ScaleOneToOne_IsWhatIsDrawnWithoutIt()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        Assert.Equal(
-            Bench.Run("draw", file, "-o", "-").Output,
-            Bench.Run("draw", file, "-o", "-", "--scale", "1:1").Output
-        );
+        Assert.Equal(Ran.Of("draw", file, "-o", "-").Output, Ran.Of("draw", file, "-o", "-", "--scale", "1:1").Output);
     }
 
     [Fact]
     public void Draw_WidthAndScale_RecordTheResolutionThatGivesThePage()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        Bench.Run("draw", file, "-o", bench["a.svg"], "--scale", "1:2");
+        var file = folder.Put("a.wiring", Sample.Right);
+        Ran.Of("draw", file, "-o", folder["a.svg"], "--scale", "1:2");
 
-        Bench.Run("draw", file, "-o", bench["a.png"], "--scale", "1:2", "--width", "600");
+        Ran.Of("draw", file, "-o", folder["a.png"], "--scale", "1:2", "--width", "600");
 
-        var png = File.ReadAllBytes(bench["a.png"]);
+        var png = File.ReadAllBytes(folder["a.png"]);
         var metres = 600.0 / BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(41));
-        Assert.Equal(PageOf(bench.Text("a.svg")).Width, metres * 1000, 0.05);
+        Assert.Equal(PageOf(folder.Text("a.svg")).Width, metres * 1000, 0.05);
     }
 
     [Theory]
@@ -383,26 +380,26 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("")]
     public void Draw_ScaleThatIsNone_SaysWhatIsOne(string ratio)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "--scale", ratio);
+        var ran = Ran.Of("draw", file, "--scale", ratio);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains($"--scale {ratio}: a scale is PAPER:REAL", ran.Error, StringComparison.Ordinal);
         Assert.Contains("write 1:1 for true size", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Fact]
     public void Draw_PdfTooLargeForAPage_SaysSoAndLeavesNothing()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("draw", file, "--format", "pdf", "--scale", "100:1");
+        var ran = Ran.Of("draw", file, "--format", "pdf", "--scale", "100:1");
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("too large for a PDF; up to 5080 mm will do", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Theory]
@@ -411,17 +408,17 @@ public sealed class DrawCommandTests : IDisposable
     [InlineData("--format", "pdf", "a.pdf")]
     public void Draw_Pdf_IsWrittenWholeAndTheSameTwice(string option, string value, string written)
     {
-        var file = bench.Put("a.wiring", Bench.Right);
-        string[] args = ["draw", file, option, option == "-o" ? bench[value] : value];
+        var file = folder.Put("a.wiring", Sample.Right);
+        string[] args = ["draw", file, option, option == "-o" ? folder[value] : value];
 
-        Assert.Equal(0, Bench.Run(args).Code);
-        var first = File.ReadAllBytes(bench[written]);
-        Bench.Run(args);
+        Assert.Equal(0, Ran.Of(args).Code);
+        var first = File.ReadAllBytes(folder[written]);
+        Ran.Of(args);
 
         Assert.StartsWith("%PDF-", Encoding.Latin1.GetString(first), StringComparison.Ordinal);
         Assert.EndsWith("%%EOF", Encoding.Latin1.GetString(first).TrimEnd(), StringComparison.Ordinal);
-        Assert.Equal(first, File.ReadAllBytes(bench[written]));
-        Assert.Equal(2, bench.Names.Count());
+        Assert.Equal(first, File.ReadAllBytes(folder[written]));
+        Assert.Equal(2, folder.Names.Count());
     }
 
     private static (double Width, double Height) PageOf(string svg)
@@ -435,22 +432,22 @@ public sealed class DrawCommandTests : IDisposable
     [Fact]
     public void Draw_OverItsOwnSource_IsRefused()
     {
-        var file = bench.Put("a.svg", Bench.Right);
+        var file = folder.Put("a.svg", Sample.Right);
 
-        var ran = Bench.Run("draw", file);
+        var ran = Ran.Of("draw", file);
 
         Assert.Equal(2, ran.Code);
-        Assert.Equal(Bench.Right, bench.Text("a.svg"));
+        Assert.Equal(Sample.Right, folder.Text("a.svg"));
     }
 
     [Fact]
     public void Draw_PictureAndMeasureToOnePlace_IsRefused() =>
-        Assert.Equal(2, Bench.Run(new TestHost(Bench.Right), "draw", "-", "-o", "-", "--measure").Code);
+        Assert.Equal(2, Ran.Of(new TestHost(Sample.Right), "draw", "-", "-o", "-", "--measure").Code);
 
     [Fact]
     public void Draw_InputThatIsNoText_Exits2()
     {
-        var ran = Bench.Run(new TestHost(Encoding.Latin1.GetBytes("# 10 µF\n")), "draw", "-");
+        var ran = Ran.Of(new TestHost(Encoding.Latin1.GetBytes("# 10 µF\n")), "draw", "-");
 
         Assert.Equal(2, ran.Code);
         Assert.Equal("wiretext: cannot read '-': it is not text in UTF-8\n", ran.Error);

@@ -12,9 +12,9 @@ public sealed class ExportCommandTests : IDisposable
 {
     private static readonly string Example = Repository.PathOf("examples", "2-two-pickups-mute.wiring");
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     /// <summary>The referee is ngspice: it runs the very file that the command wrote.</summary>
     [SkippableTheory]
@@ -25,10 +25,10 @@ public sealed class ExportCommandTests : IDisposable
     {
         Ngspice.SkipWhereAbsent();
 
-        var ran = Bench.Run("export", Example, "--spice", "--at", state, "-o", bench["deck.cir"]);
+        var ran = Ran.Of("export", Example, "--spice", "--at", state, "-o", folder["deck.cir"]);
 
         Assert.Equal((0, ""), (ran.Code, ran.Output));
-        var table = Ngspice.RunAsItIs(bench.Text("deck.cir"), "response.txt");
+        var table = Ngspice.RunAsItIs(folder.Text("deck.cir"), "response.txt");
         var ours = Levels(state, [.. table.Select(row => row[0])]);
         // ac dec 133 20 20000 gives 400 points.
         Assert.Equal(400, table.Count);
@@ -40,7 +40,7 @@ public sealed class ExportCommandTests : IDisposable
     {
         Ngspice.SkipWhereAbsent();
 
-        var ran = Bench.Run("export", Example, "--spice", "--at", "mute=down");
+        var ran = Ran.Of("export", Example, "--spice", "--at", "mute=down");
 
         Assert.Equal(0, ran.Code);
         Assert.Contains("tip and sleeve are joined", Ngspice.OutputOf(ran.Output), StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public sealed class ExportCommandTests : IDisposable
     [Fact]
     public void Spice_NoTarget_GoesToStandardOutputWithNodesByLug()
     {
-        var ran = Bench.Run("export", Example, "--spice", "--at", "sel=neck,vol=7");
+        var ran = Ran.Of("export", Example, "--spice", "--at", "sel=neck,vol=7");
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith(
@@ -65,7 +65,7 @@ public sealed class ExportCommandTests : IDisposable
     [Fact]
     public void Spice_WiringOnStandardInput_IsRead()
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "export", "-", "--spice");
+        var ran = Ran.Of(new TestHost(Sample.Right), "export", "-", "--spice");
 
         Assert.Equal(0, ran.Code);
         Assert.Contains("\nl_neck neck__l out_tip 2.4\n", ran.Output, StringComparison.Ordinal);
@@ -77,17 +77,17 @@ public sealed class ExportCommandTests : IDisposable
     [InlineData("tone=12", "wiretext: --at tone=12: 'tone' turns from 0 to 10; '12' is not on it\n")]
     public void Spice_StateThatIsNot_Exits2WritesNothingAndOffersTheNearest(string state, string message)
     {
-        var ran = Bench.Run("export", Example, "--spice", "--at", state, "-o", bench["deck.cir"]);
+        var ran = Ran.Of("export", Example, "--spice", "--at", state, "-o", folder["deck.cir"]);
 
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.EndsWith(message, ran.Error, StringComparison.Ordinal);
-        Assert.Empty(bench.Names);
+        Assert.Empty(folder.Names);
     }
 
     [Fact]
     public void Spice_WiringWithAMistake_IsWrittenAsItIsWiredAndExits1()
     {
-        var ran = Bench.Run("export", bench.Put("a.wiring", Bench.Wrong), "--spice");
+        var ran = Ran.Of("export", folder.Put("a.wiring", Sample.Wrong), "--spice");
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("a.wiring:4:37: error: ", ran.Error, StringComparison.Ordinal);
@@ -99,29 +99,29 @@ public sealed class ExportCommandTests : IDisposable
     [InlineData("no wiring at all\n", "the circuit has no output jack to listen at")]
     public void Spice_NothingToListenAt_Exits2(string wiring, string why)
     {
-        var ran = Bench.Run("export", bench.Put("a.wiring", wiring), "--spice", "-o", bench["deck.cir"]);
+        var ran = Ran.Of("export", folder.Put("a.wiring", wiring), "--spice", "-o", folder["deck.cir"]);
 
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.Contains($"wiretext: {why}", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Fact]
     public void Spice_TargetIsTheWiring_IsRefused()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("export", file, "--spice", "-o", file);
+        var ran = Ran.Of("export", file, "--spice", "-o", file);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("is the wiring itself", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(Bench.Right, bench.Text("a.wiring"));
+        Assert.Equal(Sample.Right, folder.Text("a.wiring"));
     }
 
     [Fact]
     public void Export_FileThatIsNotThere_Exits2()
     {
-        var ran = Bench.Run("export", bench["none.wiring"], "--spice");
+        var ran = Ran.Of("export", folder["none.wiring"], "--spice");
 
         Assert.Equal(2, ran.Code);
         Assert.StartsWith("wiretext: cannot read ", ran.Error, StringComparison.Ordinal);

@@ -8,9 +8,9 @@ namespace WireText.Cli.Tests;
 /// </summary>
 public sealed partial class FindingCommandsTests : IDisposable
 {
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Theory]
     [InlineData("a.wiring")]
@@ -19,7 +19,7 @@ public sealed partial class FindingCommandsTests : IDisposable
     [InlineData("two\nlines\r.wiring")]
     public void Command_OfAFileWithAnAwkwardName_ReadsBackAsThatName(string name)
     {
-        var file = bench.Put(name, Bench.Wrong);
+        var file = folder.Put(name, Sample.Wrong);
 
         var ran = Run(file);
 
@@ -34,7 +34,7 @@ public sealed partial class FindingCommandsTests : IDisposable
     [Fact]
     public void Message_WithHelpOfSeveralLines_IsOneLine()
     {
-        var ran = Bench.Run("check", "--format", "github", Shown.Example("mistakes/positions-exchanged.wiring"));
+        var ran = Ran.Of("check", "--format", "github", Shown.Example("mistakes/positions-exchanged.wiring"));
 
         var (_, _, message) = Read(Assert.Single(Lines(ran.Output)));
         Assert.Contains("\n     replace  positions ", message, StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public sealed partial class FindingCommandsTests : IDisposable
     [Fact]
     public void Message_WithAPercent_ReadsBack()
     {
-        var file = bench.Put("a.wiring", "jack out\nwire out.tip to out.sleeve 100%0A::x\n");
+        var file = folder.Put("a.wiring", "jack out\nwire out.tip to out.sleeve 100%0A::x\n");
 
         var (_, _, message) = Read(Lines(Run(file).Output)[0]);
 
@@ -53,26 +53,26 @@ public sealed partial class FindingCommandsTests : IDisposable
     [Fact]
     public void Word_IsThatOfTheSeverity()
     {
-        Assert.Equal("warning", Read(Assert.Single(Lines(Run(bench.Put("a.wiring", Bench.Doubtful)).Output))).Word);
+        Assert.Equal("warning", Read(Assert.Single(Lines(Run(folder.Put("a.wiring", Sample.Doubtful)).Output))).Word);
         Assert.Equal(
             "notice",
-            Read(Assert.Single(Lines(Run(bench.Put("b.wiring", Bench.Right + "lift out.tip\n")).Output))).Word
+            Read(Assert.Single(Lines(Run(folder.Put("b.wiring", Sample.Right + "lift out.tip\n")).Output))).Word
         );
-        Assert.Empty(Run(bench.Put("c.wiring", Bench.Right)).Output);
+        Assert.Empty(Run(folder.Put("c.wiring", Sample.Right)).Output);
     }
 
     [Fact]
     public void File_OutsideTheFolder_IsNamedFromTheRoot()
     {
-        var file = bench.Put("a.wiring", Bench.Wrong);
+        var file = folder.Put("a.wiring", Sample.Wrong);
 
-        var ran = Bench.Run(new TestHost { WorkingFolder = bench["elsewhere"] }, "check", "--format", "github", file);
+        var ran = Ran.Of(new TestHost { WorkingFolder = folder["elsewhere"] }, "check", "--format", "github", file);
 
         Assert.Equal(file, Read(Assert.Single(Lines(ran.Output))).Properties["file"]);
     }
 
     private Ran Run(string file) =>
-        Bench.Run(new TestHost { WorkingFolder = bench.Folder }, "check", "--format", "github", file);
+        Ran.Of(new TestHost { WorkingFolder = folder.Root }, "check", "--format", "github", file);
 
     private static string[] Lines(string output) => output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 

@@ -12,11 +12,11 @@ namespace WireText.Cli.Tests;
 public sealed partial class FindingSarifTests : IDisposable
 {
     private const string Allowed =
-        Bench.Right + "metal   saddle\nallow floating-ground at saddle \"nylon {bridge} [see](it)\"\n";
+        Sample.Right + "metal   saddle\nallow floating-ground at saddle \"nylon {bridge} [see](it)\"\n";
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Sarif_OfEveryExample_KeepsToTheSchemaOfTheStandard()
@@ -24,13 +24,13 @@ public sealed partial class FindingSarifTests : IDisposable
         var schema = new SchemaCheck(ReadSchema());
         foreach (var file in Shown.Examples)
         {
-            schema.AssertValid(Bench.Run("check", "--format", "sarif", file).Output, file);
+            schema.AssertValid(Ran.Of("check", "--format", "sarif", file).Output, file);
         }
 
-        schema.AssertValid(Bench.Run(["check", "--format", "sarif", .. Shown.Examples, bench["none"]]).Output, "all");
+        schema.AssertValid(Ran.Of(["check", "--format", "sarif", .. Shown.Examples, folder["none"]]).Output, "all");
         schema.AssertValid(Run(Allowed).ToJsonString(), "with an allowance");
         schema.AssertValid(
-            Bench.Run(new TestHost("lift x\n"), "check", "--format", "sarif", "-").Output,
+            Ran.Of(new TestHost("lift x\n"), "check", "--format", "sarif", "-").Output,
             "standard input"
         );
     }
@@ -43,7 +43,7 @@ public sealed partial class FindingSarifTests : IDisposable
     [InlineData("later", "1")]
     public void Schema_OfTheStandard_SaysNoToAWrongKey(string key, string value)
     {
-        var log = Run(Bench.Wrong);
+        var log = Run(Sample.Wrong);
         Results(log).Single()[key] = JsonNode.Parse(value);
 
         new SchemaCheck(ReadSchema()).AssertInvalid(log);
@@ -80,7 +80,7 @@ public sealed partial class FindingSarifTests : IDisposable
     [Fact]
     public void Results_OfAllExamplesAndARemark_HaveAKindALevelAndSuppressions()
     {
-        var results = Results(RunAll()).Concat(Results(Run(Bench.Right + "lift out.tip\n"))).ToList();
+        var results = Results(RunAll()).Concat(Results(Run(Sample.Right + "lift out.tip\n"))).ToList();
 
         Assert.Contains(results, result => (string?)result["kind"] == "informational");
         Assert.All(
@@ -116,10 +116,10 @@ public sealed partial class FindingSarifTests : IDisposable
     [InlineData("./x/../a.wiring", "a.wiring")]
     public void Uri_OfAFileBelowTheFolder_IsRelativeAndEncoded(string name, string uri)
     {
-        Directory.CreateDirectory(bench["x"]);
-        bench.Put(name, Bench.Wrong);
+        Directory.CreateDirectory(folder["x"]);
+        folder.Put(name, Sample.Wrong);
 
-        var location = Results(Run(bench.Folder, bench[name])).Single()["locations"]![0]!["physicalLocation"]![
+        var location = Results(Run(folder.Root, folder[name])).Single()["locations"]![0]!["physicalLocation"]![
             "artifactLocation"
         ]!;
 
@@ -131,12 +131,12 @@ public sealed partial class FindingSarifTests : IDisposable
     [Fact]
     public void Uri_OfAFileElsewhere_IsAbsolute()
     {
-        var file = bench.Put("a b.wiring", Bench.Wrong);
-        Directory.CreateDirectory(bench["guitars/old"]);
+        var file = folder.Put("a b.wiring", Sample.Wrong);
+        Directory.CreateDirectory(folder["guitars/old"]);
 
-        var location = Results(Run(bench["guitars/old"], bench["guitars/old/../../a b.wiring"])).Single()["locations"]![
-            0
-        ]!["physicalLocation"]!["artifactLocation"]!;
+        var location = Results(Run(folder["guitars/old"], folder["guitars/old/../../a b.wiring"])).Single()[
+            "locations"
+        ]![0]!["physicalLocation"]!["artifactLocation"]!;
 
         Assert.Equal("file://" + file.Replace(" ", "%20", StringComparison.Ordinal), (string?)location["uri"]);
         Assert.Null(location["uriBaseId"]);
@@ -174,25 +174,25 @@ public sealed partial class FindingSarifTests : IDisposable
     [Fact]
     public void Sarif_FileThatIsNotThere_IsARunThatDidNotSucceed()
     {
-        var file = bench.Put("a.wiring", Bench.Right);
+        var file = folder.Put("a.wiring", Sample.Right);
 
-        var ran = Bench.Run("check", "--format", "sarif", bench["none.wiring"], file);
+        var ran = Ran.Of("check", "--format", "sarif", folder["none.wiring"], file);
         var invocation = JsonNode.Parse(ran.Output)!["runs"]![0]!["invocations"]![0]!;
 
         Assert.Equal(2, ran.Code);
         Assert.False((bool)invocation["executionSuccessful"]!);
         var notification = Assert.Single(invocation["toolExecutionNotifications"]!.AsArray())!;
         Assert.Contains("there is no such file", (string?)notification["message"]!["text"], StringComparison.Ordinal);
-        Assert.True((bool)Run(Bench.Right)["runs"]![0]!["invocations"]![0]!["executionSuccessful"]!);
+        Assert.True((bool)Run(Sample.Right)["runs"]![0]!["invocations"]![0]!["executionSuccessful"]!);
     }
 
     /// <summary>3.14.15: an artifact stands once, whatever the number of its results.</summary>
     [Fact]
     public void Artifacts_OfFilesGivenTwice_StandOnce()
     {
-        var (right, wrong) = (bench.Put("r.wiring", Bench.Right), bench.Put("w.wiring", Bench.Wrong));
+        var (right, wrong) = (folder.Put("r.wiring", Sample.Right), folder.Put("w.wiring", Sample.Wrong));
 
-        var log = Run(bench.Folder, right, wrong, wrong);
+        var log = Run(folder.Root, right, wrong, wrong);
 
         Assert.Equal(
             ["r.wiring", "w.wiring"],
@@ -207,7 +207,7 @@ public sealed partial class FindingSarifTests : IDisposable
         var written = new SortedSet<string>(StringComparer.Ordinal);
         Collect(RunAll(), written);
         Collect(Run(Allowed), written);
-        Collect(JsonNode.Parse(Bench.Run("check", "--format", "sarif", bench["none.wiring"]).Output), written);
+        Collect(JsonNode.Parse(Ran.Of("check", "--format", "sarif", folder["none.wiring"]).Output), written);
 
         var page = File.ReadAllLines(Repository.PathOf("docs", "findings-sarif.md"))
             .Where(line => line.StartsWith("| `", StringComparison.Ordinal))
@@ -241,13 +241,13 @@ public sealed partial class FindingSarifTests : IDisposable
     }
 
     private static JsonNode RunAll() =>
-        JsonNode.Parse(Bench.Run(["check", "--format", "sarif", .. Shown.Examples]).Output)!;
+        JsonNode.Parse(Ran.Of(["check", "--format", "sarif", .. Shown.Examples]).Output)!;
 
-    private JsonNode Run(string wiring) => Run(bench.Folder, bench.Put("a.wiring", wiring));
+    private JsonNode Run(string wiring) => Run(folder.Root, folder.Put("a.wiring", wiring));
 
     private static JsonNode Run(string workingFolder, params string[] files) =>
         JsonNode.Parse(
-            Bench.Run(new TestHost { WorkingFolder = workingFolder }, ["check", "--format", "sarif", .. files]).Output
+            Ran.Of(new TestHost { WorkingFolder = workingFolder }, ["check", "--format", "sarif", .. files]).Output
         )!;
 
     private static IEnumerable<JsonNode> Results(JsonNode log) =>

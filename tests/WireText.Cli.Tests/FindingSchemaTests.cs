@@ -8,9 +8,9 @@ public sealed class FindingSchemaTests : IDisposable
 {
     private static readonly string Schema = File.ReadAllText(Repository.PathOf("docs", "findings.schema.json"));
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     /// <summary>Each example alone, so that a failure names it, and closed: a key that is written must be described.</summary>
     [Fact]
@@ -19,7 +19,7 @@ public sealed class FindingSchemaTests : IDisposable
         var schema = SchemaCheck.Closed(Schema);
         foreach (var file in Shown.Examples)
         {
-            schema.AssertValid(Bench.Run("check", "--format", "json", file).Output, file);
+            schema.AssertValid(Ran.Of("check", "--format", "json", file).Output, file);
         }
     }
 
@@ -27,11 +27,11 @@ public sealed class FindingSchemaTests : IDisposable
     [Fact]
     public void Json_OfOddCases_KeepsToTheSchema()
     {
-        bench.Put("guitars/part.wiring", "define resistor bench-1 \"x\"\n    body box 8,3\n");
-        var twice = bench.Put("guitars/a.wiring", "include \"part.wiring\"\ncircuit \"a\"\ncircuit \"b\"\nlift x\n");
+        folder.Put("guitars/part.wiring", "define resistor bench-1 \"x\"\n    body box 8,3\n");
+        var twice = folder.Put("guitars/a.wiring", "include \"part.wiring\"\ncircuit \"a\"\ncircuit \"b\"\nlift x\n");
 
-        var several = Bench.Run(["check", "--format", "json", twice, .. Shown.Examples]).Output;
-        var piped = Bench.Run(new TestHost("jack out\nlift out.tip\n"), "check", "--format", "json", "-").Output;
+        var several = Ran.Of(["check", "--format", "json", twice, .. Shown.Examples]).Output;
+        var piped = Ran.Of(new TestHost("jack out\nlift out.tip\n"), "check", "--format", "json", "-").Output;
 
         var schema = SchemaCheck.Closed(Schema);
         schema.AssertValid(several, "several files");
@@ -67,7 +67,7 @@ public sealed class FindingSchemaTests : IDisposable
     [InlineData("file", null)]
     public void Schema_FindingWithAWrongKey_SaysNo(string key, string? value)
     {
-        var json = JsonNode.Parse(Bench.Run("check", "--format", "json", bench.Put("a.wiring", Bench.Wrong)).Output)!;
+        var json = JsonNode.Parse(Ran.Of("check", "--format", "json", folder.Put("a.wiring", Sample.Wrong)).Output)!;
         var finding = FindingsOf(json).Single().AsObject();
         finding.Remove(key);
         if (value is not null)
@@ -81,7 +81,7 @@ public sealed class FindingSchemaTests : IDisposable
     [Fact]
     public void Schema_KeyThatIsNew_IsPassedOver()
     {
-        var json = JsonNode.Parse(Bench.Run("check", "--format", "json", bench.Put("a.wiring", Bench.Wrong)).Output)!;
+        var json = JsonNode.Parse(Ran.Of("check", "--format", "json", folder.Put("a.wiring", Sample.Wrong)).Output)!;
         FindingsOf(json).Single()["later"] = 1;
 
         new SchemaCheck(Schema).AssertValid(json.ToJsonString(), "a key of a later program");

@@ -6,7 +6,7 @@ namespace WireText.Cli.Tests;
 /// <summary><c>check --fix</c>: what it writes, and what it says.</summary>
 public sealed class FixTests : IDisposable
 {
-    private const string Floating = Bench.Right + "metal   saddle\n";
+    private const string Floating = Sample.Right + "metal   saddle\n";
 
     private const string Mended = """
         pickup  neck  single-coil  dcr=6k l=2.4H c=100p
@@ -18,45 +18,45 @@ public sealed class FixTests : IDisposable
 
         """;
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Fix_WhatIsCertain_IsWrittenAndCounted()
     {
-        var file = bench.Put("a.wiring", Floating);
-        var wrong = bench.Put("b.wiring", Bench.Wrong);
+        var file = folder.Put("a.wiring", Floating);
+        var wrong = folder.Put("b.wiring", Sample.Wrong);
 
-        var ran = Bench.Run("check", "--fix", file, wrong);
+        var ran = Ran.Of("check", "--fix", file, wrong);
 
         Assert.Equal(0, ran.Code);
-        Assert.Equal(Mended, bench.Text("a.wiring"));
-        Assert.Equal(Bench.Wrong.Replace("blakc", "black", StringComparison.Ordinal), bench.Text("b.wiring"));
+        Assert.Equal(Mended, folder.Text("a.wiring"));
+        Assert.Equal(Sample.Wrong.Replace("blakc", "black", StringComparison.Ordinal), folder.Text("b.wiring"));
         Assert.EndsWith("nothing found in 2 files\n2 mended\n", ran.Output, StringComparison.Ordinal);
-        Assert.Equal(["a.wiring", "b.wiring"], bench.Names);
+        Assert.Equal(["a.wiring", "b.wiring"], folder.Names);
     }
 
     [Fact]
     public void Fix_AgainAndWithoutIt_ChangesNothing()
     {
-        var file = bench.Put("a.wiring", Floating);
+        var file = folder.Put("a.wiring", Floating);
 
-        Bench.Run("check", file);
-        Assert.Equal(Floating, bench.Text("a.wiring"));
-        Bench.Run("check", "--fix", file);
-        var again = Bench.Run("check", "--fix", file);
+        Ran.Of("check", file);
+        Assert.Equal(Floating, folder.Text("a.wiring"));
+        Ran.Of("check", "--fix", file);
+        var again = Ran.Of("check", "--fix", file);
 
-        Assert.Equal(Mended, bench.Text("a.wiring"));
+        Assert.Equal(Mended, folder.Text("a.wiring"));
         Assert.EndsWith("0 mended\n", again.Output, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Fix_WhatIsLeft_IsShownAndDecidesTheExitCode()
     {
-        var file = bench.Put("a.wiring", Floating + "wire out.tip to out.sleeve red\n");
+        var file = folder.Put("a.wiring", Floating + "wire out.tip to out.sleeve red\n");
 
-        var ran = Bench.Run("check", "--fix", file);
+        var ran = Ran.Of("check", "--fix", file);
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("[shorted-output]", ran.Output, StringComparison.Ordinal);
@@ -73,9 +73,9 @@ public sealed class FixTests : IDisposable
         var mended = Mended
             .Replace("mono\n", "mono  \t\n", StringComparison.Ordinal)
             .Replace("\n", "\r\n", StringComparison.Ordinal);
-        var file = bench.Put("a.wiring", [.. mark, .. Encoding.UTF8.GetBytes(text)]);
+        var file = folder.Put("a.wiring", [.. mark, .. Encoding.UTF8.GetBytes(text)]);
 
-        Bench.Run("check", "--fix", file);
+        Ran.Of("check", "--fix", file);
 
         Assert.Equal([.. mark, .. Encoding.UTF8.GetBytes(mended)], File.ReadAllBytes(file));
     }
@@ -83,7 +83,7 @@ public sealed class FixTests : IDisposable
     [Fact]
     public void Fix_InAnotherFormat_WritesThatFormatAlone()
     {
-        var ran = Bench.Run("check", "--fix", "--format", "json", bench.Put("a.wiring", Floating));
+        var ran = Ran.Of("check", "--fix", "--format", "json", folder.Put("a.wiring", Floating));
 
         Assert.Empty(JsonNode.Parse(ran.Output)!["files"]![0]!["findings"]!.AsArray());
         Assert.Equal("1 mended\n", ran.Error);
@@ -92,7 +92,7 @@ public sealed class FixTests : IDisposable
     [Fact]
     public void Fix_StandardInput_Exits2()
     {
-        var ran = Bench.Run(new TestHost(Floating), "check", "--fix", "-");
+        var ran = Ran.Of(new TestHost(Floating), "check", "--fix", "-");
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("standard input cannot be mended", ran.Error, StringComparison.Ordinal);
@@ -103,25 +103,25 @@ public sealed class FixTests : IDisposable
     public void Fix_MistakeInAnIncludedFile_IsLeft()
     {
         const string part = "define resistor bench-1 \"x\"\n    body boxx 8,3\n";
-        bench.Put("part.wiring", part);
-        var file = bench.Put("a.wiring", "include \"part.wiring\"\n" + Bench.Right);
+        folder.Put("part.wiring", part);
+        var file = folder.Put("a.wiring", "include \"part.wiring\"\n" + Sample.Right);
 
-        Bench.Run("check", "--fix", file);
+        Ran.Of("check", "--fix", file);
 
-        Assert.Equal(part, bench.Text("part.wiring"));
+        Assert.Equal(part, folder.Text("part.wiring"));
     }
 
     [Fact]
     public void Fix_FileThatMayNotBeWritten_Exits2AndStays()
     {
-        var file = bench.Put("a.wiring", Floating);
+        var file = folder.Put("a.wiring", Floating);
         File.SetAttributes(file, FileAttributes.ReadOnly);
 
-        var ran = Bench.Run("check", "--fix", file);
+        var ran = Ran.Of("check", "--fix", file);
 
         Assert.Equal(2, ran.Code);
         Assert.StartsWith($"wiretext: cannot write '{file}'", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(Floating, bench.Text("a.wiring"));
+        Assert.Equal(Floating, folder.Text("a.wiring"));
         File.SetAttributes(file, FileAttributes.Normal);
     }
 }

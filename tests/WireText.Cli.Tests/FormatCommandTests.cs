@@ -7,41 +7,41 @@ public sealed class FormatCommandTests : IDisposable
     private const string Ragged =
         "jack out mono   # the only one\npickup neck single-coil\nwire neck.hot to out.tip white\n";
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Format_RaggedFile_IsRewrittenOnceAndKeepsItsWords()
     {
-        var file = bench.Put("a.wiring", Ragged);
+        var file = folder.Put("a.wiring", Ragged);
 
-        var first = Bench.Run("format", file);
-        var formatted = bench.Text("a.wiring");
-        var again = Bench.Run("format", file, "--check");
+        var first = Ran.Of("format", file);
+        var formatted = folder.Text("a.wiring");
+        var again = Ran.Of("format", file, "--check");
 
         Assert.Equal((0, 0), (first.Code, again.Code));
         Assert.NotEqual(Ragged, formatted);
         Assert.Equal(Words(Ragged), Words(formatted));
-        Assert.Equal(["a.wiring"], bench.Names);
+        Assert.Equal(["a.wiring"], folder.Names);
     }
 
     [Fact]
     public void Format_CheckOfARaggedFile_NamesItAndExits1()
     {
-        var file = bench.Put("a.wiring", Ragged);
+        var file = folder.Put("a.wiring", Ragged);
 
-        var ran = Bench.Run("format", "--check", file);
+        var ran = Ran.Of("format", "--check", file);
 
         Assert.Equal(1, ran.Code);
         Assert.Equal($"{file} would change\n", ran.Output);
-        Assert.Equal(Ragged, bench.Text("a.wiring"));
+        Assert.Equal(Ragged, folder.Text("a.wiring"));
     }
 
     [Fact]
     public void Format_StandardInput_GoesToStandardOutput()
     {
-        var ran = Bench.Run(new TestHost(Ragged), "format", "-");
+        var ran = Ran.Of(new TestHost(Ragged), "format", "-");
 
         Assert.Equal(0, ran.Code);
         Assert.Equal(Words(Ragged), Words(ran.Output));
@@ -50,38 +50,38 @@ public sealed class FormatCommandTests : IDisposable
     [Fact]
     public void Format_LineThatCannotBeRead_StaysAndExits1()
     {
-        var file = bench.Put("a.wiring", Ragged + "wire   neck.ground   too   out.sleeve\n");
+        var file = folder.Put("a.wiring", Ragged + "wire   neck.ground   too   out.sleeve\n");
 
-        var ran = Bench.Run("format", file);
+        var ran = Ran.Of("format", file);
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("a.wiring:4:", ran.Error, StringComparison.Ordinal);
-        Assert.EndsWith("wire   neck.ground   too   out.sleeve\n", bench.Text("a.wiring"), StringComparison.Ordinal);
+        Assert.EndsWith("wire   neck.ground   too   out.sleeve\n", folder.Text("a.wiring"), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Format_MissingFileAmongOthers_StillFormatsThem()
     {
-        var file = bench.Put("a.wiring", Ragged);
+        var file = folder.Put("a.wiring", Ragged);
 
-        var ran = Bench.Run("format", bench["none.wiring"], file);
+        var ran = Ran.Of("format", folder["none.wiring"], file);
 
         Assert.Equal(2, ran.Code);
-        Assert.NotEqual(Ragged, bench.Text("a.wiring"));
+        Assert.NotEqual(Ragged, folder.Text("a.wiring"));
     }
 
     [Fact]
     [UnsupportedOSPlatform("windows")]
     public void Format_ReadOnlyFile_Exits2AndStays()
     {
-        var file = bench.Put("a.wiring", Ragged);
+        var file = folder.Put("a.wiring", Ragged);
         File.SetUnixFileMode(file, UnixFileMode.UserRead);
 
-        var ran = Bench.Run("format", file);
+        var ran = Ran.Of("format", file);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("cannot write", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(Ragged, bench.Text("a.wiring"));
+        Assert.Equal(Ragged, folder.Text("a.wiring"));
     }
 
     private static string[] Words(string text) => text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);

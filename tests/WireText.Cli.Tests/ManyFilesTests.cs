@@ -3,9 +3,9 @@ namespace WireText.Cli.Tests;
 /// <summary>Many files in one run: the order does not depend on which is done first, and progress is for people alone.</summary>
 public sealed class ManyFilesTests : IDisposable
 {
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     /// <summary>Large and small files, right and wrong ones and some that are not there, so that none is done in order by chance.</summary>
     [Theory]
@@ -21,9 +21,9 @@ public sealed class ManyFilesTests : IDisposable
                 (path, i) =>
                     new[]
                     {
-                        bench.Put($"{i}.wiring", File.ReadAllText(path)),
-                        bench[$"none-{i}.wiring"],
-                        bench.Put($"small-{i}.wiring", Bench.Wrong),
+                        folder.Put($"{i}.wiring", File.ReadAllText(path)),
+                        folder[$"none-{i}.wiring"],
+                        folder.Put($"small-{i}.wiring", Sample.Wrong),
                     }
             )
             .ToArray();
@@ -39,32 +39,32 @@ public sealed class ManyFilesTests : IDisposable
             Assert.Equal(alone.Code, ran.Code);
         }
 
-        Ran Run(string jobs) => Bench.Run(["check", "--format", format, "--jobs", jobs, .. files]);
+        Ran Run(string jobs) => Ran.Of(["check", "--format", format, "--jobs", jobs, .. files]);
     }
 
     [Fact]
     public void Folder_StandsForTheWiringFilesInItAndBelowIt_InTheOrderOfTheirNames()
     {
         var names = new[] { "b.wiring", "a.wiring", "z/c.wiring" };
-        Directory.CreateDirectory(bench["shop/z"]);
+        Directory.CreateDirectory(folder["shop/z"]);
         string[] files =
         [
-            .. names.Select(name => bench.Put($"shop/{name}", Bench.Wrong)).Order(StringComparer.Ordinal),
+            .. names.Select(name => folder.Put($"shop/{name}", Sample.Wrong)).Order(StringComparer.Ordinal),
         ];
-        bench.Put("shop/notes.txt", "not a circuit");
+        folder.Put("shop/notes.txt", "not a circuit");
 
-        var ran = Bench.Run("check", bench["shop"]);
+        var ran = Ran.Of("check", folder["shop"]);
 
-        Assert.Equal(Bench.Run(["check", .. files]).Output, ran.Output);
+        Assert.Equal(Ran.Of(["check", .. files]).Output, ran.Output);
         Assert.Equal(1, ran.Code);
     }
 
     [Fact]
     public void Folder_WithoutAnyWiringFile_Exits2AndSaysSo()
     {
-        Directory.CreateDirectory(bench["empty"]);
+        Directory.CreateDirectory(folder["empty"]);
 
-        var ran = Bench.Run("check", bench["empty"]);
+        var ran = Ran.Of("check", folder["empty"]);
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("there is no .wiring file in it", ran.Error, StringComparison.Ordinal);
@@ -75,19 +75,19 @@ public sealed class ManyFilesTests : IDisposable
     [InlineData(false)]
     public void Progress_IsShownOnATerminalAloneAndTakenAway(bool isTerminal)
     {
-        string[] files = [bench.Put("a.wiring", Bench.Right), bench.Put("b.wiring", Bench.Right)];
+        string[] files = [folder.Put("a.wiring", Sample.Right), folder.Put("b.wiring", Sample.Right)];
 
-        var ran = Bench.Run(new TestHost { IsErrorTerminal = isTerminal }, ["check", .. files]);
+        var ran = Ran.Of(new TestHost { IsErrorTerminal = isTerminal }, ["check", .. files]);
 
         Assert.Equal(isTerminal, ran.Error.Contains("2 of 2 files checked", StringComparison.Ordinal));
         Assert.Equal(isTerminal, ran.Error.EndsWith("\r\u001b[K", StringComparison.Ordinal));
-        Assert.Equal(Bench.Run(["check", .. files]).Output, ran.Output);
+        Assert.Equal(Ran.Of(["check", .. files]).Output, ran.Output);
     }
 
     [Fact]
     public void Progress_OfOneFile_IsNone() =>
         Assert.Empty(
-            Bench.Run(new TestHost { IsErrorTerminal = true }, "check", bench.Put("a.wiring", Bench.Right)).Error
+            Ran.Of(new TestHost { IsErrorTerminal = true }, "check", folder.Put("a.wiring", Sample.Right)).Error
         );
 
     [Theory]
@@ -95,5 +95,5 @@ public sealed class ManyFilesTests : IDisposable
     [InlineData("257")]
     [InlineData("many")]
     public void Jobs_ThatAreNoNumberOfThem_Exit2(string jobs) =>
-        Assert.Equal(2, Bench.Run("check", "--jobs", jobs, bench.Put("a.wiring", Bench.Right)).Code);
+        Assert.Equal(2, Ran.Of("check", "--jobs", jobs, folder.Put("a.wiring", Sample.Right)).Code);
 }

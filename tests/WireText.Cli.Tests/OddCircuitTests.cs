@@ -15,7 +15,7 @@ public sealed class OddCircuitTests : IDisposable
 
         """;
 
-    private const string AllShort = Bench.Right + "wire neck.hot to out.sleeve black\n";
+    private const string AllShort = Sample.Right + "wire neck.hot to out.sleeve black\n";
 
     private const string OneNode = """
         pickup neck single-coil
@@ -88,7 +88,7 @@ public sealed class OddCircuitTests : IDisposable
         "export --spice",
     ];
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
     public static TheoryData<string, string> Circuits =>
         new()
@@ -103,35 +103,35 @@ public sealed class OddCircuitTests : IDisposable
             { RoundTwo, "not computed: an amplifier feeds its own input" },
         };
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Theory]
     [MemberData(nameof(Circuits))]
     public void OddCircuit_InEveryForm_IsAnsweredInWords(string wiring, string answer)
     {
-        var file = bench.Put("odd.wiring", wiring);
+        var file = folder.Put("odd.wiring", wiring);
         foreach (var form in Forms)
         {
-            var ran = Bench.Run([.. form.Split(' '), file]);
+            var ran = Ran.Of([.. form.Split(' '), file]);
 
             Assert.InRange(ran.Code, 0, 1);
             Assert.NotEmpty(ran.Output);
             Assert.DoesNotMatch(@"(?i)\bnan\b|∞|\binf(inity)?\b|exception", ran.Output + ran.Error);
         }
 
-        Assert.Contains(answer, Bench.Run("positions", file).Output, StringComparison.Ordinal);
-        Assert.Contains(answer, Bench.Run("positions", "--format", "csv", file).Output, StringComparison.Ordinal);
-        Assert.Contains(answer, Bench.Run("positions", "--format", "markdown", file).Output, StringComparison.Ordinal);
-        Assert.Contains(answer, Bench.Run("response", file).Error, StringComparison.Ordinal);
+        Assert.Contains(answer, Ran.Of("positions", file).Output, StringComparison.Ordinal);
+        Assert.Contains(answer, Ran.Of("positions", "--format", "csv", file).Output, StringComparison.Ordinal);
+        Assert.Contains(answer, Ran.Of("positions", "--format", "markdown", file).Output, StringComparison.Ordinal);
+        Assert.Contains(answer, Ran.Of("response", file).Error, StringComparison.Ordinal);
     }
 
     [Theory]
     [MemberData(nameof(Circuits))]
     public void OddCircuit_AsJson_HasNullWhereThereIsNoFigure(string wiring, string answer)
     {
-        var file = bench.Put("odd.wiring", wiring);
-        using var positions = JsonDocument.Parse(Bench.Run("positions", "--format", "json", file).Output);
-        using var response = JsonDocument.Parse(Bench.Run("response", "--format", "json", file).Output);
+        var file = folder.Put("odd.wiring", wiring);
+        using var positions = JsonDocument.Parse(Ran.Of("positions", "--format", "json", file).Output);
+        using var response = JsonDocument.Parse(Ran.Of("response", "--format", "json", file).Output);
 
         var row = Assert.Single(positions.RootElement.GetProperty("rows").EnumerateArray());
         var curve = Assert.Single(response.RootElement.GetProperty("curves").EnumerateArray());
@@ -146,10 +146,10 @@ public sealed class OddCircuitTests : IDisposable
     [Fact]
     public void NoJack_InEveryForm_IsSaidAndNothingIsWritten()
     {
-        var file = bench.Put("odd.wiring", NoJack);
+        var file = folder.Put("odd.wiring", NoJack);
         foreach (var form in Forms)
         {
-            var ran = Bench.Run([.. form.Split(' '), file]);
+            var ran = Ran.Of([.. form.Split(' '), file]);
 
             Assert.Equal((2, ""), (ran.Code, ran.Output));
             Assert.Contains("no output jack to listen at", ran.Error, StringComparison.Ordinal);
@@ -159,9 +159,9 @@ public sealed class OddCircuitTests : IDisposable
     [Fact]
     public void ExpectLines_OfFeedback_ClaimNothingThatIsNotComputed()
     {
-        var lines = Bench.Run("positions", "--expect", bench.Put("odd.wiring", Feedback)).Output;
+        var lines = Ran.Of("positions", "--expect", folder.Put("odd.wiring", Feedback)).Output;
 
-        var ran = Bench.Run(new TestHost(Feedback + lines), "check", "-");
+        var ran = Ran.Of(new TestHost(Feedback + lines), "check", "-");
 
         Assert.Equal(0, ran.Code);
     }

@@ -2,14 +2,14 @@ namespace WireText.Cli.Tests;
 
 public sealed class PositionsCommandTests : IDisposable
 {
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Positions_OfARightCircuit_WritesTheTableAlone()
     {
-        var ran = Bench.Run("positions", bench.Put("a.wiring", Bench.Right));
+        var ran = Ran.Of("positions", folder.Put("a.wiring", Sample.Right));
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith("heard  level", ran.Output, StringComparison.Ordinal);
@@ -19,9 +19,9 @@ public sealed class PositionsCommandTests : IDisposable
     [Fact]
     public void Positions_OfACircuitWithAnError_TellsItAsideAndStillWritesTheTable()
     {
-        var file = bench.Put("a.wiring", Bench.Right + "wire out.tip to out.sleeve black\n");
+        var file = folder.Put("a.wiring", Sample.Right + "wire out.tip to out.sleeve black\n");
 
-        var ran = Bench.Run("positions", file);
+        var ran = Ran.Of("positions", file);
 
         Assert.Equal(1, ran.Code);
         Assert.Contains("[shorted-output]", ran.Error, StringComparison.Ordinal);
@@ -34,7 +34,7 @@ public sealed class PositionsCommandTests : IDisposable
     [InlineData("markdown", "| heard | level |")]
     public void Positions_OtherForms_OfStandardInput(string format, string start)
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "positions", "--format", format, "-");
+        var ran = Ran.Of(new TestHost(Sample.Right), "positions", "--format", format, "-");
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith(start, ran.Output, StringComparison.Ordinal);
@@ -43,9 +43,9 @@ public sealed class PositionsCommandTests : IDisposable
     [Fact]
     public void Positions_Expect_WritesLinesThatCheckProves()
     {
-        var lines = Bench.Run(new TestHost(Bench.Right), "positions", "--expect", "-").Output;
+        var lines = Ran.Of(new TestHost(Sample.Right), "positions", "--expect", "-").Output;
 
-        var ran = Bench.Run(new TestHost(Bench.Right + lines), "check", "-");
+        var ran = Ran.Of(new TestHost(Sample.Right + lines), "check", "-");
 
         Assert.StartsWith("expect  rest:  neck, reads 6k", lines, StringComparison.Ordinal);
         Assert.Equal("nothing found\n", ran.Output);
@@ -56,7 +56,7 @@ public sealed class PositionsCommandTests : IDisposable
     [InlineData("base \"stock.wiring\"\n", "no circuit")]
     public void Positions_OfNoCircuit_SaysWhy(string wiring, string why)
     {
-        var ran = Bench.Run("positions", bench.Put("a.wiring", wiring));
+        var ran = Ran.Of("positions", folder.Put("a.wiring", wiring));
 
         Assert.Equal(2, ran.Code);
         Assert.Contains(why, ran.Error, StringComparison.Ordinal);

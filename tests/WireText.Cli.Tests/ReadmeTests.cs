@@ -22,11 +22,11 @@ public partial class ReadmeTests
         foreach (var session in sessions)
         {
             var (command, output) = Split(session);
-            using var bench = new Bench();
+            using var folder = new TestFolder();
 
-            var ran = Bench.Run(
+            var ran = Ran.Of(
                 new TestHost { WorkingFolder = Repository.Root },
-                [.. ArgumentsOf(command["$ wiretext ".Length..], bench)]
+                [.. ArgumentsOf(command["$ wiretext ".Length..], folder)]
             );
 
             // The paths that the tests give are whole ones; README's are from the repository's root.
@@ -41,11 +41,11 @@ public partial class ReadmeTests
     public void TheDrawCommandOfReadme_DrawsARealCircuit()
     {
         var command = DrawCommandLine().Match(File.ReadAllText(Repository.PathOf("README.md"))).Groups["args"].Value;
-        using var bench = new Bench();
-        var ran = Bench.Run([.. ArgumentsOf(command, bench)]);
+        using var folder = new TestFolder();
+        var ran = Ran.Of([.. ArgumentsOf(command, folder)]);
 
         Assert.Equal(0, ran.Code);
-        Assert.Contains("<svg", bench.Text("guitar.svg"), StringComparison.Ordinal);
+        Assert.Contains("<svg", folder.Text("guitar.svg"), StringComparison.Ordinal);
     }
 
     /// <summary>The chart that README shows is what the command above it writes.</summary>
@@ -56,21 +56,24 @@ public partial class ReadmeTests
             .Match(File.ReadAllText(Repository.PathOf("README.md")))
             .Groups["args"]
             .Value;
-        using var bench = new Bench();
+        using var folder = new TestFolder();
 
-        var ran = Bench.Run([.. ArgumentsOf(command, bench)]);
+        var ran = Ran.Of([.. ArgumentsOf(command, folder)]);
 
         Assert.Equal(0, ran.Code);
-        Assert.Equal(File.ReadAllText(Repository.PathOf("examples", "response", "2-tone.svg")), bench.Text("tone.svg"));
+        Assert.Equal(
+            File.ReadAllText(Repository.PathOf("examples", "response", "2-tone.svg")),
+            folder.Text("tone.svg")
+        );
     }
 
-    /// <summary>Sources come from the repository; what is written goes to the bench.</summary>
-    private static IEnumerable<string> ArgumentsOf(string command, Bench bench) =>
+    /// <summary>Sources come from the repository; what is written goes to the folder.</summary>
+    private static IEnumerable<string> ArgumentsOf(string command, TestFolder folder) =>
         command
             .Split(' ')
             .Select(word =>
                 word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word)
-                : word.EndsWith(".svg", StringComparison.Ordinal) ? bench[word]
+                : word.EndsWith(".svg", StringComparison.Ordinal) ? folder[word]
                 : word
             );
 

@@ -10,14 +10,14 @@ public sealed class ResponseCommandTests : IDisposable
 {
     private static readonly string Example = Repository.PathOf("examples", "2-two-pickups-mute.wiring");
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Fact]
     public void Response_NoOption_IsATableOfTheStateAtRest()
     {
-        var ran = Bench.Run(new TestHost(Bench.Right), "response", "-");
+        var ran = Ran.Of(new TestHost(Sample.Right), "response", "-");
 
         Assert.Equal((0, ""), (ran.Code, ran.Error));
         var rows = ran.Output.TrimEnd('\n').Split('\n');
@@ -33,7 +33,7 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_SweepAndStatesAndChanges_AreAColumnEach()
     {
-        var ran = Bench.Run(
+        var ran = Ran.Of(
             "response",
             Example,
             "--at",
@@ -57,7 +57,7 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_SilentState_IsAnEmptyColumnAndTold()
     {
-        var ran = Bench.Run("response", Example, "--at", "rest", "--at", "mute=down");
+        var ran = Ran.Of("response", Example, "--at", "rest", "--at", "mute=down");
 
         Assert.Equal(0, ran.Code);
         Assert.All(
@@ -74,7 +74,7 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_Json_HasEveryCurveWithItsStateAndPeak()
     {
-        var ran = Bench.Run("response", Example, "--at", "sel=neck,vol=7.5", "--at", "mute=down", "--format", "json");
+        var ran = Ran.Of("response", Example, "--at", "sel=neck,vol=7.5", "--at", "mute=down", "--format", "json");
 
         var json = JsonDocument.Parse(ran.Output).RootElement;
         Assert.Equal(1, json.GetProperty("version").GetInt32());
@@ -95,14 +95,14 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_TargetsByTheirEnding_AreCharts()
     {
-        var svg = Bench.Run("response", Example, "--sweep", "sel", "-o", bench["a.svg"], "--theme", "dark");
-        var png = Bench.Run("response", Example, "--sweep", "sel", "-o", bench["a.png"], "--width", "640");
+        var svg = Ran.Of("response", Example, "--sweep", "sel", "-o", folder["a.svg"], "--theme", "dark");
+        var png = Ran.Of("response", Example, "--sweep", "sel", "-o", folder["a.png"], "--width", "640");
 
         Assert.Equal((0, 0), (svg.Code, png.Code));
-        var root = XDocument.Parse(bench.Text("a.svg")).Root!;
+        var root = XDocument.Parse(folder.Text("a.svg")).Root!;
         Assert.Equal("svg", root.Name.LocalName);
         Assert.Contains("sel=both: neck parallel bridge", root.Value, StringComparison.Ordinal);
-        Assert.Equal(640, BinaryPrimitives.ReadInt32BigEndian(File.ReadAllBytes(bench["a.png"]).AsSpan(16)));
+        Assert.Equal(640, BinaryPrimitives.ReadInt32BigEndian(File.ReadAllBytes(folder["a.png"]).AsSpan(16)));
     }
 
     [Theory]
@@ -113,7 +113,7 @@ public sealed class ResponseCommandTests : IDisposable
     [InlineData("-o", "a.pdf", "'a.pdf' ends in none of .csv, .json, .svg and .png; say which with --format")]
     public void Response_WrongOption_Exits2AndOffersTheNearest(string option, string value, string message)
     {
-        var ran = Bench.Run("response", Example, option, value);
+        var ran = Ran.Of("response", Example, option, value);
 
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.Contains(message, ran.Error, StringComparison.Ordinal);
@@ -122,7 +122,7 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_MoreCurvesThanCanBeToldApart_Exits2()
     {
-        var ran = Bench.Run("response", Example, "--sweep", "sel", "--sweep", "tone=0..10:24");
+        var ran = Ran.Of("response", Example, "--sweep", "sel", "--sweep", "tone=0..10:24");
 
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.Contains("more than 24 curves", ran.Error, StringComparison.Ordinal);
@@ -131,7 +131,7 @@ public sealed class ResponseCommandTests : IDisposable
     [Fact]
     public void Response_WiringWithAMistake_IsComputedAsItIsWiredAndExits1()
     {
-        var ran = Bench.Run(new TestHost(Bench.Wrong), "response", "-");
+        var ran = Ran.Of(new TestHost(Sample.Wrong), "response", "-");
 
         Assert.Equal(1, ran.Code);
         Assert.StartsWith("Hz,rest\n", ran.Output, StringComparison.Ordinal);

@@ -6,11 +6,11 @@ namespace WireText.Cli.Tests;
 /// <summary><c>wiretext.toml</c>: which one holds, what it changes, and what is said of mistakes in it.</summary>
 public sealed partial class SettingsTests : IDisposable
 {
-    private const string Floating = Bench.Right + "metal   saddle\n";
+    private const string Floating = Sample.Right + "metal   saddle\n";
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [Theory]
     [InlineData("", 0, "warning")]
@@ -22,9 +22,9 @@ public sealed partial class SettingsTests : IDisposable
     [InlineData("[checks]\r\npart-unused = \"error\"\r\n", 0, "warning")]
     public void Weight_OfACheck_IsThatOfItsFindings(string toml, int code, string word)
     {
-        bench.Put("wiretext.toml", toml);
+        folder.Put("wiretext.toml", toml);
 
-        var ran = Run(bench.Put("a.wiring", Floating));
+        var ran = Run(folder.Put("a.wiring", Floating));
 
         Assert.Equal(code, ran.Code);
         Assert.StartsWith($"a.wiring:5:9: {word}: ", Relative(ran.Output), StringComparison.Ordinal);
@@ -34,13 +34,13 @@ public sealed partial class SettingsTests : IDisposable
     [Fact]
     public void Off_LeavesTheFindingOutInEveryFormatAndTheUnusedAllowanceToo()
     {
-        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
-        var plain = bench.Put("a.wiring", Floating);
-        var allowed = bench.Put("b.wiring", Bench.Right + "allow floating-ground \"nothing of metal\"\n");
+        folder.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
+        var plain = folder.Put("a.wiring", Floating);
+        var allowed = folder.Put("b.wiring", Sample.Right + "allow floating-ground \"nothing of metal\"\n");
 
         foreach (var format in new[] { "text", "json", "sarif", "github" })
         {
-            var ran = Bench.Run("check", "--strict", "--format", format, plain, allowed);
+            var ran = Ran.Of("check", "--strict", "--format", format, plain, allowed);
 
             Assert.Equal(0, ran.Code);
             Assert.DoesNotContain("floating-ground", ran.Output, StringComparison.Ordinal);
@@ -50,11 +50,11 @@ public sealed partial class SettingsTests : IDisposable
     [Fact]
     public void NearestFile_HoldsAlone()
     {
-        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\npart-unused = \"error\"\n");
-        bench.Put("old/wiretext.toml", "[checks]\npart-unused = \"note\"\n");
-        var above = bench.Put("a.wiring", Floating);
-        var below = bench.Put("new/deep/a.wiring", Floating);
-        var own = bench.Put("old/a.wiring", Floating);
+        folder.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\npart-unused = \"error\"\n");
+        folder.Put("old/wiretext.toml", "[checks]\npart-unused = \"note\"\n");
+        var above = folder.Put("a.wiring", Floating);
+        var below = folder.Put("new/deep/a.wiring", Floating);
+        var own = folder.Put("old/a.wiring", Floating);
 
         Assert.Equal(1, Run(above).Code);
         Assert.Equal(1, Run(below).Code);
@@ -64,23 +64,23 @@ public sealed partial class SettingsTests : IDisposable
     [Fact]
     public void StandardInput_HasTheSettingsOfTheFolderOfTheRun()
     {
-        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\n");
+        folder.Put("wiretext.toml", "[checks]\nfloating-ground = \"error\"\n");
 
-        Assert.Equal(1, Bench.Run(new TestHost(Floating) { WorkingFolder = bench.Folder }, "check", "-").Code);
+        Assert.Equal(1, Ran.Of(new TestHost(Floating) { WorkingFolder = folder.Root }, "check", "-").Code);
     }
 
     [Fact]
     public void OtherCommands_ShowTheSameFindings()
     {
-        var file = bench.Put("a.wiring", Floating);
-        Assert.Contains("floating-ground", Bench.Run("positions", file).Error, StringComparison.Ordinal);
-        Assert.Contains("floating-ground", Bench.Run("draw", file).Error, StringComparison.Ordinal);
+        var file = folder.Put("a.wiring", Floating);
+        Assert.Contains("floating-ground", Ran.Of("positions", file).Error, StringComparison.Ordinal);
+        Assert.Contains("floating-ground", Ran.Of("draw", file).Error, StringComparison.Ordinal);
 
-        bench.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
+        folder.Put("wiretext.toml", "[checks]\nfloating-ground = \"off\"\n");
 
-        Assert.DoesNotContain("floating-ground", Bench.Run("positions", file).Error, StringComparison.Ordinal);
-        Assert.DoesNotContain("floating-ground", Bench.Run("draw", file).Error, StringComparison.Ordinal);
-        Assert.DoesNotContain("floating-ground", Bench.Run("draw", file).Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("floating-ground", Ran.Of("positions", file).Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("floating-ground", Ran.Of("draw", file).Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("floating-ground", Ran.Of("draw", file).Output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -108,9 +108,9 @@ public sealed partial class SettingsTests : IDisposable
     [InlineData("[checks\nheat = \"off\"", "1:8: ")]
     public void Mistake_InTheFile_IsToldByLineAndColumn(string toml, string problem)
     {
-        bench.Put("wiretext.toml", toml);
+        folder.Put("wiretext.toml", toml);
 
-        var ran = Run(bench.Put("a.wiring", Floating));
+        var ran = Run(folder.Put("a.wiring", Floating));
 
         Assert.Equal(2, ran.Code);
         Assert.Empty(ran.Output);
@@ -120,11 +120,11 @@ public sealed partial class SettingsTests : IDisposable
     [Fact]
     public void Mistakes_InTheFile_AreAllToldAndOnceForManyFiles()
     {
-        bench.Put("shop/wiretext.toml", "[checks]\nheta = \"off\"\nfloating-ground = \"of\"\n");
-        var files = Enumerable.Range(0, 3).Select(i => bench.Put($"shop/{i}/a.wiring", Floating)).ToArray();
-        var fine = bench.Put("a.wiring", Bench.Wrong);
+        folder.Put("shop/wiretext.toml", "[checks]\nheta = \"off\"\nfloating-ground = \"of\"\n");
+        var files = Enumerable.Range(0, 3).Select(i => folder.Put($"shop/{i}/a.wiring", Floating)).ToArray();
+        var fine = folder.Put("a.wiring", Sample.Wrong);
 
-        var ran = Bench.Run(new TestHost { WorkingFolder = bench.Folder }, ["check", .. files, fine]);
+        var ran = Ran.Of(new TestHost { WorkingFolder = folder.Root }, ["check", .. files, fine]);
 
         Assert.Equal(2, ran.Code);
         Assert.Equal(
@@ -138,9 +138,9 @@ public sealed partial class SettingsTests : IDisposable
     [Fact]
     public void FileThatIsNoText_IsAClearError()
     {
-        bench.Put("wiretext.toml", [0xFF, 0xFE, 0x00]);
+        folder.Put("wiretext.toml", [0xFF, 0xFE, 0x00]);
 
-        var ran = Run(bench.Put("a.wiring", Floating));
+        var ran = Run(folder.Put("a.wiring", Floating));
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("wiretext.toml': it is not text in UTF-8", ran.Error, StringComparison.Ordinal);
@@ -150,11 +150,11 @@ public sealed partial class SettingsTests : IDisposable
     public void Page_ShowsWhatIsSaid()
     {
         var fences = Fence().Matches(File.ReadAllText(Repository.PathOf("docs", "settings.md"))).ToList();
-        bench.Put("wiretext.toml", Fenced("toml"));
-        var file = bench.Put("guitar.wiring", Fenced("wiring"));
+        folder.Put("wiretext.toml", Fenced("toml"));
+        var file = folder.Put("guitar.wiring", Fenced("wiring"));
 
         var ran = Run(file);
-        bench.Put(
+        folder.Put(
             "wiretext.toml",
             Fenced("toml").Replace("floating-ground", "floating-gruond", StringComparison.Ordinal)
         );
@@ -168,9 +168,9 @@ public sealed partial class SettingsTests : IDisposable
         string Fenced(string kind) => fences.First(fence => fence.Groups["kind"].Value == kind).Groups["text"].Value;
     }
 
-    private Ran Run(string file) => Bench.Run(new TestHost { WorkingFolder = bench.Folder }, "check", file);
+    private Ran Run(string file) => Ran.Of(new TestHost { WorkingFolder = folder.Root }, "check", file);
 
-    private string Relative(string output) => output.Replace(bench.Folder + "/", "", StringComparison.Ordinal);
+    private string Relative(string output) => output.Replace(folder.Root + "/", "", StringComparison.Ordinal);
 
     [GeneratedRegex("```(?<kind>\\w+)\n(?<text>.*?)```", RegexOptions.Singleline, 2000)]
     private static partial Regex Fence();

@@ -11,12 +11,12 @@ public sealed partial class ShopToolTests : IDisposable
 
     private static readonly string Page = File.ReadAllText(Repository.PathOf("docs", "ci.md"));
 
-    private readonly Bench bench = new();
+    private readonly TestFolder folder = new();
 
     public ShopToolTests()
     {
         // What the commands call wiretext is the program that the tests are built with.
-        var shim = bench.Put(
+        var shim = folder.Put(
             "bin/wiretext",
             $"#!/bin/sh\nexec dotnet '{typeof(CliProgram).Assembly.Location}' \"$@\"\n"
         );
@@ -30,7 +30,7 @@ public sealed partial class ShopToolTests : IDisposable
 
     public static TheoryData<string> Steps => [.. Values(Page, "run")];
 
-    public void Dispose() => bench.Dispose();
+    public void Dispose() => folder.Dispose();
 
     [SkippableTheory]
     [MemberData(nameof(HookEntries))]
@@ -38,10 +38,10 @@ public sealed partial class ShopToolTests : IDisposable
     {
         var wrong = entry.Contains("format", StringComparison.Ordinal)
             ? "jack   out    mono\npot vol 250k audio\n"
-            : Bench.Wrong;
-        bench.Put("shop/right one.wiring", Bench.Right);
-        Bench.Run("format", bench["shop/right one.wiring"]);
-        bench.Put("shop/wrong.wiring", wrong);
+            : Sample.Wrong;
+        folder.Put("shop/right one.wiring", Sample.Right);
+        Ran.Of("format", folder["shop/right one.wiring"]);
+        folder.Put("shop/wrong.wiring", wrong);
 
         // pre-commit hands the files over as arguments.
         Assert.Equal(0, Shell($"{entry} 'right one.wiring'").Code);
@@ -52,16 +52,16 @@ public sealed partial class ShopToolTests : IDisposable
     [MemberData(nameof(Steps))]
     public void Step_OnARightAndAWrongFile_PassesAndFails(string step)
     {
-        bench.Put("shop/right.wiring", Bench.Right);
+        folder.Put("shop/right.wiring", Sample.Right);
         Shell("git init -q . && git add right.wiring");
         Assert.Equal(0, Shell(step).Code);
 
-        bench.Put("shop/harness/wrong.wiring", Bench.Wrong);
+        folder.Put("shop/harness/wrong.wiring", Sample.Wrong);
         Shell("git add harness");
         var ran = Shell(step);
 
         Assert.Equal(1, ran.Code);
-        var said = ran.Output + (File.Exists(bench["shop/wiring.sarif"]) ? bench.Text("shop/wiring.sarif") : "");
+        var said = ran.Output + (File.Exists(folder["shop/wiring.sarif"]) ? folder.Text("shop/wiring.sarif") : "");
         Assert.Contains("harness/wrong.wiring", said, StringComparison.Ordinal);
     }
 
@@ -93,15 +93,15 @@ public sealed partial class ShopToolTests : IDisposable
     private (int Code, string Output) Shell(string command)
     {
         Skip.If(OperatingSystem.IsWindows(), "the commands are for a shell of POSIX");
-        Directory.CreateDirectory(bench["shop"]);
+        Directory.CreateDirectory(folder["shop"]);
         var start = new ProcessStartInfo("sh", ["-c", command])
         {
-            WorkingDirectory = bench["shop"],
+            WorkingDirectory = folder["shop"],
             UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment["PATH"] = $"{bench["bin"]}:{Environment.GetEnvironmentVariable("PATH")}";
+        start.Environment["PATH"] = $"{folder["bin"]}:{Environment.GetEnvironmentVariable("PATH")}";
         using var process = Process.Start(start)!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
