@@ -12,7 +12,6 @@ public sealed class DefinitionReader
     private const string BadDefinition = "bad-definition";
 
     private readonly DefineSyntax define;
-    private readonly WiringTree tree;
     private readonly FindingSink sink;
     private readonly List<Terminal> terminals = [];
     private readonly List<ContactGroup> joined = [];
@@ -24,17 +23,16 @@ public sealed class DefinitionReader
     private bool isEndless;
     private double? dialRest;
 
-    private DefinitionReader(DefineSyntax define, WiringTree tree, FindingSink sink)
+    private DefinitionReader(DefineSyntax define, FindingSink sink)
     {
         this.define = define;
-        this.tree = tree;
         this.sink = sink;
     }
 
     /// <summary>The definition; what is wrong in it goes to the sink, and the rest is still read.</summary>
     /// <returns>Null when it has no lug or lead at all.</returns>
-    public static PartDefinition? Read(DefineSyntax define, WiringTree tree, FindingSink sink) =>
-        new DefinitionReader(define, tree, sink).Read();
+    public static PartDefinition? Read(DefineSyntax define, FindingSink sink) =>
+        new DefinitionReader(define, sink).Read();
 
     private PartDefinition? Read()
     {
@@ -81,7 +79,7 @@ public sealed class DefinitionReader
             between,
             isEndless,
             dialRest,
-            tree.At(define.Model)
+            define.Model.Location
         );
     }
 
@@ -253,7 +251,7 @@ public sealed class DefinitionReader
                     ReportUnless(magnet is not null, pair.Value, CoilWords.MagnetProblem(pair.Value.Text));
                     break;
                 default:
-                    values.Add(new ValuePair(pair.Key.Text, pair.Value.Text, tree.At(pair.Value)));
+                    values.Add(new ValuePair(pair.Key.Text, pair.Value.Text, pair.Value.Location));
                     break;
             }
         }
@@ -381,7 +379,7 @@ public sealed class DefinitionReader
         var reading = ValueReader.Read(word.Text, use);
         if (reading.Problem is { } problem)
         {
-            sink.Error("bad-value", tree.At(word), problem, reading.Suggestion is { } s ? $"write '{s}'" : null);
+            sink.Error("bad-value", word.Location, problem, reading.Suggestion is { } s ? $"write '{s}'" : null);
         }
 
         return reading.Value;
@@ -414,7 +412,7 @@ public sealed class DefinitionReader
     }
 
     private void Report(SyntaxNode at, string message, string? help) =>
-        sink.Error(BadDefinition, tree.At(at), message, help);
+        sink.Error(BadDefinition, at.Location, message, help);
 
     private static bool Is(WordSyntax word, string text) => Is(word.Text, text);
 

@@ -44,7 +44,7 @@ public static class StandardParts
         var sink = new FindingSink();
         var definitions = tree
             .Statements.OfType<DefineSyntax>()
-            .Select(define => DefinitionReader.Read(define, tree, sink))
+            .Select(define => DefinitionReader.Read(define, sink))
             .OfType<PartDefinition>()
             .ToImmutableArray();
         if (tree.Findings.Length + sink.Count > 0)

@@ -18,7 +18,7 @@ internal static class ClaimParsers
         from open in Words.Literal("(")
         from coils in Coils
         from close in Words.Literal(")", "after the group")
-        select new CoilSyntax(false, null, null, coils, TextSpan.FromBounds(open.Span.Start, close.Span.End));
+        select new CoilSyntax(false, null, null, coils, open.Location.To(close.Location));
 
     private static readonly Parser<CoilsSyntax> Named =
         from coil in CoilName
@@ -28,7 +28,7 @@ internal static class ClaimParsers
             coil,
             through.GetOrDefault(),
             null,
-            TextSpan.FromBounds(coil.Span.Start, through.IsDefined ? through.Get().Span.End : coil.Span.End)
+            coil.Location.To(through.IsDefined ? through.Get().Location : coil.Location)
         );
 
     private static readonly Parser<CoilsSyntax> Coil =
@@ -38,7 +38,7 @@ internal static class ClaimParsers
             ? (CoilSyntax)coil with
             {
                 IsReversed = true,
-                Span = TextSpan.FromBounds(reversed.Get().Span.Start, coil.Span.End),
+                Location = reversed.Get().Location.To(coil.Location),
             }
             : coil;
 
@@ -51,20 +51,7 @@ internal static class ClaimParsers
 
     private static Parser<LugSyntax> CoilName =>
         from word in Words.Where("a pickup or a coil, such as neck or bridge.n", IsCoilName)
-        select new LugSyntax([
-            .. word
-                .Text.Split('.')
-                .Select(
-                    (part, index) =>
-                        new WordSyntax(
-                            part,
-                            new TextSpan(
-                                word.Span.Start + word.Text.Split('.').Take(index).Sum(p => p.Length + 1),
-                                part.Length
-                            )
-                        )
-                ),
-        ]);
+        select new LugSyntax(Words.SplitAt(word, '.'));
 
     private static Parser<WordSyntax> Through =>
         from keyword in Words.Literal("through")
@@ -91,7 +78,7 @@ internal static class ClaimParsers
         select (ClaimSyntax)
             new BatteryClaimSyntax(
                 string.Equals(state.Text, "on", StringComparison.OrdinalIgnoreCase),
-                TextSpan.FromBounds(battery.Span.Start, state.Span.End)
+                battery.Location.To(state.Location)
             );
 
     private static Parser<ClaimSyntax> Value(string quantity, string what) =>
@@ -108,7 +95,7 @@ internal static class ClaimParsers
                 word,
                 value,
                 tolerance.GetOrDefault(),
-                TextSpan.FromBounds(word.Span.Start, tolerance.IsDefined ? tolerance.Get().Span.End : value.Span.End)
+                word.Location.To(tolerance.IsDefined ? tolerance.Get().Location : value.Location)
             );
 
     private static Parser<CoilsSyntax> After(string keyword) =>
@@ -125,18 +112,17 @@ internal static class ClaimParsers
         input =>
         {
             var line = (LineInput)input;
-            var span = line.Reading.WordAt(line.Position);
-            var word = line.Source.Substring(span.Start, span.Length);
-            if (!string.Equals(word, keyword, StringComparison.OrdinalIgnoreCase))
+            var word = line.Reading.WordAt(line.Position);
+            if (!string.Equals(word.Text, keyword, StringComparison.OrdinalIgnoreCase))
             {
                 return Result.Success(Enumerable.Empty<CoilsSyntax>(), input);
             }
 
             // The coil behind it is read aside, so that nothing it lacks is noted on this line.
-            var aside = new LineReading(line.Source, line.Reading.Content, line.Reading.HasMarks);
-            var next = Coil(aside.At(span.End));
+            var aside = new LineReading(line.Reading.Content, line.Reading.HasMarks);
+            var next = Coil(aside.At(word.Span.End));
             var last = others.Last().Span;
-            var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : span.End);
+            var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : word.Span.End);
             var before = line.Source[start..last.Start];
             var after = line.Source[last.End..end] + (next.WasSuccessful ? "" : " ...");
             var middle = line.Source.Substring(last.Start, last.Length);
@@ -157,7 +143,7 @@ internal static class ClaimParsers
             : new JoinedCoilsSyntax(
                 parallel.Count > 0 ? CoilJoin.Parallel : CoilJoin.Series,
                 [first, .. others],
-                TextSpan.FromBounds(first.Span.Start, others[^1].Span.End)
+                first.Location.To(others[^1].Location)
             );
     }
 

@@ -4,22 +4,26 @@ using WireText.Text;
 namespace WireText.Syntax;
 
 /// <summary>What an <c>expect</c> says must be true.</summary>
-public abstract record ClaimSyntax(TextSpan Span) : SyntaxNode(Span);
+public abstract record ClaimSyntax(SourceLocation Location) : SyntaxNode(Location);
 
 /// <summary><c>silence</c>, <c>dead</c>, <c>open</c>, <c>hum-cancelling</c>.</summary>
-public sealed record WordClaimSyntax(WordSyntax Word) : ClaimSyntax(Word.Span);
+public sealed record WordClaimSyntax(WordSyntax Word) : ClaimSyntax(Word.Location);
 
 /// <summary><c>battery on</c> or <c>battery off</c>.</summary>
-public sealed record BatteryClaimSyntax(bool IsOn, TextSpan Span) : ClaimSyntax(Span);
+public sealed record BatteryClaimSyntax(bool IsOn, SourceLocation Location) : ClaimSyntax(Location);
 
 /// <summary><c>reads</c>, <c>resonates</c> or <c>level</c> with a value and an optional tolerance.</summary>
-public sealed record ValueClaimSyntax(WordSyntax Quantity, WordSyntax Value, WordSyntax? Tolerance, TextSpan Span)
-    : ClaimSyntax(Span);
+public sealed record ValueClaimSyntax(
+    WordSyntax Quantity,
+    WordSyntax Value,
+    WordSyntax? Tolerance,
+    SourceLocation Location
+) : ClaimSyntax(Location);
 
 /// <summary>Which coils are heard and how they are joined.</summary>
-public sealed record CoilsClaimSyntax(CoilsSyntax Coils) : ClaimSyntax(Coils.Span);
+public sealed record CoilsClaimSyntax(CoilsSyntax Coils) : ClaimSyntax(Coils.Location);
 
-public abstract record CoilsSyntax(TextSpan Span) : SyntaxNode(Span);
+public abstract record CoilsSyntax(SourceLocation Location) : SyntaxNode(Location);
 
 /// <summary>One pickup or coil, or a group in brackets.</summary>
 /// <param name="Coil">The name; null when <paramref name="Group"/> is given.</param>
@@ -29,8 +33,8 @@ public sealed record CoilSyntax(
     LugSyntax? Coil,
     WordSyntax? Through,
     CoilsSyntax? Group,
-    TextSpan Span
-) : CoilsSyntax(Span);
+    SourceLocation Location
+) : CoilsSyntax(Location);
 
 public enum CoilJoin
 {
@@ -38,5 +42,5 @@ public enum CoilJoin
     Series,
 }
 
-public sealed record JoinedCoilsSyntax(CoilJoin Join, ImmutableArray<CoilsSyntax> Coils, TextSpan Span)
-    : CoilsSyntax(Span);
+public sealed record JoinedCoilsSyntax(CoilJoin Join, ImmutableArray<CoilsSyntax> Coils, SourceLocation Location)
+    : CoilsSyntax(Location);

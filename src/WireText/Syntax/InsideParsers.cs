@@ -1,13 +1,10 @@
 using Sprache;
-using WireText.Text;
 
 namespace WireText.Syntax;
 
 /// <summary>One parser a line under <c>define</c>, for what follows its first word.</summary>
 internal static class InsideParsers
 {
-    private static TextSpan None => default;
-
     private static readonly Parser<IEnumerable<PairSyntax>> Pairs = Words.Pair("a key with a value").Many();
 
     private static readonly Parser<WordSyntax> Lug = Words.Terminal("a lug of this part");
@@ -21,18 +18,12 @@ internal static class InsideParsers
     public static Parser<InsideSyntax>? For(WordSyntax keyword) =>
         keyword.Text.ToUpperInvariant() switch
         {
-            "BODY" => Shape("box", "the body's width and depth, such as 46,16")
-                .Select(InsideSyntax (s) => new BodySyntax(s.First, s.Second, None)),
-            "HOLE" => Shape("slot", "the slot's width and length, such as 2,35")
-                .Select(InsideSyntax (s) => new HoleSyntax(s.First, s.Second, None)),
+            "BODY" => Body(),
+            "HOLE" => Hole(),
             "LUGS" or "LEADS" => Terminals(keyword),
-            "METAL" or "SPARE" or "INNER" => Lug.AtLeastOnce()
-                .Select(InsideSyntax (names) => new NamesSyntax(keyword, [.. names], None)),
+            "METAL" or "SPARE" or "INNER" => Marked(keyword),
             "BETWEEN" => Between(),
-            "JOINED" => Words
-                .Joint("joined lugs, such as A0+B0")
-                .AtLeastOnce()
-                .Select(InsideSyntax (joints) => new JoinedSyntax([.. joints], None)),
+            "JOINED" => Joined(),
             "COIL" => Coil(),
             "TRACK" => Track(),
             "POSITION" => Position(),
@@ -41,6 +32,16 @@ internal static class InsideParsers
             "RESISTOR" or "CAP" or "INDUCTOR" or "BATTERY" => TwoLead(keyword),
             _ => null,
         };
+
+    private static Parser<InsideSyntax> Body() =>
+        from size in Shape("box", "the body's width and depth, such as 46,16")
+        from line in Words.WholeLine
+        select new BodySyntax(size.First, size.Second, line);
+
+    private static Parser<InsideSyntax> Hole() =>
+        from size in Shape("slot", "the slot's width and length, such as 2,35")
+        from line in Words.WholeLine
+        select new HoleSyntax(size.First, size.Second, line);
 
     private static Parser<(double First, double? Second)> Shape(string box, string size)
     {
@@ -73,22 +74,34 @@ internal static class InsideParsers
             from name in Words.Terminal("a name for a lug")
             from at in Words.Point("its place, such as -5,6").Optional()
             select (name, at.GetOrDefault());
-        return terminal
-            .AtLeastOnce()
-            .Select(InsideSyntax (terminals) => new TerminalsSyntax(keyword, [.. terminals], None));
+        return from terminals in terminal.AtLeastOnce()
+            from line in Words.WholeLine
+            select new TerminalsSyntax(keyword, [.. terminals], line);
     }
+
+    private static Parser<InsideSyntax> Marked(WordSyntax keyword) =>
+        from names in Lug.AtLeastOnce()
+        from line in Words.WholeLine
+        select new NamesSyntax(keyword, [.. names], line);
+
+    private static Parser<InsideSyntax> Joined() =>
+        from joints in Words.Joint("joined lugs, such as A0+B0").AtLeastOnce()
+        from line in Words.WholeLine
+        select new JoinedSyntax([.. joints], line);
 
     private static Parser<InsideSyntax> Between() =>
         from manner in Words.Literal("make-before-break").Or(Words.Literal("break-before-make"))
         from endless in Words.Literal("endless").Optional()
-        select new BetweenSyntax(manner, endless.GetOrDefault(), None);
+        from line in Words.WholeLine
+        select new BetweenSyntax(manner, endless.GetOrDefault(), line);
 
     private static Parser<InsideSyntax> Coil() =>
         from start in Lug
         from finish in Lug
         from name in As.Optional()
         from pairs in Pairs
-        select new CoilInsideSyntax(start, finish, name.GetOrDefault(), [.. pairs], None);
+        from line in Words.WholeLine
+        select new CoilInsideSyntax(start, finish, name.GetOrDefault(), [.. pairs], line);
 
     private static Parser<InsideSyntax> Track() =>
         from low in Lug
@@ -96,16 +109,19 @@ internal static class InsideParsers
         from high in Lug
         from name in As.Optional()
         from pairs in Pairs
-        select new TrackInsideSyntax(low, wiper, high, name.GetOrDefault(), [.. pairs], None);
+        from line in Words.WholeLine
+        select new TrackInsideSyntax(low, wiper, high, name.GetOrDefault(), [.. pairs], line);
 
     private static Parser<InsideSyntax> Position() =>
         from position in ControlAndPosition
         from joints in Words.Joint("joined lugs, such as A0+A1").Many()
-        select new PositionSyntax(position.Control, position.Position, [.. joints], None);
+        from line in Words.WholeLine
+        select new PositionSyntax(position.Control, position.Position, [.. joints], line);
 
     private static Parser<InsideSyntax> Rest() =>
         from position in ControlAndPosition
-        select new RestInsideSyntax(position.Control, position.Position, None);
+        from line in Words.WholeLine
+        select new RestInsideSyntax(position.Control, position.Position, line);
 
     private static Parser<(WordSyntax? Control, WordSyntax Position)> ControlAndPosition =>
         Words
@@ -118,11 +134,13 @@ internal static class InsideParsers
         from output in Lug
         from common in Lug
         from pairs in Pairs
-        select new AmpInsideSyntax(input, output, common, [.. pairs], None);
+        from line in Words.WholeLine
+        select new AmpInsideSyntax(input, output, common, [.. pairs], line);
 
     private static Parser<InsideSyntax> TwoLead(WordSyntax keyword) =>
         from first in Lug
         from second in Lug
         from value in Words.Plain("a value").Optional()
-        select new TwoLeadInsideSyntax(keyword, first, second, value.GetOrDefault(), None);
+        from line in Words.WholeLine
+        select new TwoLeadInsideSyntax(keyword, first, second, value.GetOrDefault(), line);
 }

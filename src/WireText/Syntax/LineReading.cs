@@ -8,15 +8,15 @@ namespace WireText.Syntax;
 /// Sprache's own error names one branch. A line is best explained by everything that could have stood at the furthest
 /// place that was reached, so each primitive notes here what it looked for and did not find.
 /// </remarks>
-internal sealed class LineReading(string source, TextSpan content, bool hasMarks)
+internal sealed class LineReading(SourceLocation content, bool hasMarks)
 {
     private readonly List<string> expected = [];
     private int furthest = -1;
 
-    public string Source => source;
+    public string Source => content.Source.Content;
 
     /// <summary>From the first word to the last, without blanks and comment around them.</summary>
-    public TextSpan Content => content;
+    public SourceLocation Content => content;
 
     /// <summary>True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</summary>
     public bool HasMarks => hasMarks;
@@ -31,19 +31,21 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
     public string? Help { get; private set; }
 
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
-    public TextSpan WrongSpan { get; private set; }
+    public SourceLocation Wrong { get; private set; }
 
-    public LineInput At(int position) => new(this, LineScan.SkipBlanks(source, position, content.End));
+    public LineInput At(int position) => new(this, LineScan.SkipBlanks(Source, position, content.Span.End));
 
     /// <summary>The word that starts at a position; empty at the end of the line.</summary>
-    public TextSpan WordAt(int position) =>
-        TextSpan.FromBounds(position, LineScan.WordEnd(source, position, content.End, hasMarks));
+    public SourceLocation WordAt(int position) =>
+        content with
+        {
+            Span = TextSpan.FromBounds(position, LineScan.WordEnd(Source, position, content.Span.End, hasMarks)),
+        };
 
     /// <summary>Notes what was looked for at a position and not found.</summary>
     /// <param name="what">In the words of the trade; what can be typed there literally is in single quotes.</param>
     /// <param name="reason">Why the word there will not do, where that is not plain.</param>
-    /// <param name="wrong">The part of the word that is wrong; the whole word when null.</param>
-    public void NoteExpected(int position, string? what, string? reason = null, TextSpan? wrong = null)
+    public void NoteExpected(int position, string? what, string? reason = null)
     {
         if (position < furthest)
         {
@@ -56,7 +58,7 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
             expected.Clear();
             Reason = null;
             Help = null;
-            WrongSpan = WordAt(position);
+            Wrong = WordAt(position);
         }
 
         if (what is not null && !expected.Contains(what))
@@ -65,7 +67,6 @@ internal sealed class LineReading(string source, TextSpan content, bool hasMarks
         }
 
         Reason ??= reason;
-        WrongSpan = wrong ?? WrongSpan;
     }
 
     /// <summary>Notes that what stands at a position would make the text before it mean one of two things.</summary>
@@ -93,11 +94,11 @@ internal sealed class LineInput(LineReading reading, int position) : IInput, IEq
 
     public char Current => reading.Source[position];
 
-    public bool AtEnd => position >= reading.Content.End;
+    public bool AtEnd => position >= reading.Content.Span.End;
 
     public int Line => 1;
 
-    public int Column => position - reading.Content.Start + 1;
+    public int Column => position - reading.Content.Span.Start + 1;
 
     /// <summary>One for each place: Sprache takes a second visit with the same memo for a left recursion.</summary>
     public IDictionary<object, object> Memos => memos ??= [];

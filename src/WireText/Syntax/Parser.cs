@@ -70,12 +70,17 @@ internal sealed class FileParser(SourceText source)
             scan.IsEmpty ? null
             : ReportUnreadable(scan) ? KeepUnreadable(scan, isIndented)
             : ReadContent(scan, isIndented);
-        lines.Add(new LineSyntax(number, span, node, scan.CommentStart) { IsBad = sink.Count > findingsBefore });
+        lines.Add(
+            new LineSyntax(number, new SourceLocation(source, span), node, scan.CommentStart)
+            {
+                IsBad = sink.Count > findingsBefore,
+            }
+        );
     }
 
     private SyntaxNode? ReadContent(LineScan scan, bool isIndented)
     {
-        var content = TextSpan.FromBounds(scan.ContentStart, scan.ContentEnd);
+        var content = At(scan.ContentStart, scan.ContentEnd);
         if (isIndented)
         {
             switch (block)
@@ -89,7 +94,7 @@ internal sealed class FileParser(SourceText source)
                 default:
                     sink.Error(
                         "stray-indent",
-                        At(FirstWord(content).Span),
+                        FirstWord(content).Location,
                         "an indented line belongs to an 'arrange' or 'define' above it, and there is none",
                         "move it to the left edge"
                     );
@@ -118,12 +123,9 @@ internal sealed class FileParser(SourceText source)
         }
 
         CloseBlock();
-        var content = TextSpan.FromBounds(scan.ContentStart, scan.Stray >= 0 ? scan.Stray : scan.OpenQuote);
+        var content = At(scan.ContentStart, scan.Stray >= 0 ? scan.Stray : scan.OpenQuote);
         block = OpensBlock(content) ? Block.Broken : Block.None;
-        return Keep(
-            WhatIsKnown(FirstWord(content), new LineReading(source.Content, content, false))?.At(content),
-            statements
-        );
+        return Keep(WhatIsKnown(FirstWord(content), new LineReading(content, hasMarks: false)), statements);
     }
 
     private static T? Keep<T>(T? node, List<T> list)
@@ -137,7 +139,8 @@ internal sealed class FileParser(SourceText source)
         return node;
     }
 
-    private bool OpensBlock(TextSpan content) => FirstWord(content).Text.ToUpperInvariant() is "ARRANGE" or "DEFINE";
+    private static bool OpensBlock(SourceLocation content) =>
+        FirstWord(content).Text.ToUpperInvariant() is "ARRANGE" or "DEFINE";
 
     /// <summary>Gives the block that ends here the lines that stand under it.</summary>
     private void CloseBlock()
@@ -166,7 +169,7 @@ internal sealed class FileParser(SourceText source)
                 : $"U+{(int)source.Content[scan.Stray]:X4}";
             sink.Error(
                 "stray-character",
-                At(new TextSpan(scan.Stray, 1)),
+                At(scan.Stray, scan.Stray + 1),
                 $"this line has a character that cannot be seen ({code})",
                 "delete it and type the place again"
             );
@@ -177,7 +180,7 @@ internal sealed class FileParser(SourceText source)
         {
             sink.Error(
                 "unclosed-text",
-                At(TextSpan.FromBounds(scan.OpenQuote, scan.ContentEnd)),
+                At(scan.OpenQuote, scan.ContentEnd),
                 "the quote that starts here does not end on this line",
                 "write the closing quote"
             );
@@ -187,16 +190,16 @@ internal sealed class FileParser(SourceText source)
         return false;
     }
 
-    private StatementSyntax? ReadStatement(TextSpan content, bool isReported)
+    private StatementSyntax? ReadStatement(SourceLocation content, bool isReported)
     {
         var keyword = FirstWord(content);
         var hasMarks = string.Equals(keyword.Text, "expect", StringComparison.OrdinalIgnoreCase);
-        var reading = new LineReading(source.Content, content, hasMarks);
+        var reading = new LineReading(content, hasMarks);
         if (hasMarks && IsTooDeep(content))
         {
             sink.Error(
                 "too-deep",
-                At(content),
+                content,
                 $"brackets stand more than {ClaimParsers.MaxDepth} deep",
                 "write the claim with fewer brackets"
             );
@@ -216,7 +219,7 @@ internal sealed class FileParser(SourceText source)
         var result = parser(reading.At(keyword.Span.End));
         if (result.WasSuccessful)
         {
-            return result.Value.At(content) with { IsBroken = isReported };
+            return result.Value with { IsBroken = isReported };
         }
 
         if (!isReported)
@@ -224,7 +227,7 @@ internal sealed class FileParser(SourceText source)
             Report(keyword, byKeyword is not null, reading);
         }
 
-        return WhatIsKnown(keyword, reading)?.At(content);
+        return WhatIsKnown(keyword, reading);
     }
 
     /// <summary>Reports a first word that can start nothing, before the rest of the line is looked at.</summary>
@@ -261,7 +264,7 @@ internal sealed class FileParser(SourceText source)
     {
         if (!isReported)
         {
-            sink.Error(id, At(at.Span), message, help);
+            sink.Error(id, at.Location, message, help);
         }
     }
 
@@ -270,7 +273,7 @@ internal sealed class FileParser(SourceText source)
         // A part of a kind nobody knows whose line reads like no part is a slip in the first word.
         if (!isStatement && !Keywords.StandardKinds.Has(keyword.Text) && Near(keyword.Text) is { } near)
         {
-            sink.Error("unknown-statement", At(keyword.Span), $"no statement starts with '{keyword.Text}'", near);
+            sink.Error("unknown-statement", keyword.Location, $"no statement starts with '{keyword.Text}'", near);
             return;
         }
 
@@ -279,8 +282,7 @@ internal sealed class FileParser(SourceText source)
 
     private void ReportExpected(LineReading reading)
     {
-        var wrong = reading.WrongSpan;
-        var word = source.Content.Substring(wrong.Start, wrong.Length);
+        var word = reading.Wrong.Text;
         var expected = OneOf(reading.Expected);
         var near = word.Length == 0 ? null : DidYouMean.Nearest(word, Literals(reading.Expected), allowed: 1);
         var message =
@@ -291,24 +293,19 @@ internal sealed class FileParser(SourceText source)
             : near is not null ? $"did you mean '{near}'?"
             : reading.Reason is not null && expected.Length > 0 ? $"write {expected} here"
             : null;
-        sink.Error("expected", At(PlaceOf(wrong, reading)), message, help);
+        sink.Error("expected", PlaceOf(reading), message, help);
     }
 
     /// <summary>A line that ended too soon is marked at its last word.</summary>
-    private static TextSpan PlaceOf(TextSpan wrong, LineReading reading)
+    private static SourceLocation PlaceOf(LineReading reading)
     {
-        if (wrong.Length > 0)
+        if (reading.Wrong.Span.Length > 0)
         {
-            return wrong;
+            return reading.Wrong;
         }
 
-        var start = reading.Content.End;
-        while (start > reading.Content.Start && !LineScan.IsBlank(reading.Source[start - 1]))
-        {
-            start--;
-        }
-
-        return TextSpan.FromBounds(start, reading.Content.End);
+        var line = reading.Content.Text;
+        return reading.Content.Within(line.LastIndexOfAny([' ', '\t']) + 1, line.Length);
     }
 
     private static string OneOf(IReadOnlyList<string> expected) =>
@@ -350,15 +347,15 @@ internal sealed class FileParser(SourceText source)
 
         var words = names.Value.ToList();
         StatementSyntax node =
-            isSplice ? new SpliceSyntax(words[0], [], null, null, default)
-            : isDefine ? new DefineSyntax(words[0], words[1], null, [], default)
-            : new PartSyntax(keyword, words[0], [], null, default);
+            isSplice ? new SpliceSyntax(words[0], [], null, null, reading.Content)
+            : isDefine ? new DefineSyntax(words[0], words[1], null, [], reading.Content)
+            : new PartSyntax(keyword, words[0], [], null, reading.Content);
         return node with { IsBroken = true };
     }
 
-    private ArrangeRowSyntax? ReadRow(TextSpan content)
+    private ArrangeRowSyntax? ReadRow(SourceLocation content)
     {
-        var reading = new LineReading(source.Content, content, hasMarks: false);
+        var reading = new LineReading(content, hasMarks: false);
         var cell = Words.Where(
             "the name of a part, or '.' for an empty cell",
             text => text == "." || Names.WhyNoIdentifier(text) is null,
@@ -368,10 +365,10 @@ internal sealed class FileParser(SourceText source)
             from cells in cell.AtLeastOnce()
             from end in Words.End
             select new ArrangeRowSyntax([.. cells], content);
-        return Run(parser, reading.At(content.Start), reading);
+        return Run(parser, reading.At(content.Span.Start), reading);
     }
 
-    private InsideSyntax? ReadInside(TextSpan content)
+    private InsideSyntax? ReadInside(SourceLocation content)
     {
         var keyword = FirstWord(content);
         if (InsideParsers.For(keyword) is not { } byKeyword)
@@ -379,16 +376,16 @@ internal sealed class FileParser(SourceText source)
             var near = DidYouMean.Nearest(keyword.Text, Keywords.Insides);
             sink.Error(
                 "unknown-statement",
-                At(keyword.Span),
+                keyword.Location,
                 $"no line of a definition starts with '{Shorten(keyword.Text)}'",
                 near is not null ? $"did you mean '{near}'?" : $"it has {string.Join(", ", Keywords.Insides)}"
             );
             return null;
         }
 
-        var reading = new LineReading(source.Content, content, hasMarks: false);
+        var reading = new LineReading(content, hasMarks: false);
         var parser = from inside in byKeyword from end in Words.End select inside;
-        return Run(parser, reading.At(keyword.Span.End), reading) is { } node ? node with { Span = content } : null;
+        return Run(parser, reading.At(keyword.Span.End), reading);
     }
 
     private T? Run<T>(Parser<T> parser, IInput input, LineReading reading)
@@ -404,18 +401,19 @@ internal sealed class FileParser(SourceText source)
         return null;
     }
 
-    private WordSyntax FirstWord(TextSpan content)
+    private static WordSyntax FirstWord(SourceLocation content)
     {
-        var end = LineScan.WordEnd(source.Content, content.Start, content.End, hasMarks: false);
-        return new WordSyntax(source.Content[content.Start..end], TextSpan.FromBounds(content.Start, end));
+        var line = new LineReading(content, hasMarks: false);
+        var word = line.WordAt(content.Span.Start);
+        return new WordSyntax(word.Text, word);
     }
 
-    private bool IsTooDeep(TextSpan content)
+    private static bool IsTooDeep(SourceLocation content)
     {
         var (depth, deepest) = (0, 0);
-        for (var i = content.Start; i < content.End; i++)
+        foreach (var character in content.Text)
         {
-            depth += source.Content[i] switch
+            depth += character switch
             {
                 '(' => 1,
                 ')' => -1,
@@ -427,5 +425,5 @@ internal sealed class FileParser(SourceText source)
         return deepest > ClaimParsers.MaxDepth;
     }
 
-    private SourceLocation At(TextSpan span) => new(source, span);
+    private SourceLocation At(int start, int end) => new(source, TextSpan.FromBounds(start, end));
 }

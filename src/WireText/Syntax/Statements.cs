@@ -4,25 +4,25 @@ using WireText.Text;
 namespace WireText.Syntax;
 
 /// <summary>One statement: what a line says. See <c>docs/language</c> for each.</summary>
-public abstract record StatementSyntax(TextSpan Span) : SyntaxNode(Span)
+public abstract record StatementSyntax(SourceLocation Location) : SyntaxNode(Location)
 {
     /// <summary>True when the line had a finding: what could be kept of it is here so that its name stays known.</summary>
     public bool IsBroken { get; init; }
 }
 
-public sealed record CircuitSyntax(TextSyntax Title, TextSpan Span) : StatementSyntax(Span);
+public sealed record CircuitSyntax(TextSyntax Title, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record NoteSyntax(TextSyntax Remark, TextSpan Span) : StatementSyntax(Span);
+public sealed record NoteSyntax(TextSyntax Remark, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record IncludeSyntax(TextSyntax Path, TextSpan Span) : StatementSyntax(Span);
+public sealed record IncludeSyntax(TextSyntax Path, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record BaseSyntax(TextSyntax Path, TextSpan Span) : StatementSyntax(Span);
+public sealed record BaseSyntax(TextSyntax Path, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record FinishSyntax(WordSyntax Finish, TextSpan Span) : StatementSyntax(Span);
+public sealed record FinishSyntax(WordSyntax Finish, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record LoadSyntax(ImmutableArray<PairSyntax> Pairs, TextSpan Span) : StatementSyntax(Span);
+public sealed record LoadSyntax(ImmutableArray<PairSyntax> Pairs, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record RestSyntax(ImmutableArray<PairSyntax> Pairs, TextSpan Span) : StatementSyntax(Span);
+public sealed record RestSyntax(ImmutableArray<PairSyntax> Pairs, SourceLocation Location) : StatementSyntax(Location);
 
 /// <summary>What follows a part's name: a <see cref="WordSyntax"/>, <see cref="PairSyntax"/> or <see cref="TextSyntax"/>.</summary>
 /// <param name="Arguments">In the order written: models, values, words, pairs, remarks.</param>
@@ -31,32 +31,33 @@ public sealed record PartSyntax(
     WordSyntax Name,
     ImmutableArray<SyntaxNode> Arguments,
     FromToSyntax? Hangs,
-    TextSpan Span
-) : StatementSyntax(Span);
+    SourceLocation Location
+) : StatementSyntax(Location);
 
 /// <summary><c>from LUG to LUG</c> at the end of a part.</summary>
-public sealed record FromToSyntax(LugSyntax From, LugSyntax To, TextSpan Span) : SyntaxNode(Span);
+public sealed record FromToSyntax(LugSyntax From, LugSyntax To, SourceLocation Location) : SyntaxNode(Location);
 
-public sealed record ReplaceSyntax(WordSyntax Name, ImmutableArray<SyntaxNode> Arguments, TextSpan Span)
-    : StatementSyntax(Span);
+public sealed record ReplaceSyntax(WordSyntax Name, ImmutableArray<SyntaxNode> Arguments, SourceLocation Location)
+    : StatementSyntax(Location);
 
 public sealed record WireSyntax(
     ImmutableArray<LugSyntax> Lugs,
     WordSyntax Colour,
     WordSyntax? Sleeved,
     ImmutableArray<PairSyntax> Pairs,
-    TextSpan Span
-) : StatementSyntax(Span);
+    SourceLocation Location
+) : StatementSyntax(Location);
 
 public sealed record SpliceSyntax(
     WordSyntax Name,
     ImmutableArray<LugSyntax> Lugs,
     WordSyntax? Sleeved,
     TextSyntax? Remark,
-    TextSpan Span
-) : StatementSyntax(Span);
+    SourceLocation Location
+) : StatementSyntax(Location);
 
-public sealed record CoreSyntax(LugSyntax From, LugSyntax To, WordSyntax Colour, TextSpan Span) : SyntaxNode(Span);
+public sealed record CoreSyntax(LugSyntax From, LugSyntax To, WordSyntax Colour, SourceLocation Location)
+    : SyntaxNode(Location);
 
 /// <param name="Twisted">The word, when the cores are twisted and have no braid.</param>
 /// <param name="Braid">The braid's ends, when there is one.</param>
@@ -65,39 +66,44 @@ public sealed record CableSyntax(
     WordSyntax? Twisted,
     BraidSyntax? Braid,
     ImmutableArray<PairSyntax> Pairs,
-    TextSpan Span
-) : StatementSyntax(Span);
+    SourceLocation Location
+) : StatementSyntax(Location);
 
 /// <param name="From">Null when this end is <c>cut</c>.</param>
 /// <param name="To">Null when this end is <c>cut</c>.</param>
-public sealed record BraidSyntax(LugSyntax? From, LugSyntax? To, TextSpan Span) : SyntaxNode(Span);
+public sealed record BraidSyntax(LugSyntax? From, LugSyntax? To, SourceLocation Location) : SyntaxNode(Location);
 
-public sealed record TouchSyntax(ImmutableArray<LugSyntax> Lugs, TextSpan Span) : StatementSyntax(Span);
+public sealed record TouchSyntax(ImmutableArray<LugSyntax> Lugs, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record PositionsSyntax(LugSyntax Control, ImmutableArray<WordSyntax> Names, TextSpan Span)
-    : StatementSyntax(Span);
+public sealed record PositionsSyntax(LugSyntax Control, ImmutableArray<WordSyntax> Names, SourceLocation Location)
+    : StatementSyntax(Location);
 
-public sealed record PlaceSyntax(WordSyntax Name, PointSyntax? At, double? Turned, TextSpan Span)
-    : StatementSyntax(Span);
+public sealed record PlaceSyntax(WordSyntax Name, PointSyntax? At, double? Turned, SourceLocation Location)
+    : StatementSyntax(Location);
 
 /// <param name="Rows">The indented lines below, each a list of part names with <c>.</c> for an empty cell.</param>
-public sealed record ArrangeSyntax(ImmutableArray<ArrangeRowSyntax> Rows, TextSpan Span) : StatementSyntax(Span);
+public sealed record ArrangeSyntax(ImmutableArray<ArrangeRowSyntax> Rows, SourceLocation Location)
+    : StatementSyntax(Location);
 
-public sealed record ArrangeRowSyntax(ImmutableArray<WordSyntax> Cells, TextSpan Span) : SyntaxNode(Span);
+public sealed record ArrangeRowSyntax(ImmutableArray<WordSyntax> Cells, SourceLocation Location) : SyntaxNode(Location);
 
 /// <param name="State">Empty for <c>expect rest</c>.</param>
-public sealed record ExpectSyntax(ImmutableArray<PairSyntax> State, ImmutableArray<ClaimSyntax> Claims, TextSpan Span)
-    : StatementSyntax(Span);
+public sealed record ExpectSyntax(
+    ImmutableArray<PairSyntax> State,
+    ImmutableArray<ClaimSyntax> Claims,
+    SourceLocation Location
+) : StatementSyntax(Location);
 
-public sealed record AllowSyntax(WordSyntax Check, LugSyntax? At, TextSyntax Reason, TextSpan Span)
-    : StatementSyntax(Span);
+public sealed record AllowSyntax(WordSyntax Check, LugSyntax? At, TextSyntax Reason, SourceLocation Location)
+    : StatementSyntax(Location);
 
-public sealed record LiftSyntax(LugSyntax Lug, LugSyntax? To, TextSpan Span) : StatementSyntax(Span);
+public sealed record LiftSyntax(LugSyntax Lug, LugSyntax? To, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record DropSyntax(WordSyntax Name, TextSpan Span) : StatementSyntax(Span);
+public sealed record DropSyntax(WordSyntax Name, SourceLocation Location) : StatementSyntax(Location);
 
 /// <param name="State">Empty for <c>drop expect rest</c>.</param>
-public sealed record DropExpectSyntax(ImmutableArray<PairSyntax> State, TextSpan Span) : StatementSyntax(Span);
+public sealed record DropExpectSyntax(ImmutableArray<PairSyntax> State, SourceLocation Location)
+    : StatementSyntax(Location);
 
 /// <param name="Lines">The indented lines below.</param>
 public sealed record DefineSyntax(
@@ -105,5 +111,5 @@ public sealed record DefineSyntax(
     WordSyntax Model,
     TextSyntax? Remark,
     ImmutableArray<InsideSyntax> Lines,
-    TextSpan Span
-) : StatementSyntax(Span);
+    SourceLocation Location
+) : StatementSyntax(Location);

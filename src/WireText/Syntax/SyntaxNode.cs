@@ -4,23 +4,29 @@ using WireText.Text;
 
 namespace WireText.Syntax;
 
-/// <summary>A piece of the tree with its place in the source.</summary>
-public abstract record SyntaxNode(TextSpan Span);
+/// <summary>A piece of a tree. It knows the source it stands in, so that statements of several files can make one circuit.</summary>
+/// <param name="Location">From its first word to its last.</param>
+public abstract record SyntaxNode(SourceLocation Location)
+{
+    public TextSpan Span => Location.Span;
+}
 
 /// <summary>A run of characters without blanks: a name, a model, a value, a colour, a keyword.</summary>
-public sealed record WordSyntax(string Text, TextSpan Span) : SyntaxNode(Span);
+public sealed record WordSyntax(string Text, SourceLocation Location) : SyntaxNode(Location)
+{
+    /// <summary>Some of its characters as a word of their own.</summary>
+    public WordSyntax Part(int start, int end) => new(Text[start..end], Location.Within(start, end));
+}
 
 /// <summary>Words in quotes.</summary>
 /// <param name="Value">Without the quotes.</param>
-public sealed record TextSyntax(string Value, TextSpan Span) : SyntaxNode(Span);
+public sealed record TextSyntax(string Value, SourceLocation Location) : SyntaxNode(Location);
 
 /// <summary><c>key=value</c>. The key may be dotted: <c>n.dcr</c>, <c>vol.pull</c>.</summary>
-public sealed record PairSyntax(WordSyntax Key, WordSyntax Value)
-    : SyntaxNode(TextSpan.FromBounds(Key.Span.Start, Value.Span.End));
+public sealed record PairSyntax(WordSyntax Key, WordSyntax Value) : SyntaxNode(Key.Location.To(Value.Location));
 
 /// <summary>A name with its dotted words: <c>neck.hot</c>, <c>duo.top.1</c>, <c>saddle</c>.</summary>
-public sealed record LugSyntax(ImmutableArray<WordSyntax> Words)
-    : SyntaxNode(TextSpan.FromBounds(Words[0].Span.Start, Words[^1].Span.End))
+public sealed record LugSyntax(ImmutableArray<WordSyntax> Words) : SyntaxNode(Words[0].Location.To(Words[^1].Location))
 {
     /// <summary>The first word.</summary>
     public WordSyntax Name => Words[0];
@@ -30,21 +36,22 @@ public sealed record LugSyntax(ImmutableArray<WordSyntax> Words)
 }
 
 /// <summary><c>x,y</c>.</summary>
-public sealed record PointSyntax(double X, double Y, TextSpan Span) : SyntaxNode(Span);
+public sealed record PointSyntax(double X, double Y, SourceLocation Location) : SyntaxNode(Location);
 
 /// <summary><c>A0+A1+A2</c>: lugs that are joined.</summary>
 public sealed record JointSyntax(ImmutableArray<WordSyntax> Words)
-    : SyntaxNode(TextSpan.FromBounds(Words[0].Span.Start, Words[^1].Span.End));
+    : SyntaxNode(Words[0].Location.To(Words[^1].Location));
 
 /// <summary>One line of source, with or without a statement. Lines, spaces and comments are kept by the tree as text.</summary>
 /// <param name="Number">From 1.</param>
-/// <param name="Span">The line without its ending.</param>
+/// <param name="Location">The line without its ending.</param>
 /// <param name="Content">
 /// A <see cref="StatementSyntax"/>, or under a block an <see cref="ArrangeRowSyntax"/> or an <see cref="InsideSyntax"/>.
 /// Null for a blank line, a comment, and a line too broken to keep anything of.
 /// </param>
 /// <param name="CommentStart">The offset of <c>#</c>, or -1.</param>
-public sealed record LineSyntax(int Number, TextSpan Span, SyntaxNode? Content, int CommentStart) : SyntaxNode(Span)
+public sealed record LineSyntax(int Number, SourceLocation Location, SyntaxNode? Content, int CommentStart)
+    : SyntaxNode(Location)
 {
     /// <summary>True when the line has a finding.</summary>
     public bool IsBad { get; init; }
@@ -60,8 +67,6 @@ public sealed record WiringTree(
     ImmutableArray<Finding> Findings
 )
 {
-    public SourceLocation At(TextSpan span) => new(Source, span);
-
     /// <summary>The source again, from the lines and what ends them.</summary>
     public string ToText()
     {
@@ -74,6 +79,4 @@ public sealed record WiringTree(
 
         return text.ToString();
     }
-
-    public SourceLocation At(SyntaxNode node) => new(Source, node.Span);
 }

@@ -21,11 +21,11 @@ internal static class Words
         input =>
         {
             var line = (LineInput)input;
-            var span = line.Reading.WordAt(line.Position);
-            var text = line.Source.Substring(span.Start, span.Length);
+            var place = line.Reading.WordAt(line.Position);
+            var text = place.Text;
             if (text.Length > 0 && fits(text))
             {
-                return Result.Success(new WordSyntax(text, span), line.Reading.At(span.End));
+                return Result.Success(new WordSyntax(text, place), line.Reading.At(place.Span.End));
             }
 
             line.Reading.NoteExpected(line.Position, what, text.Length == 0 ? null : why?.Invoke(text));
@@ -53,12 +53,12 @@ internal static class Words
             IsText,
             text => text.Contains('"', StringComparison.Ordinal) ? "a quote stands inside a word" : null
         )
-        select new TextSyntax(word.Text[1..^1], word.Span);
+        select new TextSyntax(word.Text[1..^1], word.Location);
 
     public static Parser<PairSyntax> Pair(string what) =>
         from word in Where(what, IsPair)
         let mark = word.Text.IndexOf('=', StringComparison.Ordinal)
-        select new PairSyntax(Part(word, 0, mark), Part(word, mark + 1, word.Text.Length));
+        select new PairSyntax(word.Part(0, mark), word.Part(mark + 1, word.Text.Length));
 
     /// <summary>A lug or a part: <c>neck.hot</c>, <c>saddle</c>.</summary>
     public static Parser<LugSyntax> Lug(string what) =>
@@ -68,16 +68,20 @@ internal static class Words
     public static Parser<PointSyntax> Point(string what) =>
         from word in Where(what, text => ReadPoint(text) is not null)
         let point = ReadPoint(word.Text)!.Value
-        select new PointSyntax(point.X, point.Y, word.Span);
+        select new PointSyntax(point.X, point.Y, word.Location);
 
-    public static Parser<(double Value, TextSpan Span)> Number(string what) =>
+    public static Parser<double> Number(string what) =>
         from word in Where(what, text => ReadNumber(text) is not null)
-        select (ReadNumber(word.Text)!.Value, word.Span);
+        select ReadNumber(word.Text)!.Value;
 
     /// <summary>Lugs joined with plus signs.</summary>
     public static Parser<JointSyntax> Joint(string what) =>
         from word in Where(what, IsJoint)
         select new JointSyntax(SplitAt(word, '+'));
+
+    /// <summary>The place of all that the line says. It takes no word.</summary>
+    public static readonly Parser<SourceLocation> WholeLine = input =>
+        Result.Success(((LineInput)input).Reading.Content, input);
 
     /// <summary>The end of the line.</summary>
     public static readonly Parser<bool> End = input =>
@@ -159,10 +163,7 @@ internal static class Words
     /// <summary>Nothing on a guitar is longer, in millimetres.</summary>
     private const double MaxCoordinate = 10_000;
 
-    private static WordSyntax Part(WordSyntax word, int start, int end) =>
-        new(word.Text[start..end], new TextSpan(word.Span.Start + start, end - start));
-
-    private static ImmutableArray<WordSyntax> SplitAt(WordSyntax word, char mark)
+    public static ImmutableArray<WordSyntax> SplitAt(WordSyntax word, char mark)
     {
         var words = ImmutableArray.CreateBuilder<WordSyntax>();
         var start = 0;
@@ -170,7 +171,7 @@ internal static class Words
         {
             if (i == word.Text.Length || word.Text[i] == mark)
             {
-                words.Add(Part(word, start, i));
+                words.Add(word.Part(start, i));
                 start = i + 1;
             }
         }

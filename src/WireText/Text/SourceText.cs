@@ -61,12 +61,3 @@ public sealed class SourceText
         return starts.ToImmutable();
     }
 }
-
-/// <summary>A place in one source file.</summary>
-public readonly record struct SourceLocation(SourceText Source, TextSpan Span)
-{
-    /// <summary>The line and the column, both from 1, where the place starts.</summary>
-    public (int Line, int Column) Position => Source.PositionOf(Span.Start);
-
-    public string Text => Source.Slice(Span);
-}

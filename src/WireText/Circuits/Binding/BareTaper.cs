@@ -1,7 +1,6 @@
 using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax;
-using WireText.Text;
 
 namespace WireText.Circuits.Binding;
 
@@ -19,10 +18,7 @@ internal static class BareTaper
         word.Length > 1 && Of(word[0]) is not null && ValueReader.Read(word[1..], ValueUse.Pot).Value is not null;
 
     public static (WordSyntax Value, WordSyntax Taper) Split(WordSyntax word) =>
-        (
-            new WordSyntax(word.Text[1..], new TextSpan(word.Span.Start + 1, word.Span.Length - 1)),
-            new WordSyntax(word.Text[..1], new TextSpan(word.Span.Start, 1))
-        );
+        (word.Part(1, word.Text.Length), word.Part(0, 1));
 
     public static Taper? Of(char letter) =>
         char.ToUpperInvariant(letter) switch

@@ -5,12 +5,12 @@ using WireText.Text;
 
 namespace WireText.Circuits.Binding;
 
-/// <summary>A circuit made from a tree, with what was wrong in the lines.</summary>
+/// <summary>A circuit made from statements, with what was wrong in the lines.</summary>
 /// <param name="Circuit">Null when the file is a mod on a base: its circuit lies in another file.</param>
 /// <param name="Catalogue">The standard models and those the file defines or includes.</param>
 public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, ImmutableArray<Finding> Findings);
 
-/// <summary>Turns a tree into the connection model. Lines may stand in any order: names first, then what uses them.</summary>
+/// <summary>Turns statements into the connection model. They may stand in any order: names first, then what uses them.</summary>
 public static class Binder
 {
     /// <summary>How many parts one circuit may have.</summary>
@@ -19,30 +19,37 @@ public static class Binder
     /// <summary>How many stretches of wire one circuit may have.</summary>
     public const int MaxWires = 100_000;
 
-    public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources)
+    public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources) => Bind(tree.Statements, sources);
+
+    /// <summary>The same of statements that may come from several files. What is wrong with one is reported where it stands.</summary>
+    public static BoundCircuit Bind(ImmutableArray<StatementSyntax> statements, ISourceProvider sources)
     {
         var sink = new FindingSink();
         var gatherer = new DefinitionGatherer(sources, sink);
-        var catalogue = gatherer.Gather(tree);
-        ReportWhatWaits(tree, sink);
-        if (tree.Statements.Any(s => s is BaseSyntax) || IsTooLarge(tree, sink))
+        var catalogue = gatherer.Gather(statements);
+        ReportWhatWaits(statements, sink);
+        if (statements.Any(s => s is BaseSyntax) || IsTooLarge(statements, sink))
         {
             return new BoundCircuit(null, catalogue, sink.ToImmutable());
         }
 
-        var draft = new CircuitDraft(tree, catalogue, sink);
-        BindParts(tree, draft, gatherer.BrokenModels);
-        BindControls(tree, draft);
+        var draft = new CircuitDraft(catalogue, sink);
+        BindParts(statements, draft, gatherer.BrokenModels);
+        BindControls(statements, draft);
         var resolver = new LugResolver(draft);
-        BindWires(tree, new WireBinder(draft, resolver));
-        var circuit = Finish(tree, draft, resolver);
+        BindWires(statements, new WireBinder(draft, resolver));
+        var circuit = Finish(statements, draft, resolver);
         return new BoundCircuit(circuit, catalogue, sink.ToImmutable());
     }
 
-    private static void BindParts(WiringTree tree, CircuitDraft draft, HashSet<string> brokenModels)
+    private static void BindParts(
+        ImmutableArray<StatementSyntax> statements,
+        CircuitDraft draft,
+        HashSet<string> brokenModels
+    )
     {
         var binder = new PartBinder(draft);
-        foreach (var statement in tree.Statements)
+        foreach (var statement in statements)
         {
             switch (statement)
             {
@@ -65,23 +72,23 @@ public static class Binder
     private static bool UsesBroken(PartSyntax part, HashSet<string> brokenModels) =>
         part.Arguments.OfType<WordSyntax>().Any(w => brokenModels.Contains($"{part.Kind.Text} {w.Text}"));
 
-    private static void BindControls(WiringTree tree, CircuitDraft draft)
+    private static void BindControls(ImmutableArray<StatementSyntax> statements, CircuitDraft draft)
     {
         var binder = new ControlBinder(draft);
-        foreach (var positions in Whole<PositionsSyntax>(tree))
+        foreach (var positions in Whole<PositionsSyntax>(statements))
         {
             binder.Bind(positions);
         }
 
-        foreach (var rest in Whole<RestSyntax>(tree))
+        foreach (var rest in Whole<RestSyntax>(statements))
         {
             binder.Bind(rest);
         }
     }
 
-    private static void BindWires(WiringTree tree, WireBinder binder)
+    private static void BindWires(ImmutableArray<StatementSyntax> statements, WireBinder binder)
     {
-        foreach (var statement in tree.Statements.Where(s => !s.IsBroken))
+        foreach (var statement in statements.Where(s => !s.IsBroken))
         {
             switch (statement)
             {
@@ -104,24 +111,24 @@ public static class Binder
         }
     }
 
-    private static Circuit Finish(WiringTree tree, CircuitDraft draft, LugResolver resolver)
+    private static Circuit Finish(ImmutableArray<StatementSyntax> statements, CircuitDraft draft, LugResolver resolver)
     {
         var places = new PlaceBinder(draft, resolver);
-        foreach (var arrange in Whole<ArrangeSyntax>(tree))
+        foreach (var arrange in Whole<ArrangeSyntax>(statements))
         {
             places.Bind(arrange);
         }
 
-        foreach (var place in Whole<PlaceSyntax>(tree))
+        foreach (var place in Whole<PlaceSyntax>(statements))
         {
             places.Bind(place);
         }
 
         return new Circuit
         {
-            Title = Single<CircuitSyntax>(tree, draft.Sink, c => c.Title)?.Title.Value,
-            Finish = Single<FinishSyntax>(tree, draft.Sink, f => f.Finish)?.Finish.Text,
-            Notes = [.. Whole<NoteSyntax>(tree).Select(n => n.Remark.Value)],
+            Title = Single<CircuitSyntax>(statements, draft.Sink, c => c.Title)?.Title.Value,
+            Finish = Single<FinishSyntax>(statements, draft.Sink, f => f.Finish)?.Finish.Text,
+            Notes = [.. Whole<NoteSyntax>(statements).Select(n => n.Remark.Value)],
             Parts = [.. draft.Parts],
             Lugs = [.. draft.Lugs],
             Controls = [.. draft.Controls],
@@ -131,39 +138,42 @@ public static class Binder
             Cables = [.. draft.Cables],
             Joins = [.. draft.Joins],
             Outputs = [.. OutputsOf(draft)],
-            Surroundings = new SurroundingsBinder(tree, draft.Sink).Bind(
-                Single<LoadSyntax>(tree, draft.Sink, load => load)
+            Surroundings = new SurroundingsBinder(draft.Sink).Bind(
+                Single<LoadSyntax>(statements, draft.Sink, load => load)
             ),
             Nets = NetBuilder.Build(draft.Lugs.Count, draft.Joins),
             Arrangement = [.. places.Rows],
             Places = [.. places.Places],
             Allowances =
             [
-                .. Whole<AllowSyntax>(tree).Select(allow => ReadAllowance(allow, draft, resolver)).OfType<Allowance>(),
+                .. Whole<AllowSyntax>(statements)
+                    .Select(allow => ReadAllowance(allow, draft, resolver))
+                    .OfType<Allowance>(),
             ],
-            Expectations = BindExpectations(tree, draft),
+            Expectations = BindExpectations(statements, draft),
         };
     }
 
-    private static ImmutableArray<Expectation> BindExpectations(WiringTree tree, CircuitDraft draft)
+    private static ImmutableArray<Expectation> BindExpectations(
+        ImmutableArray<StatementSyntax> statements,
+        CircuitDraft draft
+    )
     {
         var binder = new ExpectBinder(draft);
-        return [.. Whole<ExpectSyntax>(tree).Select(binder.Bind).OfType<Expectation>()];
+        return [.. Whole<ExpectSyntax>(statements).Select(binder.Bind).OfType<Expectation>()];
     }
 
     private static Allowance? ReadAllowance(AllowSyntax allow, CircuitDraft draft, LugResolver resolver)
     {
         if (allow.At is not { } at)
         {
-            return new Allowance(allow.Check.Text, null, allow.Reason.Value, draft.Tree.At(allow.Check));
+            return new Allowance(allow.Check.Text, null, allow.Reason.Value, allow.Check.Location);
         }
 
         // A part's name alone means all of it, also where the part has several lugs.
         var name = at.Words.Length == 1 ? draft.FindPart(at.Name.Text)?.Name : null;
         name ??= resolver.Resolve(at)?.Name;
-        return name is null
-            ? null
-            : new Allowance(allow.Check.Text, name, allow.Reason.Value, draft.Tree.At(allow.Check));
+        return name is null ? null : new Allowance(allow.Check.Text, name, allow.Reason.Value, allow.Check.Location);
     }
 
     private static IEnumerable<OutputJack> OutputsOf(CircuitDraft draft)
@@ -187,22 +197,26 @@ public static class Binder
                 : null;
     }
 
-    private static T? Single<T>(WiringTree tree, FindingSink sink, Func<T, SyntaxNode> placeOf)
+    private static T? Single<T>(
+        ImmutableArray<StatementSyntax> statements,
+        FindingSink sink,
+        Func<T, SyntaxNode> placeOf
+    )
         where T : StatementSyntax
     {
-        var all = Whole<T>(tree).ToList();
+        var all = Whole<T>(statements).ToList();
         foreach (var again in all.Skip(1))
         {
             sink.Add(
                 new Finding(
                     "said-twice",
                     Severity.Error,
-                    tree.At(placeOf(again)),
+                    placeOf(again).Location,
                     "this is said already",
                     "keep one of the two lines"
                 )
                 {
-                    Related = [new RelatedPlace(tree.At(placeOf(all[0])), "said here first")],
+                    Related = [new RelatedPlace(placeOf(all[0]).Location, "said here first")],
                 }
             );
         }
@@ -210,19 +224,19 @@ public static class Binder
         return all.FirstOrDefault();
     }
 
-    private static IEnumerable<T> Whole<T>(WiringTree tree)
-        where T : StatementSyntax => tree.Statements.OfType<T>().Where(s => !s.IsBroken);
+    private static IEnumerable<T> Whole<T>(ImmutableArray<StatementSyntax> statements)
+        where T : StatementSyntax => statements.OfType<T>().Where(s => !s.IsBroken);
 
     /// <summary>What is read and kept but has no meaning yet is said once a kind, never passed over in silence.</summary>
-    private static void ReportWhatWaits(WiringTree tree, FindingSink sink)
+    private static void ReportWhatWaits(ImmutableArray<StatementSyntax> statements, FindingSink sink)
     {
-        var waiting = tree
-            .Statements.Select(s => (Statement: s, Word: WordOf(s)))
+        var waiting = statements
+            .Select(s => (Statement: s, Word: WordOf(s)))
             .Where(s => s.Word is not null)
             .DistinctBy(s => s.Word, StringComparer.Ordinal);
         foreach (var (statement, word) in waiting)
         {
-            sink.Info("not-checked-yet", tree.At(statement), $"'{word}' is read and kept, but not checked yet");
+            sink.Info("not-checked-yet", statement.Location, $"'{word}' is read and kept, but not checked yet");
         }
 
         static string? WordOf(StatementSyntax statement) =>
@@ -236,14 +250,14 @@ public static class Binder
             };
     }
 
-    private static bool IsTooLarge(WiringTree tree, FindingSink sink)
+    private static bool IsTooLarge(ImmutableArray<StatementSyntax> statements, FindingSink sink)
     {
-        var parts = tree.Statements.Where(s => s is PartSyntax or SpliceSyntax).Skip(MaxParts).FirstOrDefault();
+        var parts = statements.Where(s => s is PartSyntax or SpliceSyntax).Skip(MaxParts).FirstOrDefault();
         if (parts is not null)
         {
             sink.Error(
                 "too-large",
-                tree.At(parts),
+                parts.Location,
                 $"one circuit has {MaxParts} parts at most",
                 "divide it into several files"
             );
@@ -251,7 +265,7 @@ public static class Binder
         }
 
         var wires = 0;
-        foreach (var statement in tree.Statements)
+        foreach (var statement in statements)
         {
             wires += statement switch
             {
@@ -265,7 +279,7 @@ public static class Binder
             {
                 sink.Error(
                     "too-large",
-                    tree.At(statement),
+                    statement.Location,
                     $"one circuit has {MaxWires} stretches of wire at most",
                     "divide it into several files"
                 );

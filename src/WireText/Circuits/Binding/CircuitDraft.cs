@@ -6,13 +6,11 @@ using WireText.Text;
 namespace WireText.Circuits.Binding;
 
 /// <summary>What the binder has so far. Names are alike in upper and lower case.</summary>
-internal sealed class CircuitDraft(WiringTree tree, PartCatalogue catalogue, FindingSink sink)
+internal sealed class CircuitDraft(PartCatalogue catalogue, FindingSink sink)
 {
     private readonly Dictionary<string, int> partsByName = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, int> lugsByName = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> brokenNames = new(StringComparer.OrdinalIgnoreCase);
-
-    public WiringTree Tree { get; } = tree;
 
     public PartCatalogue Catalogue { get; } = catalogue;
 
@@ -55,7 +53,7 @@ internal sealed class CircuitDraft(WiringTree tree, PartCatalogue catalogue, Fin
             new Finding(
                 "name-taken",
                 Severity.Error,
-                Tree.At(name),
+                name.Location,
                 $"'{name.Text}' is the name of another part already",
                 "give it a name of its own"
             )

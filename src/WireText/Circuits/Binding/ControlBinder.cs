@@ -20,7 +20,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
                 new Finding(
                     "said-twice",
                     Severity.Error,
-                    draft.Tree.At(syntax.Control),
+                    syntax.Control.Location,
                     $"the positions of '{control.Name}' are named already",
                     "keep one of the two lines"
                 )
@@ -35,7 +35,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
         {
             draft.Sink.Error(
                 "wrong-count",
-                draft.Tree.At(TextSpan.FromBounds(syntax.Names[0].Span.Start, syntax.Names[^1].Span.End)),
+                syntax.Names[0].Location.To(syntax.Names[^1].Location),
                 $"'{control.Name}' has {control.Positions.Length} positions; {Count(syntax.Names.Length)} named",
                 $"name all, in the order {string.Join(", ", control.Positions.Select(p => p.Name))}"
             );
@@ -49,7 +49,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
         draft.Controls[control.Index] = control with
         {
-            NamedAt = draft.Tree.At(syntax.Control),
+            NamedAt = syntax.Control.Location,
             Positions =
             [
                 .. control.Positions.Zip(syntax.Names, (position, name) => position with { Name = name.Text }),
@@ -87,7 +87,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
             {
                 draft.Sink.Error(
                     "reserved-name",
-                    draft.Tree.At(name),
+                    name.Location,
                     "'any' means each of the positions; it names none",
                     "choose another word"
                 );
@@ -98,7 +98,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
             {
                 draft.Sink.Error(
                     "said-twice",
-                    draft.Tree.At(name),
+                    name.Location,
                     $"'{name.Text}' names two positions",
                     "give each position a word of its own"
                 );
@@ -118,7 +118,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
             var near = DidYouMean.Nearest(pair.Value.Text, names, allowed: 1);
             draft.Sink.Error(
                 "unknown-position",
-                draft.Tree.At(pair.Value),
+                pair.Value.Location,
                 $"'{control.Name}' has no position '{pair.Value.Text}': it has {string.Join(", ", names)}",
                 near is null ? null : $"did you mean '{near}'?"
             );
@@ -146,7 +146,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
         draft.Sink.Error(
             "unknown-position",
-            draft.Tree.At(pair.Value),
+            pair.Value.Location,
             $"'{dial.Name}' turns from 0 to 10; '{pair.Value.Text}' is not on it",
             "write a number from 0 to 10"
         );
@@ -175,7 +175,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
         var isPart = draft.FindPart(partName) is not null;
         draft.Sink.Error(
             isPart ? "no-positions" : "unknown-part",
-            draft.Tree.At(at),
+            at.Location,
             isPart ? $"'{name}' has no positions to name" : $"no part is named '{partName}'",
             near is not null ? $"did you mean '{near}'?" : null
         );

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Syntax;
 using WireText.Text;
@@ -16,29 +17,29 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     /// <summary>Kinds whose model could not be read, so that parts of it are not reported again.</summary>
     public HashSet<string> BrokenModels { get; } = new(StringComparer.OrdinalIgnoreCase);
 
-    public PartCatalogue Gather(WiringTree tree)
+    public PartCatalogue Gather(ImmutableArray<StatementSyntax> statements)
     {
-        included.Add(tree.Source.Path);
-        GatherFrom(tree, depth: 0);
+        included.UnionWith(statements.Select(statement => statement.Location.Source.Path));
+        GatherFrom(statements, depth: 0);
         return catalogue;
     }
 
-    private void GatherFrom(WiringTree tree, int depth)
+    private void GatherFrom(ImmutableArray<StatementSyntax> statements, int depth)
     {
-        foreach (var statement in tree.Statements)
+        foreach (var statement in statements)
         {
             switch (statement)
             {
                 case IncludeSyntax include:
-                    Include(include, tree, depth + 1);
+                    Include(include, depth + 1);
                     break;
                 case DefineSyntax define:
-                    Define(define, tree);
+                    Define(define);
                     break;
                 default:
                     if (depth > 0)
                     {
-                        ReportStray(statement, tree);
+                        ReportStray(statement);
                     }
 
                     break;
@@ -46,25 +47,25 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         }
     }
 
-    private void Include(IncludeSyntax include, WiringTree from, int depth)
+    private void Include(IncludeSyntax include, int depth)
     {
         if (depth > MaxDepth)
         {
             sink.Error(
                 "include-too-deep",
-                from.At(include.Path),
+                include.Path.Location,
                 $"files include files more than {MaxDepth} deep",
                 "include the parts file directly"
             );
             return;
         }
 
-        var load = sources.Load(include.Path.Value, from.Source);
+        var load = sources.Load(include.Path.Value, include.Location.Source);
         if (load.Source is not { } source)
         {
             sink.Error(
                 "cannot-include",
-                from.At(include.Path),
+                include.Path.Location,
                 $"cannot read '{include.Path.Value}': {load.Problem}",
                 "put it below this file's folder, or name its folder with --parts"
             );
@@ -83,10 +84,10 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
             sink.Add(finding);
         }
 
-        GatherFrom(tree, depth);
+        GatherFrom(tree.Statements, depth);
     }
 
-    private void Define(DefineSyntax define, WiringTree tree)
+    private void Define(DefineSyntax define)
     {
         if (catalogue.Find(define.Kind.Text, define.Model.Text) is { } earlier)
         {
@@ -95,7 +96,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
                 new Finding(
                     "model-taken",
                     Severity.Error,
-                    tree.At(define.Model),
+                    define.Model.Location,
                     isStandard
                         ? $"'{define.Kind.Text} {define.Model.Text}' is a standard part"
                         : $"'{define.Kind.Text} {define.Model.Text}' is defined already",
@@ -108,7 +109,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
             return;
         }
 
-        if (DefinitionReader.Read(define, tree, sink) is { } definition)
+        if (DefinitionReader.Read(define, sink) is { } definition)
         {
             catalogue = catalogue.With([definition]);
         }
@@ -118,10 +119,10 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         }
     }
 
-    private void ReportStray(StatementSyntax statement, WiringTree tree) =>
+    private void ReportStray(StatementSyntax statement) =>
         sink.Error(
             "only-definitions",
-            tree.At(statement),
+            statement.Location,
             "an included file has definitions alone",
             "move this line to the circuit that includes it"
         );

@@ -138,7 +138,7 @@ internal sealed class ElementBinder(
         var pair = SectionPair(inside.Name, key) ?? PlainPair(key);
         var given = inside.Values.FirstOrDefault(v => Is(v.Key, key));
         var (text, at) =
-            pair is not null ? (pair.Value.Text, draft.Tree.At(pair.Value))
+            pair is not null ? (pair.Value.Text, pair.Value.Location)
             : given is not null ? (given.Value, given.Location)
             : ("", default);
         if (text.Length == 0)
@@ -155,7 +155,7 @@ internal sealed class ElementBinder(
             return number;
         }
 
-        if (reported.Add(at.Span))
+        if (reported.Add(at))
         {
             draft.Sink.Error("bad-value", at, $"'{text}' is no count for '{key}'", "write a plain number");
         }
@@ -238,7 +238,7 @@ internal sealed class ElementBinder(
 
     private void AskAboutLetter(WordSyntax word)
     {
-        var at = draft.Tree.At(word);
+        var at = word.Location;
         if (taperLabel is null)
         {
             draft.Sink.Note(
@@ -332,7 +332,7 @@ internal sealed class ElementBinder(
         {
             draft.Sink.Error(
                 "missing-value",
-                draft.Tree.At(name),
+                name.Location,
                 $"'{name.Text}' has no value",
                 $"write its value behind its name, such as {use.Usual}"
             );
@@ -359,7 +359,7 @@ internal sealed class ElementBinder(
 
         draft.Sink.Error(
             "bad-value",
-            draft.Tree.At(word),
+            word.Location,
             $"'{word.Text}' is no three-figure marking",
             use.Unit == Unit.Farad ? "473 is 47 nF: two figures and a power of ten in pF" : "473 is 47 kΩ"
         );
@@ -388,13 +388,13 @@ internal sealed class ElementBinder(
             return percent / 100;
         }
 
-        draft.Sink.Error("bad-value", draft.Tree.At(word), $"'{word.Text}' is no tolerance", "write it as tol=10%");
+        draft.Sink.Error("bad-value", word.Location, $"'{word.Text}' is no tolerance", "write it as tol=10%");
         return null;
     }
 
     private bool isValueUsed;
 
-    private double? Read(WordSyntax word, ValueUse use) => Read(word.Text, draft.Tree.At(word), use);
+    private double? Read(WordSyntax word, ValueUse use) => Read(word.Text, word.Location, use);
 
     private double? Read(string text, SourceLocation at, ValueUse use)
     {
@@ -402,7 +402,7 @@ internal sealed class ElementBinder(
         if (reading.Problem is { } problem)
         {
             // Coils of one pickup share a plain key: it is reported once.
-            if (reported.Add(at.Span))
+            if (reported.Add(at))
             {
                 var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
                 draft.Sink.Error("bad-value", at, problem, help);
@@ -412,7 +412,7 @@ internal sealed class ElementBinder(
         return reading.Value;
     }
 
-    private readonly HashSet<TextSpan> reported = [];
+    private readonly HashSet<SourceLocation> reported = [];
 
     /// <summary>A key of one section: <c>n.dcr</c> is the key of section n.</summary>
     private PairSyntax? SectionPair(string? section, string key) =>
@@ -440,7 +440,7 @@ internal sealed class ElementBinder(
                 // Known and not asked for: another key or the model itself said it already.
                 draft.Sink.Error(
                     "said-twice",
-                    draft.Tree.At(pair),
+                    pair.Location,
                     $"'{pair.Key.Text}' of '{name.Text}' is said already, by '{arguments.Definition.Model}' or by another key",
                     SectionHelp(coils, pair)
                 );
@@ -450,7 +450,7 @@ internal sealed class ElementBinder(
             var near = DidYouMean.Nearest(pair.Key.Text, known);
             draft.Sink.Error(
                 "unknown-key",
-                draft.Tree.At(pair.Key),
+                pair.Key.Location,
                 $"a {arguments.Definition.Kind} has no '{pair.Key.Text}='",
                 near is not null ? $"did you mean '{near}='?"
                     : known.Count > 0 ? $"it takes {string.Join(", ", known.Select(k => k + "="))}"
@@ -462,7 +462,7 @@ internal sealed class ElementBinder(
         {
             draft.Sink.Error(
                 "unknown-word",
-                draft.Tree.At(value),
+                value.Location,
                 $"'{value.Text}': a {arguments.Definition.Kind} has no one value",
                 coils.Count > 0 ? $"say what it is: dcr={value.Text}" : null
             );
@@ -522,9 +522,9 @@ internal sealed class ElementBinder(
 
     private void ReportUnless(bool isRight, SyntaxNode at, string problem)
     {
-        if (!isRight && reported.Add(at.Span))
+        if (!isRight && reported.Add(at.Location))
         {
-            draft.Sink.Error("bad-value", draft.Tree.At(at), problem);
+            draft.Sink.Error("bad-value", at.Location, problem);
         }
     }
 

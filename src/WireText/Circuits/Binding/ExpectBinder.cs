@@ -36,7 +36,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                 [.. travels],
                 [.. syntax.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")],
                 claims,
-                draft.Tree.At(syntax)
+                syntax.Location
             );
 
         bool ReadNamed(PairSyntax pair) => Is(pair.Key.Text, OthersWord) || Read(pair, positions, travels);
@@ -49,7 +49,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             var key = syntax.State[i].Key;
             if (syntax.State.Take(i).Any(other => Is(other.Key.Text, key.Text)))
             {
-                draft.Sink.Error("said-twice", draft.Tree.At(key), $"'{key.Text}' is set twice", "keep one of the two");
+                draft.Sink.Error("said-twice", key.Location, $"'{key.Text}' is set twice", "keep one of the two");
                 return true;
             }
         }
@@ -68,7 +68,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         {
             draft.Sink.Error(
                 "unknown-position",
-                draft.Tree.At(others.Value),
+                others.Value.Location,
                 $"the others cannot all stand at '{others.Value.Text}'",
                 "write others=any, which means each of their positions"
             );
@@ -105,7 +105,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             {
                 draft.Sink.Error(
                     "unknown-position",
-                    draft.Tree.At(value),
+                    value.Location,
                     $"'{dial.Name}' turns from 0 to 10; '{value.Text}' is not on it",
                     "write a number from 0 to 10"
                 );
@@ -122,7 +122,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
     private Claim? Read(ClaimSyntax syntax)
     {
-        var at = draft.Tree.At(syntax);
+        var at = syntax.Location;
         return syntax switch
         {
             WordClaimSyntax word => word.Word.Text.ToLowerInvariant() switch
@@ -160,7 +160,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         if (reading.Problem is { } problem)
         {
             var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-            draft.Sink.Error("bad-value", draft.Tree.At(syntax.Value), problem, help);
+            draft.Sink.Error("bad-value", syntax.Value.Location, problem, help);
         }
 
         return reading.Value is { } value && ToleranceOf(syntax, UsualTolerance, Percent) is { } tolerance
@@ -178,9 +178,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         }
 
         var marks = word.Text.StartsWith('±') ? 1 : 2;
-        return read(
-            new WordSyntax(word.Text[marks..], new TextSpan(word.Span.Start + marks, word.Span.Length - marks))
-        );
+        return read(word.Part(marks, word.Text.Length));
     }
 
     private double? Percent(WordSyntax word)
@@ -192,7 +190,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
         draft.Sink.Error(
             "bad-value",
-            draft.Tree.At(word),
+            word.Location,
             $"'{word.Text}' is no tolerance",
             "write it in percent, such as ±3%"
         );
@@ -215,7 +213,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return decibels;
         }
 
-        draft.Sink.Error("bad-value", draft.Tree.At(word), $"'{word.Text}' is no level", problem);
+        draft.Sink.Error("bad-value", word.Location, $"'{word.Text}' is no level", problem);
         return null;
     }
 
@@ -257,7 +255,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                 .Select(p => p.Name);
             draft.Sink.Error(
                 "unknown-part",
-                draft.Tree.At(name),
+                name.Location,
                 $"'{part.Name}' has no coil to be heard",
                 $"name a pickup: {string.Join(", ", pickups)}"
             );
@@ -272,7 +270,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
         draft.Sink.Error(
             "unknown-part",
-            draft.Tree.At(name),
+            name.Location,
             $"'{part.Name}' has no coil '{name.Words[^1].Text}'",
             $"write {string.Join(" or ", coils.Select(coil => coil.Name))}"
         );
@@ -291,7 +289,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             var near = DidYouMean.Nearest(name.Text, draft.Parts.Select(p => p.Name), allowed: 1);
             draft.Sink.Error(
                 "unknown-part",
-                draft.Tree.At(name),
+                name.Location,
                 $"no part is named '{name.Text}'",
                 near is null ? null : $"did you mean '{near}'?"
             );
@@ -316,7 +314,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         var isPart = draft.FindPart(part) is not null;
         draft.Sink.Error(
             isPart ? "no-positions" : "unknown-part",
-            draft.Tree.At(key),
+            key.Location,
             isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
             near is null ? null : $"did you mean '{near}'?"
         );
@@ -328,7 +326,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         var near = DidYouMean.Nearest(value.Text, names, allowed: 1);
         draft.Sink.Error(
             "unknown-position",
-            draft.Tree.At(value),
+            value.Location,
             $"'{control.Name}' has no position '{value.Text}': it has {string.Join(", ", names)}",
             near is null ? null : $"did you mean '{near}'?"
         );

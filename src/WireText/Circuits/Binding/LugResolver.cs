@@ -59,10 +59,10 @@ internal sealed class LugResolver(CircuitDraft draft)
         var near = Guess(name.Text, names);
         draft.Sink.Error(
             "unknown-part",
-            draft.Tree.At(name),
+            name.Location,
             $"no part is named '{name.Text}'",
             near is null ? "declare it on a line of its own" : $"did you mean '{near}'?",
-            TextEdit.Meant(draft.Tree.At(name), near, names)
+            TextEdit.Meant(name.Location, near, names)
         );
     }
 
@@ -73,7 +73,7 @@ internal sealed class LugResolver(CircuitDraft draft)
         {
             draft.Sink.Error(
                 "which-lug",
-                draft.Tree.At(syntax),
+                syntax.Location,
                 $"'{part.Name}' has several lugs",
                 $"say which: {LugRanges.Write(names.Select(n => $"{part.Name}.{n}"))}"
             );
@@ -81,13 +81,13 @@ internal sealed class LugResolver(CircuitDraft draft)
         }
 
         var wrong = syntax.FullName[(syntax.Name.Text.Length + 1)..];
-        var span = TextSpan.FromBounds(syntax.Words[1].Span.Start, syntax.Span.End);
+        var at = syntax.Words[1].Location.To(syntax.Location);
         var model = $"a {part.Definition.Model} {part.Kind}";
         if (names.Count == 0)
         {
             draft.Sink.Error(
                 "unknown-lug",
-                draft.Tree.At(span),
+                at,
                 $"'{part.Name}' is its own lug; it has no '{wrong}'",
                 $"write '{part.Name}' alone"
             );
@@ -97,10 +97,10 @@ internal sealed class LugResolver(CircuitDraft draft)
         var near = Guess(wrong, InOrderOfNearness(wrong, names));
         draft.Sink.Error(
             "unknown-lug",
-            draft.Tree.At(span),
+            at,
             $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
             near is null ? null : $"did you mean '{near}'?",
-            TextEdit.Meant(draft.Tree.At(span), near, names)
+            TextEdit.Meant(at, near, names)
         );
     }
 

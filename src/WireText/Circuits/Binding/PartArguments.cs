@@ -110,12 +110,12 @@ internal sealed class PartArguments
         var near = DidYouMean.Nearest(part.Kind.Text, draft.Catalogue.Kinds);
         draft.Sink.Error(
             "unknown-kind",
-            draft.Tree.At(part.Kind),
+            part.Kind.Location,
             $"no kind of part is called '{part.Kind.Text}'",
             near is null
                 ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
                 : $"did you mean '{near}'?",
-            TextEdit.Meant(draft.Tree.At(part.Kind), near, draft.Catalogue.Kinds)
+            TextEdit.Meant(part.Kind.Location, near, draft.Catalogue.Kinds)
         );
     }
 
@@ -131,7 +131,7 @@ internal sealed class PartArguments
         {
             draft.Sink.Error(
                 "missing-model",
-                draft.Tree.At(part.Name),
+                part.Name.Location,
                 $"'{part.Name.Text}' needs its model: {part.Kind.Text}es differ too much to guess",
                 $"write one of {names}"
             );
@@ -141,10 +141,10 @@ internal sealed class PartArguments
         var near = DidYouMean.Nearest(words[0].Text, models.Select(m => m.Model));
         draft.Sink.Error(
             "unknown-model",
-            draft.Tree.At(words[0]),
+            words[0].Location,
             $"no {part.Kind.Text} is called '{words[0].Text}'",
             near is null ? $"write one of {names}" : $"did you mean '{near}'?",
-            TextEdit.Meant(draft.Tree.At(words[0]), near, models.Select(m => m.Model))
+            TextEdit.Meant(words[0].Location, near, models.Select(m => m.Model))
         );
         return null;
     }
@@ -188,7 +188,7 @@ internal sealed class PartArguments
         {
             draft.Sink.Error(
                 "said-twice",
-                draft.Tree.At(word),
+                word.Location,
                 $"'{word.Text}' is a second {what}; '{earlier.Text}' stands there already",
                 "keep one of them"
             );
@@ -202,7 +202,7 @@ internal sealed class PartArguments
         var near = DidYouMean.Nearest(word.Text, [.. models, .. words]);
         draft.Sink.Error(
             "unknown-word",
-            draft.Tree.At(word),
+            word.Location,
             $"'{word.Text}' says nothing about a {Definition.Kind}",
             near is null
                 ? $"a {Definition.Kind} takes a model ({string.Join(", ", models)}) and the words {string.Join(", ", words)}"

@@ -29,7 +29,7 @@ internal sealed class PartBinder(CircuitDraft draft)
         var elements = new ElementBinder(draft, arguments, syntax.Name, index, lugs, dials).Bind();
         foreach (var group in definition.Joined)
         {
-            AddJoined(definition, group, lugs, draft.Tree.At(syntax.Name));
+            AddJoined(definition, group, lugs, syntax.Name.Location);
         }
 
         draft.AddPart(
@@ -46,7 +46,7 @@ internal sealed class PartBinder(CircuitDraft draft)
                 [.. arguments.Traits],
                 HangsOn: null,
                 arguments.Remark,
-                draft.Tree.At(syntax.Name)
+                syntax.Name.Location
             )
         );
     }
@@ -75,7 +75,7 @@ internal sealed class PartBinder(CircuitDraft draft)
                 traits,
                 HangsOn: null,
                 syntax.Remark?.Value,
-                draft.Tree.At(syntax.Name)
+                syntax.Name.Location
             )
         );
     }

@@ -33,7 +33,7 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
         {
             draft.Sink.Error(
                 "said-twice",
-                draft.Tree.At(syntax.Name),
+                syntax.Name.Location,
                 $"'{part.Name}' has a place already",
                 "keep one of the lines"
             );
@@ -45,7 +45,7 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
         {
             draft.Sink.Error(
                 "bad-turn",
-                draft.Tree.At(syntax),
+                syntax.Location,
                 $"'{part.Name}' cannot be turned by that much",
                 "turn it by 0, 90, 180 or 270 degrees, clockwise"
             );
@@ -53,7 +53,7 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
         }
 
         var at = syntax.At is { } point ? new Point(point.X, point.Y) : (Point?)null;
-        Places.Add(new GivenPlace(part.Index, at, turn % 360, draft.Tree.At(syntax)));
+        Places.Add(new GivenPlace(part.Index, at, turn % 360, syntax.Location));
     }
 
     private int? BindCell(WordSyntax cell)
@@ -63,7 +63,7 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
             return null;
         }
 
-        if (seen.TryAdd(part.Index, draft.Tree.At(cell)))
+        if (seen.TryAdd(part.Index, cell.Location))
         {
             return part.Index;
         }
@@ -72,7 +72,7 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
             new Finding(
                 "said-twice",
                 Severity.Error,
-                draft.Tree.At(cell),
+                cell.Location,
                 $"'{part.Name}' sits in two places",
                 "write '.' in one of them"
             )

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Circuits.Binding;
 
 /// <summary>Reads <c>load cable=470p input=1M mains=60 temperature=15..30</c>.</summary>
-internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
+internal sealed class SurroundingsBinder(FindingSink sink)
 {
     private const double Coldest = -40;
     private const double Hottest = 80;
@@ -47,7 +47,7 @@ internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
         var help = DidYouMean.Nearest(pair.Key.Text, Keys) is { } meant
             ? $"write {meant}="
             : "a load has cable=, input=, mains= and temperature=";
-        sink.Error("unknown-key", tree.At(pair.Key), $"a load has no '{pair.Key.Text}'", help);
+        sink.Error("unknown-key", pair.Key.Location, $"a load has no '{pair.Key.Text}'", help);
         return surroundings;
     }
 
@@ -57,7 +57,7 @@ internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
         if (reading.Problem is { } problem)
         {
             var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-            sink.Error("bad-value", tree.At(word), problem, help);
+            sink.Error("bad-value", word.Location, problem, help);
         }
 
         return reading.Value;
@@ -71,7 +71,7 @@ internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
             return word.Text == "50" ? 50 : 60;
         }
 
-        sink.Error("bad-value", tree.At(word), $"'{word.Text}' is no mains frequency", "write mains=50 or mains=60");
+        sink.Error("bad-value", word.Location, $"'{word.Text}' is no mains frequency", "write mains=50 or mains=60");
         return null;
     }
 
@@ -85,7 +85,7 @@ internal sealed class SurroundingsBinder(WiringTree tree, FindingSink sink)
 
         sink.Error(
             "bad-value",
-            tree.At(word),
+            word.Location,
             $"'{word.Text}' is no temperature",
             "write degrees Celsius: temperature=20 or temperature=15..30"
         );

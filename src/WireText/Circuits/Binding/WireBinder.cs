@@ -41,9 +41,9 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         {
             if (lugs[i - 1] is { } from && lugs[i] is { } to)
             {
-                var span = TextSpan.FromBounds(syntax.Lugs[i - 1].Span.Start, syntax.Lugs[i].Span.End);
+                var at = syntax.Lugs[i - 1].Location.To(syntax.Lugs[i].Location);
                 Add(
-                    new NewWire(WireKind.Wire, from.Index, to.Index, colour, draft.Tree.At(span))
+                    new NewWire(WireKind.Wire, from.Index, to.Index, colour, at)
                     {
                         IsSleeved = syntax.Sleeved is not null,
                         Length = keys.Length,
@@ -69,7 +69,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             {
                 CheckLead(lug, lugSyntax, isInside: false);
                 Add(
-                    new NewWire(WireKind.SpliceLead, lug.Index, joint.Index, null, draft.Tree.At(lugSyntax)),
+                    new NewWire(WireKind.SpliceLead, lug.Index, joint.Index, null, lugSyntax.Location),
                     JoinKind.Splice
                 );
                 runs++;
@@ -90,7 +90,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             {
                 CheckLead(from, core.From, isInside: false);
                 CheckLead(to, core.To, isInside: false);
-                var newCore = new NewWire(WireKind.Core, from.Index, to.Index, colour, draft.Tree.At(core))
+                var newCore = new NewWire(WireKind.Core, from.Index, to.Index, colour, core.Location)
                 {
                     Cable = cable,
                     Length = keys.Length,
@@ -105,9 +105,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         int? braid = syntax.Braid is { } ends ? BindBraid(ends, cable) : null;
         if (cores.Count > 0)
         {
-            draft.Cables.Add(
-                new Cable(cable, cores.ToImmutable(), braid, syntax.Twisted is not null, draft.Tree.At(syntax))
-            );
+            draft.Cables.Add(new Cable(cable, cores.ToImmutable(), braid, syntax.Twisted is not null, syntax.Location));
         }
     }
 
@@ -117,14 +115,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         for (var i = 1; i < lugs.Count; i++)
         {
             draft.Joins.Add(
-                new Join(
-                    draft.Joins.Count,
-                    JoinKind.Touch,
-                    lugs[i - 1].Index,
-                    lugs[i].Index,
-                    Wire: -1,
-                    draft.Tree.At(syntax)
-                )
+                new Join(draft.Joins.Count, JoinKind.Touch, lugs[i - 1].Index, lugs[i].Index, Wire: -1, syntax.Location)
             );
         }
     }
@@ -142,7 +133,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         {
             draft.Sink.Error(
                 "not-two-leads",
-                draft.Tree.At(hangs),
+                hangs.Location,
                 $"'{part.Name}' has {leads.Count} lugs; only a part with two leads hangs from lug to lug",
                 "wire its lugs one by one"
             );
@@ -164,8 +155,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
 
     private void Hang(Part part, int lead, Lug on, LugSyntax at)
     {
-        endedLeads[lead] = draft.Tree.At(at);
-        Add(new NewWire(WireKind.PartLead, lead, on.Index, InsulationColour.Bare, draft.Tree.At(at)));
+        endedLeads[lead] = at.Location;
+        Add(new NewWire(WireKind.PartLead, lead, on.Index, InsulationColour.Bare, at.Location));
         runs++;
     }
 
@@ -182,7 +173,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             from?.Index ?? -1,
             to?.Index ?? -1,
             InsulationColour.Bare,
-            draft.Tree.At(ends)
+            ends.Location
         )
         {
             Cable = cable,
@@ -249,7 +240,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         {
             draft.Sink.Error(
                 "lead-in-a-run",
-                draft.Tree.At(at),
+                at.Location,
                 $"'{lug.Name}' is a lead: a run starts or ends with it",
                 "write it first or last on the line"
             );
@@ -260,7 +251,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                 new Finding(
                     "lead-ends-twice",
                     Severity.Error,
-                    draft.Tree.At(at),
+                    at.Location,
                     $"lead '{lug.Name}' has its end elsewhere already",
                     "join the other wire at the lug where this lead ends, or splice them"
                 )
@@ -271,14 +262,14 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         }
         else
         {
-            endedLeads.Add(lug.Index, draft.Tree.At(at));
+            endedLeads.Add(lug.Index, at.Location);
         }
     }
 
     private void ReportTwoLeads(LugSyntax from, LugSyntax to, Lug first, Lug second) =>
         draft.Sink.Error(
             "lead-to-lead",
-            draft.Tree.At(TextSpan.FromBounds(from.Span.Start, to.Span.End)),
+            from.Location.To(to.Location),
             $"'{first.Name}' and '{second.Name}' are leads: two leads meet in a splice",
             $"write: splice NAME {first.Name} {second.Name}"
         );
@@ -298,12 +289,12 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         var near = DidYouMean.Nearest(word.Text, InsulationColour.Words);
         draft.Sink.Error(
             "unknown-colour",
-            draft.Tree.At(word),
+            word.Location,
             $"'{word.Text}' is no colour",
             near is null
                 ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
                 : $"did you mean '{near}'?",
-            TextEdit.Meant(draft.Tree.At(word), near, InsulationColour.Words)
+            TextEdit.Meant(word.Location, near, InsulationColour.Words)
         );
         return null;
     }
@@ -321,7 +312,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                     length = reading.Value;
                     if (reading.Problem is { } problem)
                     {
-                        draft.Sink.Error("bad-value", draft.Tree.At(pair.Value), problem);
+                        draft.Sink.Error("bad-value", pair.Value.Location, problem);
                     }
 
                     break;
@@ -337,7 +328,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                     {
                         draft.Sink.Error(
                             "bad-value",
-                            draft.Tree.At(pair.Value),
+                            pair.Value.Location,
                             $"'{pair.Value.Text}' is no gauge",
                             "write a number such as awg=24"
                         );
@@ -348,7 +339,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                     var near = DidYouMean.Nearest(pair.Key.Text, ["length", "awg"]);
                     draft.Sink.Error(
                         "unknown-key",
-                        draft.Tree.At(pair.Key),
+                        pair.Key.Location,
                         $"a wire has no '{pair.Key.Text}='",
                         near is null ? "it takes length= and awg=" : $"did you mean '{near}='?"
                     );
