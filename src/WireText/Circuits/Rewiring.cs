@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits.Binding;
+using WireText.Text;
 
 namespace WireText.Circuits;
 
@@ -7,8 +8,14 @@ namespace WireText.Circuits;
 /// <param name="Wire">Index into <see cref="Circuit.Wires"/>.</param>
 public readonly record struct WireEnd(int Wire, bool IsFrom)
 {
+    public static IEnumerable<WireEnd> BothOf(Wire wire) =>
+        [new(wire.Index, IsFrom: true), new(wire.Index, IsFrom: false)];
+
     /// <summary>The lug that the end is on; -1 for the end of a braid that is cut back.</summary>
     public int LugIn(Circuit circuit) => IsFrom ? circuit.Wires[Wire].From : circuit.Wires[Wire].To;
+
+    /// <summary>Where the wire's line names that lug; null where it does not.</summary>
+    public SourceLocation? PlaceIn(Circuit circuit) => IsFrom ? circuit.Wires[Wire].FromAt : circuit.Wires[Wire].ToAt;
 }
 
 /// <summary>Circuits with a wire changed: the same parts and states, other nets. Wires keep their indices.</summary>
@@ -20,7 +27,18 @@ public static class Rewiring
         var wires = circuit.Wires.ToBuilder();
         foreach (var (end, lug) in moves)
         {
-            wires[end.Wire] = end.IsFrom ? wires[end.Wire] with { From = lug } : wires[end.Wire] with { To = lug };
+            // No line names the new lug at that end.
+            wires[end.Wire] = end.IsFrom
+                ? wires[end.Wire] with
+                {
+                    From = lug,
+                    FromAt = null,
+                }
+                : wires[end.Wire] with
+                {
+                    To = lug,
+                    ToAt = null,
+                };
         }
 
         var joins = circuit.Joins.Select(join =>
@@ -32,7 +50,7 @@ public static class Rewiring
     /// <summary>The wire stays in the list, with no lug at either end.</summary>
     public static Circuit Without(this Circuit circuit, int wire) =>
         circuit.WithNetsOf(
-            circuit.Wires.SetItem(wire, circuit.Wires[wire] with { From = -1, To = -1 }),
+            circuit.Wires.SetItem(wire, circuit.Wires[wire] with { From = -1, FromAt = null, To = -1, ToAt = null }),
             circuit.Joins.RemoveAll(join => join.Wire == wire)
         );
 

@@ -46,7 +46,16 @@ public sealed record Wire(
     SourceLocation DeclaredAt
 )
 {
+    /// <summary>Where the line names the lug at its start; null for the part's own end of a part's lead and where a braid is cut back.</summary>
+    public SourceLocation? FromAt { get; init; }
+
+    /// <summary>Where the line names the lug at its end; null for the joint's end of a lead in a splice and where a braid is cut back.</summary>
+    public SourceLocation? ToAt { get; init; }
+
     public bool Touches(int lug) => From == lug || To == lug;
+
+    /// <summary>Where the line names a lug that the wire ends on, its start first; null where it does not.</summary>
+    public SourceLocation? PlaceOf(int lug) => (From == lug ? FromAt : null) ?? (To == lug ? ToAt : null);
 }
 
 /// <summary>Cores that run together, in a braid or twisted.</summary>

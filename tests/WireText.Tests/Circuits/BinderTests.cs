@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Parts;
 using WireText.Syntax;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Circuits;
@@ -71,6 +72,24 @@ public class BinderTests
         Assert.Equal(["sel.A0--sel.B0", "sel.B0--out.tip"], circuit.Wires.Select(w => w.Id));
         Assert.True(circuit.Nets.SameNet(LugOf(circuit, "sel.A0"), LugOf(circuit, "out.tip")));
         Assert.Single(circuit.Wires.Select(w => w.Run).Distinct());
+    }
+
+    [Theory]
+    [InlineData("wire [|vol.2|] to [|out.tip|] red")]
+    [InlineData("wire [|VOL.2|] to [|out.TIP|] red")]
+    [InlineData("wire [|vol.2|] to [|vol.2|] red")]
+    [InlineData("cable [|vol.2|] to [|out.tip|] red twisted")]
+    [InlineData("cable vol.2 to out.tip red braid [|vol.case|] to [|out.sleeve|]")]
+    [InlineData("cable vol.2 to out.tip red braid cut to [|out.sleeve|]")]
+    [InlineData("splice link [|vol.2|]")]
+    [InlineData("cap dark 22n from vol.2 to [|out.tip|]")]
+    public void Bind_AnyWire_KeepsWhereItsLineNamesItsEnds(string marked)
+    {
+        var (text, spans) = MarkedText.Parse("pot vol 250k audio\njack out\n" + marked);
+
+        var wire = Bind(text).Wires[^1];
+
+        Assert.Equal(spans, new[] { wire.FromAt, wire.ToAt }.OfType<SourceLocation>().Select(place => place.Span));
     }
 
     [Fact]

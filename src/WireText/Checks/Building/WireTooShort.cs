@@ -64,9 +64,8 @@ public sealed class WireTooShort : ICheck
     private Finding Report(CheckContext context, List<Wire> run, double length, double way)
     {
         var (first, last) = (run[0], run[^1]);
-        var at = TextSpan.FromBounds(first.DeclaredAt.Span.Start, last.DeclaredAt.Span.End);
         return Description.At(
-            new SourceLocation(first.DeclaredAt.Source, at),
+            first.DeclaredAt.To(last.DeclaredAt),
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"the wire is {length:0.#} mm long; its lugs are {way:0.#} mm apart"

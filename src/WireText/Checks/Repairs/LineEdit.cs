@@ -56,7 +56,8 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
             .. circuit
                 .Wires.Where(wire => wire != edited.Wires[wire.Index])
                 .GroupBy(wire => Line.Of(wire.DeclaredAt))
-                .OrderBy(group => group.Key.Span.Start)
+                .OrderBy(group => group.Key.Source.Path, StringComparer.Ordinal)
+                .ThenBy(group => group.Key.Span.Start)
                 .Select(group => new LineEdit(
                     group.Key.Tidied,
                     group.First().Kind == WireKind.Wire
@@ -93,13 +94,9 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
     private static string Renamed(Line line, Circuit circuit, Circuit edited, IEnumerable<Wire> changed)
     {
         var names = changed
-            .SelectMany(wire =>
-                new[] { (wire, wire.From, edited.Wires[wire.Index].From), (wire, wire.To, edited.Wires[wire.Index].To) }
-            )
-            .Where(end => end.Item2 != end.Item3)
-            .Select(end =>
-                (At: Places.OnWire(circuit, end.wire, end.Item2)!.Value.Span, Name: edited.NameOf(end.Item3))
-            )
+            .SelectMany(WireEnd.BothOf)
+            .Where(end => end.LugIn(circuit) != end.LugIn(edited))
+            .Select(end => (At: end.PlaceIn(circuit)!.Value.Span, Name: edited.NameOf(end.LugIn(edited))))
             .OrderByDescending(place => place.At.Start);
         var text = line.Source.Slice(line.Span);
         foreach (var (at, name) in names)

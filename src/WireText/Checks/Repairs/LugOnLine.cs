@@ -33,13 +33,10 @@ public sealed record LugOnLine(ImmutableArray<WireEnd> Ends)
     }
 
     /// <summary>True when the line of the wire names the lug that the end is on.</summary>
-    public static bool IsWritten(Circuit circuit, WireEnd end) =>
-        end.LugIn(circuit) is >= 0 and var lug && Places.OnWire(circuit, circuit.Wires[end.Wire], lug) is not null;
+    public static bool IsWritten(Circuit circuit, WireEnd end) => end.PlaceIn(circuit) is not null;
 
     private static IEnumerable<WireEnd> Written(Circuit circuit, Wire wire) =>
-        new[] { new WireEnd(wire.Index, IsFrom: true), new WireEnd(wire.Index, IsFrom: false) }.Where(end =>
-            IsWritten(circuit, end)
-        );
+        WireEnd.BothOf(wire).Where(end => IsWritten(circuit, end));
 
     /// <summary>The end of the stretch before, where the run goes on from it over the same lug.</summary>
     private static WireEnd? MeetingEnd(Circuit circuit, Wire wire) =>

@@ -45,6 +45,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                 Add(
                     new NewWire(WireKind.Wire, from.Index, to.Index, colour, at)
                     {
+                        FromAt = syntax.Lugs[i - 1].Location,
+                        ToAt = syntax.Lugs[i].Location,
                         IsSleeved = syntax.Sleeved is not null,
                         Length = keys.Length,
                         Gauge = keys.Gauge,
@@ -69,7 +71,10 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             {
                 CheckLead(lug, lugSyntax, isInside: false);
                 Add(
-                    new NewWire(WireKind.SpliceLead, lug.Index, joint.Index, null, lugSyntax.Location),
+                    new NewWire(WireKind.SpliceLead, lug.Index, joint.Index, null, lugSyntax.Location)
+                    {
+                        FromAt = lugSyntax.Location,
+                    },
                     JoinKind.Splice
                 );
                 runs++;
@@ -92,6 +97,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                 CheckLead(to, core.To, isInside: false);
                 var newCore = new NewWire(WireKind.Core, from.Index, to.Index, colour, core.Location)
                 {
+                    FromAt = core.From.Location,
+                    ToAt = core.To.Location,
                     Cable = cable,
                     Length = keys.Length,
                     Gauge = keys.Gauge,
@@ -156,7 +163,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
     private void Hang(Part part, int lead, Lug on, LugSyntax at)
     {
         endedLeads[lead] = at.Location;
-        Add(new NewWire(WireKind.PartLead, lead, on.Index, InsulationColour.Bare, at.Location));
+        Add(new NewWire(WireKind.PartLead, lead, on.Index, InsulationColour.Bare, at.Location) { ToAt = at.Location });
         runs++;
     }
 
@@ -176,6 +183,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             ends.Location
         )
         {
+            FromAt = ends.From?.Location,
+            ToAt = ends.To?.Location,
             Cable = cable,
         };
         return Add(braid);
@@ -210,6 +219,10 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                 wire.Gauge,
                 wire.At
             )
+            {
+                FromAt = wire.FromAt,
+                ToAt = wire.ToAt,
+            }
         );
         if (wire.From >= 0 && wire.To >= 0)
         {
@@ -352,6 +365,10 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
 
     private sealed record NewWire(WireKind Kind, int From, int To, InsulationColour? Colour, SourceLocation At)
     {
+        public SourceLocation? FromAt { get; init; }
+
+        public SourceLocation? ToAt { get; init; }
+
         public int? Cable { get; init; }
 
         public bool IsSleeved { get; init; }
