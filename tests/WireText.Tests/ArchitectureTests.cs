@@ -12,6 +12,7 @@ public class ArchitectureTests
     [
         "Text",
         "Quantities",
+        "Geometry",
         "Syntax",
         "Parts",
         "Circuits",

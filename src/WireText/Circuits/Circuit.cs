@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Geometry;
 using WireText.Text;
 
 namespace WireText.Circuits;
@@ -66,7 +67,7 @@ public sealed record OutputJack(int Part, int Tip, int Sleeve, int? Ring);
 
 /// <summary>A place the author gave to a part: its hole in millimetres, its turn clockwise in degrees.</summary>
 /// <param name="At">Null when only the turn is given.</param>
-public sealed record GivenPlace(int Part, Parts.Point? At, double Turn, SourceLocation DeclaredAt);
+public sealed record GivenPlace(int Part, Point? At, double Turn, SourceLocation DeclaredAt);
 
 /// <summary>A finding that the author says is meant.</summary>
 /// <param name="Check">The id of the check.</param>

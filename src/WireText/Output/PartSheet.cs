@@ -1,4 +1,5 @@
 using System.Text;
+using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Output;

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Output;
 

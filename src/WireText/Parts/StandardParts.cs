@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using WireText.Geometry;
 using WireText.Syntax;
 using WireText.Text;
 

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Checks.Building;

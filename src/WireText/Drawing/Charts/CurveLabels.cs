@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Charts;
 

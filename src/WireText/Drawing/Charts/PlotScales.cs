@@ -1,6 +1,5 @@
-using WireText.Drawing.Layout;
 using WireText.Electrical.Responses;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Charts;
 

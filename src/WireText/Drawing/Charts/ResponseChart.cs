@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Quantities;
 
 namespace WireText.Drawing.Charts;

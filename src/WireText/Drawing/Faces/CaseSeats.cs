@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Drawing.Faces;

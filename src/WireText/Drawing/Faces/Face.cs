@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;
 

@@ -1,5 +1,4 @@
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;
 

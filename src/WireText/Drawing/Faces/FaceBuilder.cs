@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Drawing.Layout;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
 
@@ -24,38 +24,6 @@ public enum LayoutZone
     /// <summary>A two-lead part: it goes beside the lugs that it joins.</summary>
     Small,
 }
-
-public enum Side
-{
-    North,
-    East,
-    South,
-    West,
-}
-
-/// <summary>A solid shape in a frame, in millimetres.</summary>
-public abstract record Outline
-{
-    public sealed record Circle(Point Centre, double Radius) : Outline;
-
-    public sealed record Rectangle(Box Box) : Outline;
-}
-
-/// <summary>An upright rectangle: its top left corner and its size, in millimetres.</summary>
-public readonly record struct Box(double X, double Y, double Width, double Height)
-{
-    public double Right => X + Width;
-
-    public double Bottom => Y + Height;
-
-    public Point Centre => new(X + (Width / 2), Y + (Height / 2));
-
-    public static Box Around(Point centre, double width, double height) =>
-        new(centre.X - (width / 2), centre.Y - (height / 2), width, height);
-}
-
-/// <summary>A width and a height in millimetres.</summary>
-public readonly record struct Size(double Width, double Height);
 
 /// <param name="Id">The part's name.</param>
 /// <param name="Order">Left to right among the parts of its zone; for pickups, nearest the neck first.</param>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
 

@@ -1,5 +1,5 @@
 using WireText.Drawing.Layout.Placement;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
 
@@ -91,7 +91,7 @@ internal sealed class Wiring
     {
         var t = Terminals[terminal];
         return t.IsSurface
-            ? Geometry.BoundsOf(Parts[t.Part].Surfaces[t.Index].Shape).Centre
+            ? Shapes.BoundsOf(Parts[t.Part].Surfaces[t.Index].Shape).Centre
             : Parts[t.Part].Lugs[t.Index].At;
     }
 }

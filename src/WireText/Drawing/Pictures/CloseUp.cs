@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 

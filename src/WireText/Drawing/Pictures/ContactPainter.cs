@@ -1,5 +1,5 @@
 using WireText.Electrical.Traces;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 

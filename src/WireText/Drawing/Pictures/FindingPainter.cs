@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Text;
 
 namespace WireText.Drawing.Pictures;

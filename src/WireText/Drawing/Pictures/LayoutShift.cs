@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
+using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Drawing.Pictures;

@@ -1,6 +1,5 @@
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 
@@ -55,7 +54,7 @@ internal sealed class LugLabels
         _others =
         [
             .. scene
-                .Parts.Where(other => other != part && Geometry.Distance(other.Bounds, part.Bounds) < Around)
+                .Parts.Where(other => other != part && Shapes.Distance(other.Bounds, part.Bounds) < Around)
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
                 .Where(lug => _at.Any(own => WirePath.Distance(own, lug) < 4 * Reach)),
         ];
@@ -145,8 +144,8 @@ internal sealed class LugLabels
         }
 
         var cost = 0.0;
-        cost += Geometry.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
-        cost += Geometry.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += Shapes.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
+        cost += Shapes.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
         cost += Boxes.Touch(Boxes.Widened(mine.Box, WordGap), its.Box) ? ReadsAsOne : 0;
         var areInARow = IsInARow(_lugs[lug], _lugs[other]);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
@@ -184,7 +183,7 @@ internal sealed class LugLabels
             {
                 var centre = places.Centre + new Point(column * Step, row * Step);
                 var box = Box.Around(centre, size.Width, size.Height);
-                var distance = Geometry.Distance(box, _stems[lug]);
+                var distance = Shapes.Distance(box, _stems[lug]);
                 if (
                     distance <= Reach
                     && Boxes.Distance(box, _at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch
@@ -243,7 +242,7 @@ internal sealed class LugLabels
         var cost = near.CostOfLabel(box);
         for (var other = 0; other < _stems.Length; other++)
         {
-            cost += other == lug ? 0 : CostBeside(Geometry.Distance(box, _stems[other]), distance);
+            cost += other == lug ? 0 : CostBeside(Shapes.Distance(box, _stems[other]), distance);
         }
 
         foreach (var other in _others)

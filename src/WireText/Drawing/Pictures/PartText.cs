@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 

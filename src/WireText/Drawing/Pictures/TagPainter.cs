@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 

@@ -2,8 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Text;
 
 namespace WireText.Drawing.Pictures;

@@ -1,9 +1,9 @@
 using WireText.Drawing.Charts;
-using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.States;
+using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;
@@ -227,6 +227,6 @@ public class ResponseChartTests
 
     private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 
-    private static bool Holds(Box box, WireText.Parts.Point at) =>
+    private static bool Holds(Box box, Point at) =>
         at.X > box.X && at.X < box.Right && at.Y > box.Y && at.Y < box.Bottom;
 }

@@ -1,7 +1,7 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Text;
 
 namespace WireText.Tests.Drawing.Faces;

@@ -1,6 +1,6 @@
 using WireText.Circuits;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
+using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Tests.Drawing.Faces;

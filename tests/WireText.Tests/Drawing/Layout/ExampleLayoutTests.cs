@@ -1,5 +1,5 @@
 using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Layout;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Layout;

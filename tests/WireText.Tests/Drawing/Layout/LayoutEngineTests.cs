@@ -4,10 +4,10 @@ using System.Text;
 using CsCheck;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 using WireText.Testing;
 using Xunit.Sdk;
-using Size = WireText.Drawing.Layout.Size;
+using Size = WireText.Geometry.Size;
 
 namespace WireText.Tests.Drawing.Layout;
 

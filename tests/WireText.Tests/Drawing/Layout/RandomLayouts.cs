@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using CsCheck;
 using WireText.Drawing.Layout;
-using WireText.Parts;
-using Size = WireText.Drawing.Layout.Size;
+using WireText.Geometry;
+using Size = WireText.Geometry.Size;
 
 namespace WireText.Tests.Drawing.Layout;
 

@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Geometry;
 using WireText.Testing;
 using WireText.Text;
 

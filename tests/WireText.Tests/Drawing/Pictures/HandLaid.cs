@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Tests.Drawing.Pictures;
 

@@ -1,5 +1,6 @@
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Geometry;
 using WireText.Parts;
 using WireText.Testing;
 

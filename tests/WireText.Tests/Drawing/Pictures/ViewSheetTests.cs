@@ -3,6 +3,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Text;

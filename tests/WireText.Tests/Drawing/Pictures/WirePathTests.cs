@@ -1,5 +1,5 @@
 using WireText.Drawing.Pictures;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Tests.Drawing.Pictures;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Layout.Routing;
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Finishing;
 
@@ -91,14 +91,14 @@ internal static class BraidSheaths
         bool IsAmongOthers(Point at) => Array.Exists(others, other => IsBeside(at, other, reach));
 
         bool IsAtATail(Point at) =>
-            Array.Exists(tails, tail => Geometry.Distance(at, tail.Wire.Points[0]) <= PastTail + 1e-6);
+            Array.Exists(tails, tail => Shapes.Distance(at, tail.Wire.Points[0]) <= PastTail + 1e-6);
     }
 
     /// <summary>The stretch of a path from the first to the last of its places of a kind.</summary>
     private static ImmutableArray<Point> Within(ImmutableArray<Point> path, Func<Point, bool> isWanted)
     {
         const double Every = 0.5;
-        var length = path.Zip(path.Skip(1), Geometry.Distance).Sum();
+        var length = path.Zip(path.Skip(1), Shapes.Distance).Sum();
         var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
         for (var walked = 0.0; walked <= length && path.Length > 1; walked += Every)
         {
@@ -117,9 +117,9 @@ internal static class BraidSheaths
         for (var i = 0; i + 1 < path.Length; i++)
         {
             var (from, to) = (path[i], path[i + 1]);
-            var length = Geometry.Distance(from, to);
+            var length = Shapes.Distance(from, to);
             var along = (((at.X - from.X) * (to.X - from.X)) + ((at.Y - from.Y) * (to.Y - from.Y))) / length;
-            if (along >= -0.5 && along <= length + 0.5 && Geometry.DistanceToStretch(at, from, to) <= reach)
+            if (along >= -0.5 && along <= length + 0.5 && Shapes.DistanceToStretch(at, from, to) <= reach)
             {
                 return true;
             }
@@ -132,7 +132,7 @@ internal static class BraidSheaths
     {
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            var length = Geometry.Distance(path[i], path[i + 1]);
+            var length = Shapes.Distance(path[i], path[i + 1]);
             if (walked <= length)
             {
                 return Along(path[i], path[i + 1], walked / length);
@@ -146,7 +146,7 @@ internal static class BraidSheaths
 
     private static ImmutableArray<Point> SheathOf(ImmutableArray<Point> core, (bool IsAtStart, RoutedWire Wire)[] tails)
     {
-        var length = core.Zip(core.Skip(1), Geometry.Distance).Sum();
+        var length = core.Zip(core.Skip(1), Shapes.Distance).Sum();
         var bare = Math.Min(BareEnd, length / 4);
         var (from, to) = (bare, length - bare);
         foreach (var (isAtStart, wire) in tails)
@@ -163,12 +163,12 @@ internal static class BraidSheaths
         var walked = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            if (Geometry.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
+            if (Shapes.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
             {
-                return walked + Geometry.Distance(path[i], point);
+                return walked + Shapes.Distance(path[i], point);
             }
 
-            walked += Geometry.Distance(path[i], path[i + 1]);
+            walked += Shapes.Distance(path[i], path[i + 1]);
         }
 
         return walked;
@@ -180,7 +180,7 @@ internal static class BraidSheaths
         var walked = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            var length = Geometry.Distance(path[i], path[i + 1]);
+            var length = Shapes.Distance(path[i], path[i + 1]);
             var (start, end) = (Math.Max(from, walked), Math.Min(to, walked + length));
             if (start < end)
             {

@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Finishing;
 
@@ -80,14 +80,14 @@ internal static class HopPlacer
     }
 
     private static double EndFrom(Point[] path, Point at) =>
-        Math.Min(Geometry.Distance(path[0], at), Geometry.Distance(path[^1], at));
+        Math.Min(Shapes.Distance(path[0], at), Shapes.Distance(path[^1], at));
 
     /// <summary>The one over has no corner near, and the one under goes straight on past the hop's bulge.</summary>
     private static bool CanHop(Stretch over, Stretch under, Point at) =>
         HasRoom(over, at, LayoutScale.HopRoom) && HasRoom(under, at, UnderRoom);
 
     private static bool HasRoom(Stretch stretch, Point at, double room) =>
-        Geometry.Distance(stretch.From, at) >= room - 1e-6 && Geometry.Distance(stretch.To, at) >= room - 1e-6;
+        Shapes.Distance(stretch.From, at) >= room - 1e-6 && Shapes.Distance(stretch.To, at) >= room - 1e-6;
 
     private static void SortAlong(Point[] path, List<Point> points)
     {
@@ -104,12 +104,12 @@ internal static class HopPlacer
         var walked = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            if (Geometry.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
+            if (Shapes.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
             {
-                return walked + Geometry.Distance(path[i], point);
+                return walked + Shapes.Distance(path[i], point);
             }
 
-            walked += Geometry.Distance(path[i], path[i + 1]);
+            walked += Shapes.Distance(path[i], path[i + 1]);
         }
 
         return walked;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Layout.Routing;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Finishing;
 
@@ -90,16 +91,13 @@ internal static class LayoutFinisher
         {
             for (var i = 0; i + 1 < wire.Points.Length; i++)
             {
-                var run = Geometry.Inflated(
-                    Geometry.Spanning(wire.Points[i], wire.Points[i + 1]),
-                    LayoutScale.WireRadius
-                );
-                extent = Geometry.Union(extent, run);
+                var run = Shapes.Inflated(Shapes.Spanning(wire.Points[i], wire.Points[i + 1]), LayoutScale.WireRadius);
+                extent = Shapes.Union(extent, run);
             }
 
             if (wire.Tag is { } tag)
             {
-                extent = Geometry.Union(extent, tag);
+                extent = Shapes.Union(extent, tag);
             }
         }
 

@@ -1,3 +1,5 @@
+using WireText.Geometry;
+
 namespace WireText.Drawing.Layout.Finishing;
 
 /// <summary>What never moves and no run may come near: bodies, lugs and part labels.</summary>
@@ -33,12 +35,12 @@ internal sealed class NudgeObstacles
     {
         const double Reach = 3 * LayoutScale.Pitch;
         var (a, b) = (run.StartPoint, run.EndPoint);
-        var near = Geometry.Inflated(Geometry.Spanning(a, b), Reach);
+        var near = Shapes.Inflated(Shapes.Spanning(a, b), Reach);
         foreach (var cell in CellsOf(near))
         {
             foreach (var index in _cells.GetValueOrDefault(cell, []))
             {
-                if (Geometry.Overlap(_bounds[index], near))
+                if (Shapes.Overlap(_bounds[index], near))
                 {
                     BoundBy(_outlines[index], run, ref room);
                 }
@@ -48,7 +50,7 @@ internal sealed class NudgeObstacles
 
     private static void BoundBy(Outline outline, Run run, ref (double Low, double High) room)
     {
-        var bounds = Geometry.BoundsOf(outline);
+        var bounds = Shapes.BoundsOf(outline);
         var (low, high) = run.IsHorizontal ? (bounds.X, bounds.Right) : (bounds.Y, bounds.Bottom);
         var (top, bottom) = run.IsHorizontal ? (bounds.Y, bounds.Bottom) : (bounds.X, bounds.Right);
         if (low >= run.High || high <= run.Low)
@@ -86,9 +88,9 @@ internal sealed class NudgeObstacles
         Outline grown = outline switch
         {
             Outline.Circle circle => new Outline.Circle(circle.Centre, circle.Radius + air),
-            _ => new Outline.Rectangle(Geometry.Inflated(Geometry.BoundsOf(outline), air)),
+            _ => new Outline.Rectangle(Shapes.Inflated(Shapes.BoundsOf(outline), air)),
         };
-        var bounds = Geometry.BoundsOf(grown);
+        var bounds = Shapes.BoundsOf(grown);
         foreach (var cell in CellsOf(bounds))
         {
             if (!_cells.TryGetValue(cell, out var here))

@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Finishing;
 

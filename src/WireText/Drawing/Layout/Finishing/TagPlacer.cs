@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Finishing;
 
@@ -59,7 +59,7 @@ internal static class TagPlacer
     }
 
     /// <summary>A tag with the air that it keeps round it.</summary>
-    public static Box Air(Box tag) => Geometry.Inflated(tag, Clearance);
+    public static Box Air(Box tag) => Shapes.Inflated(tag, Clearance);
 
     private static TagPlace?[] ChooseGreedily(List<Candidate>[] candidates)
     {
@@ -69,7 +69,7 @@ internal static class TagPlacer
         {
             foreach (var candidate in candidates[wire].OrderBy(c => c.Cost))
             {
-                if (!taken.IsHit(Geometry.Inflated(candidate.Place.Box, Clearance)))
+                if (!taken.IsHit(Shapes.Inflated(candidate.Place.Box, Clearance)))
                 {
                     chosen[wire] = candidate.Place;
                     taken.Add(candidate.Place.Box);
@@ -95,7 +95,7 @@ internal static class TagPlacer
         var total = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            total += Geometry.Distance(path[i], path[i + 1]);
+            total += Shapes.Distance(path[i], path[i + 1]);
         }
 
         var coloured = total - (2 * Math.Min(LayoutScale.StrippedEnd, LayoutScale.StrippedShare * total));
@@ -163,18 +163,18 @@ internal static class TagPlacer
     private static bool IsClear(Box box, Stretch run, List<Point>[] hops, Stretches stretches)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        foreach (var number in stretches.NearForNow(Geometry.Inflated(box, HopRadius + Clearance)))
+        foreach (var number in stretches.NearForNow(Shapes.Inflated(box, HopRadius + Clearance)))
         {
             var other = stretches.All[number];
             var isRun = other.Wire == run.Wire && other.Index == run.Index;
-            if (!isRun && Geometry.Overlap(Geometry.Inflated(box, LayoutScale.WireRadius), Grown(other.Bounds)))
+            if (!isRun && Shapes.Overlap(Shapes.Inflated(box, LayoutScale.WireRadius), Grown(other.Bounds)))
             {
                 return false;
             }
 
             foreach (var hop in hops[other.Wire])
             {
-                if (Geometry.Overlap(box, Box.Around(hop, 2 * HopRadius, 2 * HopRadius)))
+                if (Shapes.Overlap(box, Box.Around(hop, 2 * HopRadius, 2 * HopRadius)))
                 {
                     return false;
                 }
@@ -184,5 +184,5 @@ internal static class TagPlacer
         return true;
     }
 
-    private static Box Grown(Box stretch) => Geometry.Inflated(stretch, 0.05);
+    private static Box Grown(Box stretch) => Shapes.Inflated(stretch, 0.05);
 }

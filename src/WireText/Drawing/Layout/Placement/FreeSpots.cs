@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Placement;
 
@@ -43,7 +43,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             .FirstOrDefault();
         return
             best is { } pose
-            && IsFree(Geometry.Shifted(Geometry.Inflated(PartBounds.Of(wiring.Parts[part], pose.Turn), air), pose.At))
+            && IsFree(Shapes.Shifted(Shapes.Inflated(PartBounds.Of(wiring.Parts[part], pose.Turn), air), pose.At))
             ? best
             : null;
     }
@@ -55,7 +55,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         {
             if (other != part && poses[other] is { } pose)
             {
-                _taken.Add(Geometry.Shifted(PartBounds.Of(wiring.Parts[other], pose.Turn), pose.At));
+                _taken.Add(Shapes.Shifted(PartBounds.Of(wiring.Parts[other], pose.Turn), pose.At));
             }
         }
     }
@@ -91,7 +91,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             return default;
         }
 
-        return Geometry.Towards(pose.OnPage(exits[0]), 2 * Pitch);
+        return Shapes.Towards(pose.OnPage(exits[0]), 2 * Pitch);
     }
 
     private Point MiddleOf(List<(Point Own, Point Target)> targets)
@@ -117,7 +117,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         (double Length, double Y, double X, int Turn)? best = null;
         foreach (var turn in turns)
         {
-            var bounds = Geometry.Inflated(PartBounds.Of(wiring.Parts[part], turn), air);
+            var bounds = Shapes.Inflated(PartBounds.Of(wiring.Parts[part], turn), air);
             var start = PartBounds.Snapped(wiring.Parts[part], turn, middle);
             for (var y = -reach; y <= reach; y += step)
             {
@@ -125,7 +125,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
                 {
                     var at = start + new Point(x * Pitch, y * Pitch);
                     var key = (LengthAt(targets, at, turn, middle), at.Y, at.X, turn);
-                    if ((best is null || key.CompareTo(best.Value) < 0) && IsFree(Geometry.Shifted(bounds, at)))
+                    if ((best is null || key.CompareTo(best.Value) < 0) && IsFree(Shapes.Shifted(bounds, at)))
                     {
                         best = key;
                     }
@@ -146,7 +146,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         var length = 0.0;
         foreach (var (own, target) in targets)
         {
-            var here = at + Geometry.Turned(own, turn);
+            var here = at + Shapes.Turned(own, turn);
             var (dx, dy) = (Math.Abs(here.X - target.X), Math.Abs(here.Y - target.Y));
             length += dx + dy + (Math.Min(dx, dy) > Pitch / 2 ? 6 : 0);
         }
@@ -154,7 +154,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         return Math.Round(length, 3);
     }
 
-    private bool IsFree(Box box) => !_taken.Exists(taken => Geometry.Overlap(taken, box));
+    private bool IsFree(Box box) => !_taken.Exists(taken => Shapes.Overlap(taken, box));
 
     private Point BelowAll(int part, int turn)
     {

@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Placement;
 
@@ -30,7 +30,7 @@ internal static class LabelPlacer
             {
                 var box = FirstFree(placement, part, size, taken);
                 labels[part] = box;
-                taken.Add(Geometry.Inflated(box, LayoutScale.LabelClearance));
+                taken.Add(Shapes.Inflated(box, LayoutScale.LabelClearance));
             }
         }
 
@@ -45,7 +45,7 @@ internal static class LabelPlacer
             var pose = placement.Poses[part];
             foreach (var outline in placement.Wiring.Parts[part].Body)
             {
-                taken.Add(Geometry.Inflated(Geometry.BoundsOf(pose.OnPage(outline)), LayoutScale.LabelClearance));
+                taken.Add(Shapes.Inflated(Shapes.BoundsOf(pose.OnPage(outline)), LayoutScale.LabelClearance));
             }
 
             foreach (var lug in placement.Wiring.Parts[part].Lugs)
@@ -71,14 +71,14 @@ internal static class LabelPlacer
             Side.South => new Point(at.X, at.Y + WayOut),
             _ => new Point(at.X - WayOut, at.Y),
         };
-        return Geometry.Inflated(Geometry.Spanning(at, end), LayoutScale.Pitch / 2);
+        return Shapes.Inflated(Shapes.Spanning(at, end), LayoutScale.Pitch / 2);
     }
 
     private static Box FirstFree(PartPlacement placement, int part, Size size, List<Box> taken)
     {
         var body = BodyBox(placement, part);
         var free = Candidates(body, size)
-            .Where(box => !taken.Exists(other => Geometry.Overlap(other, box)))
+            .Where(box => !taken.Exists(other => Shapes.Overlap(other, box)))
             .Take(MostFree);
         var isSmall = placement.Wiring.Parts[part].Zone == LayoutZone.Small;
         var others = Enumerable
@@ -90,8 +90,8 @@ internal static class LabelPlacer
         foreach (var box in free)
         {
             first ??= box;
-            var own = Geometry.Distance(box, body);
-            if (Array.TrueForAll(others, other => Geometry.Distance(box, other) >= own + Nearer))
+            var own = Shapes.Distance(box, body);
+            if (Array.TrueForAll(others, other => Shapes.Distance(box, other) >= own + Nearer))
             {
                 return box;
             }
@@ -107,8 +107,8 @@ internal static class LabelPlacer
     {
         var (own, pose) = (placement.Wiring.Parts[part], placement.Poses[part]);
         return own.Body.Length == 0
-            ? Geometry.Shifted(PartBounds.Of(own, pose.Turn), pose.At)
-            : own.Body.Select(outline => Geometry.BoundsOf(pose.OnPage(outline))).Aggregate(Geometry.Union);
+            ? Shapes.Shifted(PartBounds.Of(own, pose.Turn), pose.At)
+            : own.Body.Select(outline => Shapes.BoundsOf(pose.OnPage(outline))).Aggregate(Shapes.Union);
     }
 
     /// <summary>Places around the body, nearest first; at each distance above, right, left, below, then shifted along the side.</summary>

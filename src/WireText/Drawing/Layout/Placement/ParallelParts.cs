@@ -1,3 +1,5 @@
+using WireText.Geometry;
+
 namespace WireText.Drawing.Layout.Placement;
 
 /// <summary>
@@ -55,7 +57,7 @@ internal sealed class ParallelParts
 
         return before with
         {
-            At = before.At + Geometry.Towards(host.OnPage(LugOf(lug).Exits[0]), Step),
+            At = before.At + Shapes.Towards(host.OnPage(LugOf(lug).Exits[0]), Step),
         };
     }
 
@@ -63,7 +65,7 @@ internal sealed class ParallelParts
     public double DepthAt(int host, int turn, Side side) =>
         _stacks
             .Where(stack =>
-                _wiring.Terminals[stack.Lug].Part == host && Geometry.Turned(LugOf(stack.Lug).Exits[0], turn) == side
+                _wiring.Terminals[stack.Lug].Part == host && Shapes.Turned(LugOf(stack.Lug).Exits[0], turn) == side
             )
             .Select(stack => (stack.Parts.Count - 1) * Step)
             .DefaultIfEmpty(0)

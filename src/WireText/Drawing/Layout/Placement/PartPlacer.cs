@@ -1,3 +1,5 @@
+using WireText.Geometry;
+
 namespace WireText.Drawing.Layout.Placement;
 
 /// <summary>Gives every part a place and a turn: what the author gave is obeyed exactly, the rest is searched.</summary>

@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Placement;
 
@@ -63,14 +63,14 @@ internal sealed class SlotCost
     private static (Point Lug, Point Out) EndOf(Wiring wiring, int terminal, int turn)
     {
         const double Away = 2 * LayoutScale.Pitch;
-        var lug = Geometry.Turned(wiring.Own(terminal), turn);
+        var lug = Shapes.Turned(wiring.Own(terminal), turn);
         var (part, index, isSurface) = wiring.Terminals[terminal];
         if (isSurface || wiring.Parts[part].Lugs[index].Exits.IsDefaultOrEmpty)
         {
             return (lug, lug);
         }
 
-        var step = Geometry.Turned(wiring.Parts[part].Lugs[index].Exits[0], turn) switch
+        var step = Shapes.Turned(wiring.Parts[part].Lugs[index].Exits[0], turn) switch
         {
             Side.North => new Point(0, -Away),
             Side.East => new Point(Away, 0),

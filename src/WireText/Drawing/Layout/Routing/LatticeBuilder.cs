@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Routing;
 
@@ -60,12 +60,12 @@ internal sealed class LatticeBuilder
     {
         var (wiring, poses) = (labelled.Placement.Wiring, labelled.Placement.Poses);
         Box? extent = null;
-        void Add(Box box) => extent = extent is { } known ? Geometry.Union(known, box) : box;
+        void Add(Box box) => extent = extent is { } known ? Shapes.Union(known, box) : box;
         for (var part = 0; part < wiring.Parts.Length; part++)
         {
             foreach (var outline in wiring.Parts[part].Body)
             {
-                Add(Geometry.BoundsOf(poses[part].OnPage(outline)));
+                Add(Shapes.BoundsOf(poses[part].OnPage(outline)));
             }
 
             foreach (var lug in wiring.Parts[part].Lugs)
@@ -75,7 +75,7 @@ internal sealed class LatticeBuilder
 
             foreach (var surface in wiring.Parts[part].Surfaces)
             {
-                Add(Geometry.BoundsOf(poses[part].OnPage(surface.Shape)));
+                Add(Shapes.BoundsOf(poses[part].OnPage(surface.Shape)));
             }
 
             if (labelled.Labels[part] is { } label)
@@ -148,7 +148,7 @@ internal sealed class LatticeBuilder
     {
         var (part, index, isSurface) = _wiring.Terminals[terminal];
         return isSurface
-            || _wiring.Parts[part].Body.Any(body => Geometry.Depth(body, _wiring.Parts[part].Lugs[index].At) > 0);
+            || _wiring.Parts[part].Body.Any(body => Shapes.Depth(body, _wiring.Parts[part].Lugs[index].At) > 0);
     }
 
     private void StartFree()
@@ -198,10 +198,10 @@ internal sealed class LatticeBuilder
         {
             var outline = pose.OnPage(own);
             ForNodesIn(
-                Geometry.Inflated(Geometry.BoundsOf(outline), LayoutScale.BodyClearance),
+                Shapes.Inflated(Shapes.BoundsOf(outline), LayoutScale.BodyClearance),
                 (node, at) =>
                 {
-                    var depth = Geometry.Depth(outline, at);
+                    var depth = Shapes.Depth(outline, at);
                     if (depth > -LayoutScale.BodyClearance + 1e-6)
                     {
                         // A node in two bodies at once is closed to everything, whatever is opened later.
@@ -216,7 +216,7 @@ internal sealed class LatticeBuilder
 
         if (_wiring.Parts[part].TextBox is { } text)
         {
-            var kept = Geometry.Inflated(pose.OnPage(text), LayoutScale.WireRadius + 0.1);
+            var kept = Shapes.Inflated(pose.OnPage(text), LayoutScale.WireRadius + 0.1);
             ForNodesIn(kept, (node, _) => _isText[node] = true);
         }
     }
@@ -239,10 +239,10 @@ internal sealed class LatticeBuilder
         {
             var shape = _labelled.Placement.Poses[part].OnPage(surface.Shape);
             ForNodesIn(
-                Geometry.Inflated(Geometry.BoundsOf(shape), LayoutScale.BodyClearance),
+                Shapes.Inflated(Shapes.BoundsOf(shape), LayoutScale.BodyClearance),
                 (node, at) =>
                 {
-                    var depth = Geometry.Depth(shape, at);
+                    var depth = Shapes.Depth(shape, at);
                     if (depth > -LayoutScale.BodyClearance && depth <= RimDepth)
                     {
                         Open(node, part, ZoneAccess.Rim);
@@ -300,7 +300,7 @@ internal sealed class LatticeBuilder
             Side.South => (0, Pitch),
             _ => (-Pitch, 0.0),
         };
-        return Geometry.Depth(body, at) <= 0 && Geometry.Depth(body, new Point(at.X + x, at.Y + y)) > 0;
+        return Shapes.Depth(body, at) <= 0 && Shapes.Depth(body, new Point(at.X + x, at.Y + y)) > 0;
     }
 
     private void OpenToGuest(int host)
@@ -313,7 +313,7 @@ internal sealed class LatticeBuilder
 
     private Side NearestSide(int part, int lug)
     {
-        var body = _wiring.Parts[part].Body.Select(Geometry.BoundsOf).Aggregate(Geometry.Union);
+        var body = _wiring.Parts[part].Body.Select(Shapes.BoundsOf).Aggregate(Shapes.Union);
         var at = _wiring.Parts[part].Lugs[lug].At;
         double[] depths = [at.Y - body.Y, body.Right - at.X, body.Bottom - at.Y, at.X - body.X];
         return (Side)Array.IndexOf(depths, depths.Min());
@@ -385,7 +385,7 @@ internal sealed class LatticeBuilder
             if (label is { } box)
             {
                 ForNodesIn(
-                    Geometry.Inflated(box, LayoutScale.WireRadius + LayoutScale.LabelClearance),
+                    Shapes.Inflated(box, LayoutScale.WireRadius + LayoutScale.LabelClearance),
                     (node, _) => _nodes[node].Access = 0
                 );
             }
@@ -421,7 +421,7 @@ internal sealed class LatticeBuilder
         part.Surfaces.IsEmpty && !part.Body.IsEmpty ? pose.OnPage(part.Body[0]) : null;
 
     private bool IsOnOutline(int part, Point at) =>
-        _lines[part] is { } line && Math.Abs(Geometry.Depth(line, at)) <= Pitch / 2;
+        _lines[part] is { } line && Math.Abs(Shapes.Depth(line, at)) <= Pitch / 2;
 
     private int StepCost(int x, int y)
     {
@@ -442,7 +442,7 @@ internal sealed class LatticeBuilder
             cost += RouteCosts.NearBody;
         }
 
-        if (!Geometry.Contains(_extent, OnPage(x, y)))
+        if (!Shapes.Contains(_extent, OnPage(x, y)))
         {
             cost += RouteCosts.OutsideParts;
         }
@@ -505,7 +505,7 @@ internal sealed class LatticeBuilder
 
     private static void ClaimEdge(ref int owner, int terminal, Point lug, Point from, Point to)
     {
-        if (Geometry.DistanceToStretch(lug, from, to) < LayoutScale.LugClearance)
+        if (Shapes.DistanceToStretch(lug, from, to) < LayoutScale.LugClearance)
         {
             owner = owner == 0 ? terminal + 1 : -1;
         }
@@ -516,14 +516,14 @@ internal sealed class LatticeBuilder
         var (part, index, _) = _wiring.Terminals[terminal];
         var pose = _labelled.Placement.Poses[part];
         var shape = pose.OnPage(_wiring.Parts[part].Surfaces[index].Shape);
-        var bounds = Geometry.BoundsOf(shape);
+        var bounds = Shapes.BoundsOf(shape);
         var inset = Math.Min(Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
         var found = new List<int>();
         ForNodesIn(
             bounds,
             (node, at) =>
             {
-                var depth = Geometry.Depth(shape, at);
+                var depth = Shapes.Depth(shape, at);
                 if (depth >= inset - 1e-6 && depth <= RimDepth && IsLandable(node, part) && !IsNearLug(part, at))
                 {
                     found.Add(node);
@@ -545,7 +545,7 @@ internal sealed class LatticeBuilder
             if (
                 isThere
                 && !_wiring.Terminals[t].IsSurface
-                && Geometry.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
+                && Shapes.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
             )
             {
                 return true;

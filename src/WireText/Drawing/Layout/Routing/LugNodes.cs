@@ -1,4 +1,4 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Routing;
 
@@ -73,8 +73,8 @@ internal static class LugNodes
                 if (!taken.Contains((x, y)))
                 {
                     var node = new Point(x * LayoutScale.Pitch, y * LayoutScale.Pitch);
-                    var distance = Math.Round(Geometry.Distance(node, at), 3);
-                    offers.Add(new Offer(distance, Geometry.Distance(node, pose.At), lug, x, y));
+                    var distance = Math.Round(Shapes.Distance(node, at), 3);
+                    offers.Add(new Offer(distance, Shapes.Distance(node, pose.At), lug, x, y));
                 }
             }
         }

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace WireText.Drawing.Layout;
+namespace WireText.Geometry;
 
 /// <summary>Boxes found by place: a grid of square cells, each with the boxes that touch it. A box is known by its number, in the order of adding.</summary>
 internal sealed class BoxGrid
@@ -60,7 +60,7 @@ internal sealed class BoxGrid
         var count = 0;
         foreach (var number in NearForNow(box))
         {
-            count += Geometry.Overlap(_boxes[number], box) ? 1 : 0;
+            count += Shapes.Overlap(_boxes[number], box) ? 1 : 0;
         }
 
         return count;

@@ -1,18 +1,6 @@
-using WireText.Parts;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
-
-/// <summary>Where a part is: its hole on the page in millimetres, and its turn of 0, 90, 180 or 270 degrees clockwise.</summary>
-internal readonly record struct Pose(Point At, int Turn)
-{
-    public Point OnPage(Point own) => At + Geometry.Turned(own, Turn);
-
-    public Box OnPage(Box own) => Geometry.Shifted(Geometry.Turned(own, Turn), At);
-
-    public Outline OnPage(Outline own) => Geometry.OnPage(own, At, Turn);
-
-    public Side OnPage(Side own) => Geometry.Turned(own, Turn);
-}
 
 /// <summary>Every part in its final place. No label and no wire has a place yet.</summary>
 /// <param name="Poses">By the index of the part in <paramref name="Wiring"/>.</param>

@@ -1,9 +1,7 @@
-using WireText.Parts;
-
-namespace WireText.Drawing.Layout;
+namespace WireText.Geometry;
 
 /// <summary>Quarter turns, boxes and distances. Everything turns clockwise as seen on the page.</summary>
-internal static class Geometry
+internal static class Shapes
 {
     /// <summary>A point of a part's own frame after the part was turned in place.</summary>
     public static Point Turned(Point own, int turn) =>

@@ -1,7 +1,4 @@
-using WireText.Drawing.Layout;
-using WireText.Parts;
-
-namespace WireText.Drawing.Pictures;
+namespace WireText.Geometry;
 
 /// <summary>Small geometry of upright boxes and straight stretches.</summary>
 internal static class Boxes
@@ -26,7 +23,7 @@ internal static class Boxes
     }
 
     /// <summary>From a point to the nearest point of a box; 0 inside it.</summary>
-    public static double Distance(Box box, Point at) => Geometry.Distance(box, Around(at, at));
+    public static double Distance(Box box, Point at) => Shapes.Distance(box, Around(at, at));
 
     /// <summary>True when a stretch comes into a box: the parts of the stretch inside each side's half plane have something in common.</summary>
     public static bool Meets(Box box, Point from, Point to)

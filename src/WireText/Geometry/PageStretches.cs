@@ -1,7 +1,4 @@
-using WireText.Drawing.Layout;
-using WireText.Parts;
-
-namespace WireText.Drawing.Pictures;
+namespace WireText.Geometry;
 
 /// <summary>Straight stretches on the page, found by place.</summary>
 internal sealed class PageStretches

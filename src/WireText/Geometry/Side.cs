@@ -1,0 +1,9 @@
+namespace WireText.Geometry;
+
+public enum Side
+{
+    North,
+    East,
+    South,
+    West,
+}
