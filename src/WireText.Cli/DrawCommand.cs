@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Text;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using WireText.Drawing.Charts;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Electrical.Responses;
 using WireText.Electrical.States;
 using WireText.Output;

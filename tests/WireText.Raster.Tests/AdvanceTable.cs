@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using SkiaSharp;
+using WireText.Drawing.Lettering;
 using WireText.Raster.Fonts;
 
 namespace WireText.Raster;
@@ -37,7 +38,7 @@ internal static class AdvanceTable
         var code = new StringBuilder();
         code.Append(
             """
-            namespace WireText.Drawing.Pictures;
+            namespace WireText.Drawing.Lettering;
 
             /// <summary>How far the typeface moves on after each character. Written by the test AdvanceTable_OfThePackagedTypeface_IsWhatTheCoreHas; change nothing by hand.</summary>
             internal static class InterAdvances

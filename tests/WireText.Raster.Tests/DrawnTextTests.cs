@@ -1,5 +1,5 @@
 using SkiaSharp;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Raster.Fonts;
 using WireText.Testing;
 
@@ -9,7 +9,7 @@ public class DrawnTextTests
 {
     [Fact]
     public void AdvanceTable_OfThePackagedTypeface_IsWhatTheCoreHas() =>
-        AcceptedFile.Check("src/WireText/Drawing/Pictures/InterAdvances.cs", AdvanceTable.Write());
+        AcceptedFile.Check("src/WireText/Drawing/Lettering/InterAdvances.cs", AdvanceTable.Write());
 
     [Theory]
     [InlineData("AVATAR Wo 250k audio", TextWeight.Regular)]

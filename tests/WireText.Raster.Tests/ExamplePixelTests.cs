@@ -2,7 +2,7 @@ using System.Xml.Linq;
 using SkiaSharp;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Parts;
 using WireText.Testing;
 using WireText.Text;

@@ -1,5 +1,5 @@
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Measuring;
 using WireText.Testing;
 using WireText.Tests.Drawing;

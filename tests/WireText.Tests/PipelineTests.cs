@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using CsCheck;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Syntax;
 using WireText.Testing;
 using WireText.Tests.Drawing.Random;

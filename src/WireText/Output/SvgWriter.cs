@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Geometry;
 

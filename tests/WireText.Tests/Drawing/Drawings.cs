@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Measuring;
 using WireText.Output;

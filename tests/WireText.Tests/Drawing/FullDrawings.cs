@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Measuring;
 using WireText.Testing;
 using WireText.Tests.Drawing.Layout;

@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Testing;
 using WireText.Text;

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Drawing.Lettering;
 using WireText.Text;
 
 namespace WireText.Checks.Building;

@@ -1,4 +1,4 @@
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Charts;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;

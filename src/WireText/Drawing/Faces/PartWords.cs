@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 using WireText.Parts;
 using WireText.Quantities;

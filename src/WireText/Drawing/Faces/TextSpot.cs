@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;

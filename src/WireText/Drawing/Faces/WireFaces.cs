@@ -1,6 +1,6 @@
 using WireText.Circuits;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Faces;

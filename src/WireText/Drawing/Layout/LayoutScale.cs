@@ -1,3 +1,5 @@
+using WireText.Drawing.Lettering;
+
 namespace WireText.Drawing.Layout;
 
 /// <summary>The sizes that layout works with, in millimetres.</summary>
@@ -22,9 +24,9 @@ internal static class LayoutScale
     public const double HopRoom = 1.3 * Pitch;
 
     /// <summary>How much of a covered wire is stripped at each end; of a short one at most the share below of its length.</summary>
-    public const double StrippedEnd = 1.8;
+    public const double StrippedEnd = Tokens.StrippedEnd;
 
-    public const double StrippedShare = 0.2;
+    public const double StrippedShare = Tokens.StrippedShare;
 
     /// <summary>The least distance of two solder joints on one surface.</summary>
     public const double LandingDistance = 3;

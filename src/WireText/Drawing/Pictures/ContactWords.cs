@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Drawing.Lettering;
 
 namespace WireText.Drawing.Pictures;
 

@@ -1,3 +1,4 @@
+using WireText.Drawing.Lettering;
 using WireText.Electrical.Traces;
 
 namespace WireText.Drawing.Pictures;

@@ -1,4 +1,5 @@
 using WireText.Drawing.Faces;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;

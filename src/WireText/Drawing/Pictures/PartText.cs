@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;

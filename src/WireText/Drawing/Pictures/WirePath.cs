@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;

@@ -1,4 +1,5 @@
 using WireText.Drawing.Charts;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
@@ -7,7 +8,7 @@ using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;
-using static WireText.Tests.Drawing.Pictures.ColourDifference;
+using static WireText.Tests.Drawing.Lettering.ColourDifference;
 
 namespace WireText.Tests.Drawing.Charts;
 

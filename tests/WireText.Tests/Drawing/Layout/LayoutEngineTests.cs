@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using CsCheck;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 using WireText.Testing;
 using Xunit.Sdk;

@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Geometry;
 using WireText.Testing;

@@ -1,5 +1,6 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Traces;
 using WireText.Testing;

@@ -1,4 +1,5 @@
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Geometry;
 using WireText.Parts;

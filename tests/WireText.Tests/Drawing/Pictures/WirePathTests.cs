@@ -1,3 +1,4 @@
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Geometry;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Text;
 

@@ -1,7 +1,7 @@
 using CsCheck;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 
-namespace WireText.Tests.Drawing.Pictures;
+namespace WireText.Tests.Drawing.Lettering;
 
 public class DrawnTextTests
 {

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Drawing.Pictures;
+namespace WireText.Drawing.Lettering;
 
 /// <summary>A colour in sRGB.</summary>
 public readonly record struct Colour(byte Red, byte Green, byte Blue)

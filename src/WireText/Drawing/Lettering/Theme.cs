@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Text;
 
-namespace WireText.Drawing.Pictures;
+namespace WireText.Drawing.Lettering;
 
 /// <summary>Every colour on a picture. Insulation keeps its own colour in every theme; what surrounds it changes.</summary>
 public sealed record Theme

@@ -1,6 +1,6 @@
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 
-namespace WireText.Tests.Drawing.Pictures;
+namespace WireText.Tests.Drawing.Lettering;
 
 /// <summary>How an eye sees colours: CIELAB, CIEDE2000, the three kinds of sight that lack one sort of cone, and a print in grey.</summary>
 internal static class ColourDifference

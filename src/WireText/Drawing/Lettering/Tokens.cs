@@ -1,6 +1,4 @@
-using WireText.Drawing.Layout;
-
-namespace WireText.Drawing.Pictures;
+namespace WireText.Drawing.Lettering;
 
 /// <summary>Every size on a picture, in millimetres of paper. Colours are in <see cref="Theme"/>; nothing else holds a number or a colour.</summary>
 public static class Tokens
@@ -16,10 +14,10 @@ public static class Tokens
 
     /// <summary>The stripped conductor between a joint and the insulation, and how far from the joint's middle insulation ends.</summary>
     public const double Conductor = 0.5;
-    public const double StrippedEnd = LayoutScale.StrippedEnd;
+    public const double StrippedEnd = 1.8;
 
     /// <summary>The most of a short wire that each end is stripped.</summary>
-    public const double StrippedShare = LayoutScale.StrippedShare;
+    public const double StrippedShare = 0.2;
 
     /// <summary>Paper on each side of a wire that goes over another.</summary>
     public const double Gap = 0.35;

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Drawing.Pictures;
+namespace WireText.Drawing.Lettering;
 
 /// <summary>How far the typeface moves on after each character. Written by the test AdvanceTable_OfThePackagedTypeface_IsWhatTheCoreHas; change nothing by hand.</summary>
 internal static class InterAdvances

@@ -1,15 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace WireText.Drawing.Pictures;
-
-/// <summary>The weights of the typeface that pictures use.</summary>
-public enum TextWeight
-{
-    Regular = 400,
-    Medium = 500,
-    SemiBold = 600,
-}
+namespace WireText.Drawing.Lettering;
 
 /// <summary>What text takes up on a picture, known without a font: widths add up, for pictures are drawn without kerning or ligatures.</summary>
 public static class DrawnText

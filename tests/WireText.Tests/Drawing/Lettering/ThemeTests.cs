@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Lettering;
 using WireText.Parts;
 using WireText.Testing;
-using static WireText.Tests.Drawing.Pictures.ColourDifference;
+using static WireText.Tests.Drawing.Lettering.ColourDifference;
 
-namespace WireText.Tests.Drawing.Pictures;
+namespace WireText.Tests.Drawing.Lettering;
 
 public class ThemeTests
 {
