@@ -1,6 +1,7 @@
 using System.CommandLine;
-using System.Reflection;
 using System.Text;
+using WireText.Cli.Commands;
+using WireText.Cli.Hosting;
 using WireText.Text;
 
 namespace WireText.Cli;
@@ -62,7 +63,7 @@ public static class CliProgram
     {
         if (args is ["--version"])
         {
-            context.Output.WriteLine(Version);
+            context.Output.WriteLine(ProgramVersion.Text);
             return ExitCode.Right;
         }
 
@@ -138,16 +139,4 @@ public static class CliProgram
 
         return ExitCode.CouldNot;
     }
-
-    /// <summary>The version of the program, as in <c>0.1.0</c>.</summary>
-    internal static string Version =>
-        typeof(CliProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
-        ?? "0";
-}
-
-/// <summary>What every command writes to.</summary>
-internal sealed record CliContext(ICliHost Host, TextWriter Output, TextWriter Error)
-{
-    /// <summary>Colour only on a terminal, and not when NO_COLOR says otherwise.</summary>
-    public bool InColour => Host.IsTerminal && string.IsNullOrEmpty(Host.Variable("NO_COLOR"));
 }

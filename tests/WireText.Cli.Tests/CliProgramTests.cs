@@ -1,4 +1,5 @@
 using WireText.Checks;
+using WireText.Cli.Hosting;
 using WireText.Parts;
 
 namespace WireText.Cli.Tests;

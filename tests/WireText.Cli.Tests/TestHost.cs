@@ -1,4 +1,5 @@
 using System.Text;
+using WireText.Cli.Hosting;
 
 namespace WireText.Cli.Tests;
 

@@ -1,9 +1,12 @@
 using WireText.Circuits;
+using WireText.Cli.Hosting;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
 using WireText.Electrical.Networks;
 using WireText.Electrical.States;
 using WireText.Output;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary>A circuit that was read from a file and can be heard: it has an output jack.</summary>
 internal sealed class ReadCircuit
@@ -29,7 +32,7 @@ internal sealed class ReadCircuit
     public string? FileName => file == Files.Standard ? null : Path.GetFileName(file);
 
     /// <summary>The exit code when all went well: a circuit with mistakes is computed as it is wired.</summary>
-    public int Code => CheckCommand.CodeFor(Compiled.Findings, isStrict: false);
+    public int Code => ExitCode.For(Compiled.Findings, isStrict: false);
 
     /// <summary>Reads and checks a file; the findings go to standard error.</summary>
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)

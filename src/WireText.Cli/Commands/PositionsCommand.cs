@@ -1,8 +1,11 @@
 using System.CommandLine;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 using WireText.Electrical.Positions;
 using WireText.Output;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext positions</c></summary>
 internal static class PositionsCommand

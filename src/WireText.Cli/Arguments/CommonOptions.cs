@@ -1,6 +1,7 @@
 using System.CommandLine;
+using WireText.Cli.Hosting;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Arguments;
 
 /// <summary>Arguments that several commands share.</summary>
 internal static class CommonOptions

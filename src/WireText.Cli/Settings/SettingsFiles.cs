@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
 using WireText.Checks;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Settings;
 
 /// <summary>Finds the settings that hold for a wiring file: the nearest <c>wiretext.toml</c> in its folder or one above.</summary>
 internal sealed class SettingsFiles(ICliHost host)

@@ -1,9 +1,13 @@
 using System.CommandLine;
 using System.Text;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Output;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext arrange</c></summary>
 internal static class ArrangeCommand
@@ -72,6 +76,6 @@ internal static class ArrangeCommand
             context.Output.Write(lines);
         }
 
-        return CheckCommand.CodeFor(compiled.Findings, isStrict: false);
+        return ExitCode.For(compiled.Findings, isStrict: false);
     }
 }

@@ -1,8 +1,11 @@
 using System.CommandLine;
 using System.Text;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 using WireText.Output;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext export</c></summary>
 internal static class ExportCommand

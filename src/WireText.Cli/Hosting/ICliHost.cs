@@ -1,4 +1,4 @@
-namespace WireText.Cli;
+namespace WireText.Cli.Hosting;
 
 /// <summary>What the program meets of the world besides files: its streams, and what it is told of the terminal.</summary>
 public interface ICliHost
@@ -20,22 +20,4 @@ public interface ICliHost
 
     /// <summary>The value of an environment variable, or null.</summary>
     string? Variable(string name);
-}
-
-/// <summary>The real console.</summary>
-internal sealed class ConsoleHost : ICliHost
-{
-    public Stream Input => Console.OpenStandardInput();
-
-    public Stream Output => Console.OpenStandardOutput();
-
-    public Stream Error => Console.OpenStandardError();
-
-    public bool IsTerminal => !Console.IsOutputRedirected;
-
-    public bool IsErrorTerminal => !Console.IsErrorRedirected;
-
-    public string WorkingFolder => Directory.GetCurrentDirectory();
-
-    public string? Variable(string name) => Environment.GetEnvironmentVariable(name);
 }

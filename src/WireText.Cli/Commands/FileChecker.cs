@@ -1,7 +1,10 @@
+using WireText.Cli.Hosting;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
 using WireText.Electrical.Networks;
 using WireText.Output;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary>What checking one file came to: what was found, or why it could not be done.</summary>
 /// <param name="Mended">How many findings were mended in it.</param>

@@ -3,9 +3,10 @@ using System.Globalization;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 using WireText.Checks;
+using WireText.Cli.Hosting;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Settings;
 
 /// <summary>Reads the settings of checks from TOML. From its syntax tree: that knows where each word stands, and needs no reflection.</summary>
 internal sealed class SettingsReader

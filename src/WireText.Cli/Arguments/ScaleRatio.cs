@@ -1,6 +1,7 @@
 using System.Globalization;
+using WireText.Cli.Hosting;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Arguments;
 
 /// <summary>Reads a scale as it stands on a drawing, paper to real thing: 1:1 is full size, 1:2 half of it, 2:1 twice (ISO 5455).</summary>
 internal static class ScaleRatio

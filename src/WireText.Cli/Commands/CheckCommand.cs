@@ -1,9 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 using WireText.Output;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext check</c></summary>
 internal static class CheckCommand
@@ -74,12 +77,6 @@ internal static class CheckCommand
         return command;
     }
 
-    /// <summary>The exit code for findings.</summary>
-    public static int CodeFor(IEnumerable<Finding> findings, bool isStrict) =>
-        findings.Any(f => f.Severity >= (isStrict ? Severity.Warning : Severity.Error))
-            ? ExitCode.Findings
-            : ExitCode.Right;
-
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
         var outcomes = new FileChecker(context, sources, request.WithNotes, request.IsMending).Check(
@@ -118,7 +115,9 @@ internal static class CheckCommand
             );
         }
 
-        return problems.Count > 0 ? ExitCode.CouldNot : CodeFor(files.SelectMany(f => f.Findings), request.IsStrict);
+        return problems.Count > 0
+            ? ExitCode.CouldNot
+            : ExitCode.For(files.SelectMany(f => f.Findings), request.IsStrict);
     }
 
     private static void WriteText(CliContext context, List<CheckedFile> files, IEnumerable<string> offers)
@@ -139,7 +138,7 @@ internal static class CheckCommand
     }
 
     private static SarifRun SarifRunOf(CliContext context, List<string> problems) =>
-        new(CliProgram.Version, WorkingFolderOf(context), [.. problems]);
+        new(ProgramVersion.Text, WorkingFolderOf(context), [.. problems]);
 
     private static string WorkingFolderOf(CliContext context) => context.Host.WorkingFolder.Replace('\\', '/');
 }

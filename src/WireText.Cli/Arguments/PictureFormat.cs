@@ -1,4 +1,4 @@
-namespace WireText.Cli;
+namespace WireText.Cli.Arguments;
 
 /// <summary>What a drawing is written as.</summary>
 internal enum PictureFormat

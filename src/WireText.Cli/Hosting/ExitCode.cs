@@ -1,4 +1,6 @@
-namespace WireText.Cli;
+using WireText.Text;
+
+namespace WireText.Cli.Hosting;
 
 /// <summary>What the program says when it ends; the same for all commands.</summary>
 internal static class ExitCode
@@ -10,7 +12,8 @@ internal static class ExitCode
 
     /// <summary>It could not be done: usage, a file that is missing or cannot be read or written.</summary>
     public const int CouldNot = 2;
-}
 
-/// <summary>Why something could not be done, ready to be shown.</summary>
-internal sealed class CannotException(string message) : Exception(message);
+    /// <summary>The exit code for findings.</summary>
+    public static int For(IEnumerable<Finding> findings, bool isStrict) =>
+        findings.Any(f => f.Severity >= (isStrict ? Severity.Warning : Severity.Error)) ? Findings : Right;
+}

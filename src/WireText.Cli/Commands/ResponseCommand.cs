@@ -1,5 +1,8 @@
 using System.CommandLine;
 using System.Text;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Responses;
@@ -7,7 +10,7 @@ using WireText.Electrical.States;
 using WireText.Output;
 using WireText.Raster;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext response</c></summary>
 internal static class ResponseCommand

@@ -1,8 +1,9 @@
 using System.CommandLine;
 using WireText.Checks;
+using WireText.Cli.Hosting;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext explain</c></summary>
 internal static class ExplainCommand

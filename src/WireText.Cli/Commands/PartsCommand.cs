@@ -1,9 +1,10 @@
 using System.CommandLine;
+using WireText.Cli.Hosting;
 using WireText.Output;
 using WireText.Parts;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext parts</c></summary>
 internal static class PartsCommand

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Hosting;
 
 /// <summary>Says on a terminal how many files are done. Where nobody looks on, it says nothing.</summary>
 internal sealed class Progress(CliContext context, int count)

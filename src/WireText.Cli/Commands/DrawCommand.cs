@@ -2,6 +2,10 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using WireText.Circuits;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
@@ -12,7 +16,7 @@ using WireText.Measuring;
 using WireText.Output;
 using WireText.Raster;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext draw</c></summary>
 internal static class DrawCommand
@@ -158,7 +162,7 @@ internal static class DrawCommand
             context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(drawn.Compiled.Circuit!)).ToJson());
         }
 
-        return CheckCommand.CodeFor(drawn.Compiled.Findings, isStrict: false);
+        return ExitCode.For(drawn.Compiled.Findings, isStrict: false);
     }
 
     private static Trace? TraceIn(LaidResult laid, string? text)

@@ -1,7 +1,8 @@
 using System.Text;
+using WireText.Cli.Hosting;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Storage;
 
 /// <summary>Reads sources and writes results. Nothing is half-written: a result goes to a file beside, which is then renamed.</summary>
 internal static class Files

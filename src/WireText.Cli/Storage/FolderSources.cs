@@ -1,6 +1,7 @@
+using WireText.Cli.Hosting;
 using WireText.Text;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Storage;
 
 /// <summary>Hands in included files from below the including file's folder, or from the folders named on the command line.</summary>
 internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost host) : ISourceProvider

@@ -1,9 +1,12 @@
 using System.CommandLine;
 using System.Text;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
 using WireText.Output;
 using WireText.Syntax;
 
-namespace WireText.Cli;
+namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext format</c></summary>
 internal static class FormatCommand
@@ -69,6 +72,6 @@ internal static class FormatCommand
             Files.Write(file, Encoding.UTF8.GetBytes(formatted), context.Host);
         }
 
-        return CheckCommand.CodeFor(tree.Findings, isStrict: false);
+        return ExitCode.For(tree.Findings, isStrict: false);
     }
 }
