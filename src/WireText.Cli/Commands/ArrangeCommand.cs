@@ -10,14 +10,17 @@ using WireText.Output;
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext arrange</c></summary>
-internal static class ArrangeCommand
+internal sealed class ArrangeCommand : Command
 {
-    public static Command Create(CliContext context)
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<bool> write = new("--write")
     {
-        var file = CommonOptions.OneFile();
-        var write = new Option<bool>("--write") { Description = "Put the lines into FILE, behind its last part" };
-        var parts = CommonOptions.PartsFolders();
-        var command = new Command(
+        Description = "Put the lines into FILE, behind its last part",
+    };
+    private readonly PartsOption parts = new();
+
+    public ArrangeCommand(CliContext context)
+        : base(
             "arrange",
             """
             Prints the places that a drawing of FILE finds for its parts, as lines to paste. With them, a later change
@@ -26,20 +29,13 @@ internal static class ArrangeCommand
             Example: wiretext arrange guitar.wiring --write
             """
         )
-        {
-            file,
-            write,
-            parts,
-        };
-        command.SetAction(parsed =>
-            Run(
-                context,
-                parsed.GetValue(file)!,
-                parsed.GetValue(write),
-                new FolderSources(parsed.GetValue(parts) ?? [], context.Host)
-            )
+    {
+        Add(file);
+        Add(write);
+        Add(parts);
+        SetAction(parsed =>
+            Run(context, parsed.GetRequiredValue(file), parsed.GetValue(write), parts.In(parsed, context.Host))
         );
-        return command;
     }
 
     private static int Run(CliContext context, string file, bool isWritten, FolderSources sources)

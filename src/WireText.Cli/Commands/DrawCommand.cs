@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
@@ -14,57 +13,46 @@ using WireText.Electrical.Positions;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
-using WireText.Raster;
 
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext draw</c></summary>
-internal static class DrawCommand
+internal sealed class DrawCommand : Command
 {
-    public static Command Create(CliContext context)
+    private const int MostViews = 36;
+
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<string?> output = CommonOptions.OutputTo(
+        "Where the picture goes; - is standard output. Without it: beside FILE"
+    );
+    private readonly FormatOption format = new(OutputFormat.Svg, OutputFormat.Png, OutputFormat.Pdf);
+    private readonly ScaleOption scale = new();
+    private readonly PngArguments png = new();
+    private readonly Option<bool> measure = new("--measure")
     {
-        var file = new Argument<string>("FILE") { Description = "A wiring file; - is standard input" };
-        var output = new Option<string>("--output", "-o")
-        {
-            Description = "Where the picture goes; - is standard output. Without it: beside FILE",
-            HelpName = "OUT",
-        };
-        var format = new Option<string>("--format")
-        {
-            Description = "Without it: by the ending of OUT, else svg",
-            HelpName = "svg|png|pdf",
-        }.AcceptOnlyFromAmong("svg", "png", "pdf");
-        var scale = new Option<string?>("--scale")
-        {
-            Description = "Paper to real thing (1:1): SVG and PDF print true to size",
-            HelpName = "N:M",
-        };
-        var width = new Option<int?>("--width") { Description = "Width of a PNG in pixels", HelpName = "PX" };
-        var dpi = new Option<int?>("--dpi") { Description = "Pixels to the inch of a PNG (200)", HelpName = "N" };
-        var transparent = new Option<bool>("--transparent") { Description = "No background in a PNG" };
-        var measure = new Option<bool>("--measure")
-        {
-            Description = "Write as JSON what a measuring tool reads from the finished picture",
-        };
-        var effort = CommonOptions.Choice(
-            "--effort",
-            "How long the layout looks for a plainer picture",
-            "full",
-            "quick"
-        );
-        var theme = CommonOptions.Choice("--theme", "The colours of the picture", "light", "dark", "print");
-        var trace = new Option<string?>("--trace")
-        {
-            Description = "Follow the net of a lug, or the signal in a state (sel=neck); the rest is faded",
-            HelpName = "LUG|STATE",
-        };
-        var views = new Option<string?>("--views")
-        {
-            Description = "One sheet with a small picture for each position",
-            HelpName = "positions",
-        }.AcceptOnlyFromAmong("positions");
-        var parts = CommonOptions.PartsFolders();
-        var command = new Command(
+        Description = "Write as JSON what a measuring tool reads from the finished picture",
+    };
+    private readonly ChoiceOption<LayoutEffort> effort = new(
+        "--effort",
+        "How long the layout looks for a plainer picture",
+        ("full", LayoutEffort.Full),
+        ("quick", LayoutEffort.Quick)
+    );
+    private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("picture");
+    private readonly Option<string?> trace = new("--trace")
+    {
+        Description = "Follow the net of a lug, or the signal in a state (sel=neck); the rest is faded",
+        HelpName = "LUG|STATE",
+    };
+    private readonly Option<string?> views = new Option<string?>("--views")
+    {
+        Description = "One sheet with a small picture for each position",
+        HelpName = "positions",
+    }.AcceptOnlyFromAmong("positions");
+    private readonly PartsOption parts = new();
+
+    public DrawCommand(CliContext context)
+        : base(
             "draw",
             """
             Draws the wiring as it looks from behind. A mistake is drawn and marked. Pages are in
@@ -73,60 +61,44 @@ internal static class DrawCommand
             Example: wiretext draw guitar.wiring -o guitar.png --width 1920
             """
         )
-        {
-            file,
-            output,
-            format,
-            scale,
-            width,
-            dpi,
-            transparent,
-            measure,
-            effort,
-            theme,
-            trace,
-            views,
-            parts,
-        };
-        command.SetAction(parsed =>
-        {
-            var source = parsed.GetValue(file)!;
-            var target = parsed.GetValue(output);
-            var written = FormatOf(parsed.GetValue(format), target);
-            if (written != PictureFormat.Png && FirstGiven(parsed, width, dpi, transparent) is { } option)
-            {
-                throw new CannotException($"{option} is for a PNG; add --format png or name a .png with -o");
-            }
-
-            var request = new Request(
-                source,
-                target ?? DefaultTarget(source, written, parsed.GetValue(measure)),
-                written,
-                parsed.GetValue(scale) is { } ratio ? ScaleRatio.Read(ratio) : 1,
-                new PngOptions
-                {
-                    WidthPixels = CommonOptions.InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width"),
-                    Dpi = CommonOptions.InRange(parsed.GetValue(dpi), MostDpi, "--dpi") ?? new PngOptions().Dpi,
-                    IsTransparent = parsed.GetValue(transparent),
-                },
-                parsed.GetValue(measure),
-                parsed.GetValue(effort) == "quick" ? LayoutEffort.Quick : LayoutEffort.Full,
-                ThemeNamed(parsed.GetValue(theme)!),
-                parsed.GetValue(trace),
-                parsed.GetValue(views) is not null
-            );
-            return Run(context, request, new FolderSources(parsed.GetValue(parts) ?? [], context.Host));
-        });
-        return command;
+    {
+        Add(file);
+        Add(output);
+        Add(format);
+        Add(scale);
+        png.AddTo(this);
+        Add(measure);
+        Add(effort);
+        Add(theme);
+        Add(trace);
+        Add(views);
+        Add(parts);
+        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Host)));
     }
 
-    private const int MostDpi = 2400;
-
-    private const int MostViews = 36;
-
-    private static int Run(CliContext context, Request request, FolderSources sources)
+    private DrawRequest RequestIn(ParseResult parsed)
     {
-        RefuseConfusion(request);
+        var source = parsed.GetRequiredValue(file);
+        var target = parsed.GetValue(output);
+        var written = format.In(parsed, target);
+        png.RefuseFor(written, parsed);
+        return new DrawRequest(
+            source,
+            target ?? DefaultTarget(source, written, parsed.GetValue(measure)),
+            written,
+            scale.In(parsed),
+            png.In(parsed),
+            parsed.GetValue(measure),
+            effort.In(parsed),
+            theme.In(parsed),
+            parsed.GetValue(trace),
+            parsed.GetValue(views) is not null
+        );
+    }
+
+    private static int Run(CliContext context, DrawRequest request, FolderSources sources)
+    {
+        request.RefuseConfusion();
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
         var settings = new SettingsFiles(context.Host).For(request.Source);
@@ -139,7 +111,7 @@ internal static class DrawCommand
         };
         var drawn = WiringCompiler.Paint(laid, options);
         FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
-        if (drawn.Svg is not { } svg)
+        if (drawn is not { Svg: { } svg, Compiled.Circuit: { } circuit })
         {
             context.Error.WriteLine("wiretext: there is no circuit to draw");
             return ExitCode.CouldNot;
@@ -154,12 +126,12 @@ internal static class DrawCommand
 
         if (request.Target is { } target)
         {
-            Files.Write(target, Content(svg, request), context.Host);
+            Files.Write(target, PictureBytes.Of(svg, request.Format, request.Png), context.Host);
         }
 
         if (request.IsMeasured)
         {
-            context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(drawn.Compiled.Circuit!)).ToJson());
+            context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(circuit)).ToJson());
         }
 
         return ExitCode.For(drawn.Compiled.Findings, isStrict: false);
@@ -184,53 +156,12 @@ internal static class DrawCommand
         }
 
         var network = Network.Of(circuit) ?? throw new CannotException("the circuit has no output jack to listen at");
-        var views = PositionViews.Of(network, PositionTable.Of(new Analyst(network)));
-        return views.Length is > 0 and <= MostViews
-            ? views
+        var sheet = PositionViews.Of(network, PositionTable.Of(new Analyst(network)));
+        return sheet.Length is > 0 and <= MostViews
+            ? sheet
             : throw new CannotException(
-                $"a sheet has {MostViews} views at most, and this circuit {views.Length} positions; draw those that matter with --trace"
+                $"a sheet has {MostViews} views at most, and this circuit {sheet.Length} positions; draw those that matter with --trace"
             );
-    }
-
-    private static byte[] Content(string svg, Request request)
-    {
-        try
-        {
-            return request.Format switch
-            {
-                PictureFormat.Png => PngRenderer.Render(svg, request.Png),
-                PictureFormat.Pdf => PdfRenderer.Render(svg),
-                _ => Encoding.UTF8.GetBytes(svg),
-            };
-        }
-        catch (PictureSizeException e)
-        {
-            throw new CannotException(e.Message);
-        }
-    }
-
-    private static string? FirstGiven(ParseResult parsed, params Option[] options) =>
-        options.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false })?.Name;
-
-    /// <summary>One place cannot take two things.</summary>
-    private static void RefuseConfusion(Request request)
-    {
-        if (request is { HasViews: true, Trace: not null } or { HasViews: true, IsMeasured: true })
-        {
-            throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
-        }
-
-        if (request is { IsMeasured: true, Target: Files.Standard })
-        {
-            throw new CannotException(
-                "the picture and its measure cannot both go to standard output; name a file with -o"
-            );
-        }
-
-        if (request.Target is { } target && Files.IsSame(request.Source, target))
-        {
-            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
-        }
     }
 
     private static ExpectedWire[] WiresOf(Circuit circuit) =>
@@ -242,51 +173,9 @@ internal static class DrawCommand
             )),
         ];
 
-    /// <summary>By the option, else by the ending of the target; no other ending is taken for one of ours.</summary>
-    private static PictureFormat FormatOf(string? format, string? target)
-    {
-        var ending = target is null or Files.Standard ? ".svg" : Path.GetExtension(target);
-        return (format is null ? ending : $".{format}").ToUpperInvariant() switch
-        {
-            ".PNG" => PictureFormat.Png,
-            ".PDF" => PictureFormat.Pdf,
-            ".SVG" => PictureFormat.Svg,
-            _ => throw new CannotException($"'{target}' ends in none of .svg, .png and .pdf; say which with --format"),
-        };
-    }
-
     /// <summary>Beside the source; to standard output when the source is standard input; nowhere when only measured.</summary>
-    private static string? DefaultTarget(string source, PictureFormat format, bool isMeasured) =>
+    private static string? DefaultTarget(string source, OutputFormat format, bool isMeasured) =>
         isMeasured ? null
         : source == Files.Standard ? Files.Standard
-        : Path.ChangeExtension(
-            source,
-            format switch
-            {
-                PictureFormat.Png => ".png",
-                PictureFormat.Pdf => ".pdf",
-                _ => ".svg",
-            }
-        );
-
-    private static Theme ThemeNamed(string name) =>
-        name switch
-        {
-            "dark" => Theme.Dark,
-            "print" => Theme.Print,
-            _ => Theme.Light,
-        };
-
-    private sealed record Request(
-        string Source,
-        string? Target,
-        PictureFormat Format,
-        double Scale,
-        PngOptions Png,
-        bool IsMeasured,
-        LayoutEffort Effort,
-        Theme Theme,
-        string? Trace,
-        bool HasViews
-    );
+        : Path.ChangeExtension(source, format.Word());
 }

@@ -1,17 +1,16 @@
 using System.CommandLine;
 using WireText.Checks;
 using WireText.Cli.Hosting;
-using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext explain</c></summary>
-internal static class ExplainCommand
+internal sealed class ExplainCommand : Command
 {
-    public static Command Create(CliContext context)
-    {
-        var check = new Argument<string>("CHECK") { Description = "The name in brackets behind a finding" };
-        var command = new Command(
+    private readonly Argument<string> check = new("CHECK") { Description = "The name in brackets behind a finding" };
+
+    public ExplainCommand(CliContext context)
+        : base(
             "explain",
             """
             Says why a finding matters at the bench and how to mend it.
@@ -19,11 +18,9 @@ internal static class ExplainCommand
             Example: wiretext explain floating-ground
             """
         )
-        {
-            check,
-        };
-        command.SetAction(parsed => Run(context, parsed.GetValue(check)!));
-        return command;
+    {
+        Add(check);
+        SetAction(parsed => Run(context, parsed.GetRequiredValue(check)));
     }
 
     private static int Run(CliContext context, string id)
@@ -34,7 +31,7 @@ internal static class ExplainCommand
             return ExitCode.Right;
         }
 
-        var near = DidYouMean.Nearest(id, FindingCatalogue.All.Select(d => d.Id));
-        throw new CannotException($"no finding is called '{id}'" + (near is null ? "" : $"; did you mean '{near}'?"));
+        var offer = Offer.Nearest(id, FindingCatalogue.All.Select(d => d.Id));
+        throw new CannotException($"no finding is called '{id}'{offer}");
     }
 }

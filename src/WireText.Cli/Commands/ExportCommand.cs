@@ -8,23 +8,23 @@ using WireText.Output;
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext export</c></summary>
-internal static class ExportCommand
+internal sealed class ExportCommand : Command
 {
-    public static Command Create(CliContext context)
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<bool> spice = new("--spice")
     {
-        var file = CommonOptions.OneFile();
-        var spice = new Option<bool>("--spice")
-        {
-            Description = "A netlist that ngspice runs as it is: ngspice -b OUT",
-        };
-        var at = new Option<string>("--at")
-        {
-            Description = "Where controls and dials stand, such as sel=neck,vol=7; without it: at rest",
-            HelpName = CommonOptions.StateForm,
-        };
-        var output = CommonOptions.Output("the export");
-        var parts = CommonOptions.PartsFolders();
-        var command = new Command(
+        Description = "A netlist that ngspice runs as it is: ngspice -b OUT",
+    };
+    private readonly Option<string?> at = new("--at")
+    {
+        Description = "Where controls and dials stand, such as sel=neck,vol=7; without it: at rest",
+        HelpName = CommonOptions.StateForm,
+    };
+    private readonly Option<string?> output = CommonOptions.Output("the export");
+    private readonly PartsOption parts = new();
+
+    public ExportCommand(CliContext context)
+        : base(
             "export",
             """
             Writes the circuit for another program. A netlist sweeps 20 Hz to 20 kHz with every string coil driven,
@@ -33,27 +33,26 @@ internal static class ExportCommand
             Example: wiretext export guitar.wiring --spice -o guitar.cir
             """
         )
-        {
-            file,
-            spice,
-            at,
-            output,
-            parts,
-        };
-        command.SetAction(parsed =>
-        {
-            if (!parsed.GetValue(spice))
-            {
-                throw new CannotException("say what to export: --spice is a netlist for ngspice");
-            }
+    {
+        Add(file);
+        Add(spice);
+        Add(at);
+        Add(output);
+        Add(parts);
+        SetAction(parsed => Run(context, parsed));
+    }
 
-            var sources = new FolderSources(parsed.GetValue(parts) ?? [], context.Host);
-            var read = ReadCircuit.From(parsed.GetValue(file)!, sources, context);
-            var state = read.StateAt(parsed.GetValue(at));
-            var deck = SpiceWriter.Write(read.Network, state.Positions.AsSpan(), state.DialsOf(read.Network));
-            read.Write(parsed.GetValue(output) ?? Files.Standard, Encoding.UTF8.GetBytes(deck));
-            return read.Code;
-        });
-        return command;
+    private int Run(CliContext context, ParseResult parsed)
+    {
+        if (!parsed.GetValue(spice))
+        {
+            throw new CannotException("say what to export: --spice is a netlist for ngspice");
+        }
+
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var state = read.StateAt(parsed.GetValue(at));
+        var deck = SpiceWriter.Write(read.Network, state.Positions.AsSpan(), state.DialsOf(read.Network));
+        read.Write(parsed.GetValue(output) ?? Files.Standard, Encoding.UTF8.GetBytes(deck));
+        return read.Code;
     }
 }

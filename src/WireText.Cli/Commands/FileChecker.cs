@@ -6,11 +6,6 @@ using WireText.Output;
 
 namespace WireText.Cli.Commands;
 
-/// <summary>What checking one file came to: what was found, or why it could not be done.</summary>
-/// <param name="Mended">How many findings were mended in it.</param>
-/// <param name="IsUnpinned">True for a circuit that works and that nothing in its file holds to what it does.</param>
-internal sealed record FileOutcome(CheckedFile? Checked, string? Problem, int Mended, bool IsUnpinned);
-
 /// <summary>Checks files, several at once; the outcomes come in the order of the files, whichever was done first.</summary>
 /// <param name="withNotes">Also what does no harm.</param>
 /// <param name="isMending">Whether what is certain is mended in the files.</param>
@@ -54,17 +49,17 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         }
         catch (CannotException e)
         {
-            return new FileOutcome(null, e.Message, 0, IsUnpinned: false);
+            return new FileRefused(e.Message);
         }
     }
 
-    private FileOutcome Look(string file)
+    private FileChecked Look(string file)
     {
         var source = Files.Read(file, context.Host);
         return Outcome(source.Path, WiringCompiler.Check(source, sources, withNotes, settings.For(file)), mended: 0);
     }
 
-    private FileOutcome Mend(string file)
+    private FileChecked Mend(string file)
     {
         if (file == Files.Standard)
         {
@@ -81,10 +76,9 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         return Outcome(source.Path, result.Left, result.Mended.Length);
     }
 
-    private static FileOutcome Outcome(string path, CompileResult result, int mended) =>
+    private static FileChecked Outcome(string path, CompileResult result, int mended) =>
         new(
             new CheckedFile(path, result.Findings) { Allowed = result.Allowed },
-            Problem: null,
             mended,
             IsUnpinned: !result.HasErrors
                 && result.Circuit is { Expectations.IsEmpty: true } circuit

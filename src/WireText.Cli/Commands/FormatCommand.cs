@@ -9,13 +9,16 @@ using WireText.Syntax;
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext format</c></summary>
-internal static class FormatCommand
+internal sealed class FormatCommand : Command
 {
-    public static Command Create(CliContext context)
+    private readonly Argument<string[]> files = CommonOptions.ManyFiles("Wiring files");
+    private readonly Option<bool> check = new("--check")
     {
-        var files = CommonOptions.ManyFiles();
-        var check = new Option<bool>("--check") { Description = "Write nothing; name the files that would change" };
-        var command = new Command(
+        Description = "Write nothing; name the files that would change",
+    };
+
+    public FormatCommand(CliContext context)
+        : base(
             "format",
             """
             Sets the lines in even columns. Words, comments and order stay; a line that cannot be read stays as it is.
@@ -23,12 +26,10 @@ internal static class FormatCommand
             Example: wiretext format --check *.wiring
             """
         )
-        {
-            files,
-            check,
-        };
-        command.SetAction(parsed => Run(context, parsed.GetValue(files)!, parsed.GetValue(check)));
-        return command;
+    {
+        Add(files);
+        Add(check);
+        SetAction(parsed => Run(context, parsed.GetRequiredValue(files), parsed.GetValue(check)));
     }
 
     private static int Run(CliContext context, string[] files, bool isCheck)

@@ -2,21 +2,20 @@ using System.CommandLine;
 using WireText.Cli.Hosting;
 using WireText.Output;
 using WireText.Parts;
-using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext parts</c></summary>
-internal static class PartsCommand
+internal sealed class PartsCommand : Command
 {
-    public static Command Create(CliContext context)
+    private readonly Argument<string?> name = new("NAME")
     {
-        var name = new Argument<string?>("NAME")
-        {
-            Description = "A kind or a model, such as pot or lever-3way",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
-        var command = new Command(
+        Description = "A kind or a model, such as pot or lever-3way",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    public PartsCommand(CliContext context)
+        : base(
             "parts",
             """
             Lists the standard parts, or shows one with its lugs and its definition.
@@ -24,11 +23,9 @@ internal static class PartsCommand
             Example: wiretext parts lever-3way
             """
         )
-        {
-            name,
-        };
-        command.SetAction(parsed => Run(context, parsed.GetValue(name)));
-        return command;
+    {
+        Add(name);
+        SetAction(parsed => Run(context, parsed.GetValue(name)));
     }
 
     private static int Run(CliContext context, string? name)
@@ -45,11 +42,8 @@ internal static class PartsCommand
             .ToList();
         if (found.Count == 0)
         {
-            var names = catalogue.Kinds.Concat(catalogue.Definitions.Select(d => d.Model));
-            var near = DidYouMean.Nearest(name, names);
-            throw new CannotException(
-                $"no standard part is called '{name}'" + (near is null ? "" : $"; did you mean '{near}'?")
-            );
+            var offer = Offer.Nearest(name, catalogue.Kinds.Concat(catalogue.Definitions.Select(d => d.Model)));
+            throw new CannotException($"no standard part is called '{name}'{offer}");
         }
 
         context.Output.Write(string.Join('\n', found.Select(PartSheet.Show)));

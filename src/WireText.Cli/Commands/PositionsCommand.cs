@@ -1,25 +1,31 @@
 using System.CommandLine;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
-using WireText.Cli.Storage;
 using WireText.Electrical.Positions;
 using WireText.Output;
 
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext positions</c></summary>
-internal static class PositionsCommand
+internal sealed class PositionsCommand : Command
 {
-    public static Command Create(CliContext context)
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly ChoiceOption<Func<PositionTable, string>> format = new(
+        "--format",
+        "How the table is written",
+        ("text", PositionText.Write),
+        ("json", PositionData.WriteJson),
+        ("csv", PositionData.WriteCsv),
+        ("markdown", PositionText.WriteMarkdown)
+    );
+    private readonly Option<bool> expect = new("--expect")
     {
-        var file = CommonOptions.OneFile();
-        var format = CommonOptions.Choice("--format", "How the table is written", "text", "json", "csv", "markdown");
-        var expect = new Option<bool>("--expect")
-        {
-            Description = "Write expect lines instead, which pin what the circuit does now, ready to paste",
-        };
-        var parts = CommonOptions.PartsFolders();
-        var command = new Command(
+        Description = "Write expect lines instead, which pin what the circuit does now, ready to paste",
+    };
+    private readonly PartsOption parts = new();
+
+    public PositionsCommand(CliContext context)
+        : base(
             "positions",
             """
             Says what every position really does: what is heard and how it is joined, how loud, whether hum cancels, what
@@ -28,31 +34,21 @@ internal static class PositionsCommand
             Example: wiretext positions guitar.wiring
             """
         )
-        {
-            file,
-            format,
-            expect,
-            parts,
-        };
-        command.SetAction(parsed =>
-        {
-            var sources = new FolderSources(parsed.GetValue(parts) ?? [], context.Host);
-            var read = ReadCircuit.From(parsed.GetValue(file)!, sources, context);
-            var analyst = new Analyst(read.Network);
-            var table = PositionTable.Of(analyst);
-            context.Output.Write(
-                parsed.GetValue(expect)
-                    ? ExpectLines.Write(analyst, table)
-                    : parsed.GetValue(format) switch
-                    {
-                        "json" => PositionData.WriteJson(table),
-                        "csv" => PositionData.WriteCsv(table),
-                        "markdown" => PositionText.WriteMarkdown(table),
-                        _ => PositionText.Write(table),
-                    }
-            );
-            return read.Code;
-        });
-        return command;
+    {
+        Add(file);
+        Add(format);
+        Add(expect);
+        Add(parts);
+        SetAction(parsed => Run(context, parsed));
+    }
+
+    private int Run(CliContext context, ParseResult parsed)
+    {
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var analyst = new Analyst(read.Network);
+        var table = PositionTable.Of(analyst);
+        var text = parsed.GetValue(expect) ? ExpectLines.Write(analyst, table) : format.In(parsed)(table);
+        context.Output.Write(text);
+        return read.Code;
     }
 }

@@ -13,39 +13,32 @@ using WireText.Raster;
 namespace WireText.Cli.Commands;
 
 /// <summary><c>wiretext response</c></summary>
-internal static class ResponseCommand
+internal sealed class ResponseCommand : Command
 {
-    private static readonly string[] Formats = ["csv", "json", "svg", "png"];
-
-    public static Command Create(CliContext context)
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<string[]> at = new("--at")
     {
-        var file = CommonOptions.OneFile();
-        var at = new Option<string[]>("--at")
-        {
-            Description = "Where controls and dials stand, such as sel=neck,vol=7; given again: another curve",
-            HelpName = CommonOptions.StateForm,
-        };
-        var sweep = new Option<string[]>("--sweep")
-        {
-            Description = "A dial at N travels, or each position of a switch: tone=0..10:5, or sel",
-            HelpName = "CONTROL[=A..B:N]",
-        };
-        var whatIf = new Option<string[]>("--what-if")
-        {
-            Description =
-                "Other values beside those that are wired, such as dark=22n or cable=700p; may be given again",
-            HelpName = "NAME=VALUE,...",
-        };
-        var format = new Option<string>("--format")
-        {
-            Description = "Without it: by the ending of OUT, else csv",
-            HelpName = string.Join('|', Formats),
-        }.AcceptOnlyFromAmong(Formats);
-        var output = CommonOptions.Output("the response");
-        var theme = CommonOptions.Choice("--theme", "The colours of the chart", "light", "dark", "print");
-        var width = new Option<int?>("--width") { Description = "Width of a PNG in pixels", HelpName = "PX" };
-        var parts = CommonOptions.PartsFolders();
-        var command = new Command(
+        Description = "Where controls and dials stand, such as sel=neck,vol=7; given again: another curve",
+        HelpName = CommonOptions.StateForm,
+    };
+    private readonly Option<string[]> sweep = new("--sweep")
+    {
+        Description = "A dial at N travels, or each position of a switch: tone=0..10:5, or sel",
+        HelpName = "CONTROL[=A..B:N]",
+    };
+    private readonly Option<string[]> whatIf = new("--what-if")
+    {
+        Description = "Other values beside those that are wired, such as dark=22n or cable=700p; may be given again",
+        HelpName = "NAME=VALUE,...",
+    };
+    private readonly FormatOption format = new(OutputFormat.Csv, OutputFormat.Json, OutputFormat.Svg, OutputFormat.Png);
+    private readonly Option<string?> output = CommonOptions.Output("the response");
+    private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("chart");
+    private readonly WholeNumberOption width = CommonOptions.Width();
+    private readonly PartsOption parts = new();
+
+    public ResponseCommand(CliContext context)
+        : base(
             "response",
             """
             Computes the level at the jack from 20 Hz to 20 kHz, as numbers or as a chart.
@@ -53,41 +46,43 @@ internal static class ResponseCommand
             Example: wiretext response guitar.wiring -o guitar.svg
             """
         )
-        {
-            file,
-            at,
-            sweep,
-            whatIf,
-            format,
-            output,
-            theme,
-            width,
-            parts,
-        };
-        command.SetAction(parsed =>
-        {
-            var target = parsed.GetValue(output);
-            var request = new Request(
+    {
+        Add(file);
+        Add(at);
+        Add(sweep);
+        Add(whatIf);
+        Add(format);
+        Add(output);
+        Add(theme);
+        Add(width);
+        Add(parts);
+        SetAction(parsed => Run(context, parsed));
+    }
+
+    private int Run(CliContext context, ParseResult parsed)
+    {
+        var target = parsed.GetValue(output);
+        var request = RequestIn(parsed, format.In(parsed, target));
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var study = Study(read, request);
+        read.Write(target ?? Files.Standard, Content(study, request, read.FileName));
+        TellSilent(study, context.Error);
+        return read.Code;
+    }
+
+    private Request RequestIn(ParseResult parsed, OutputFormat written)
+    {
+        var pixels = width.In(parsed);
+        return pixels is not null && written != OutputFormat.Png
+            ? throw new CannotException("--width is for a PNG; add --format png or name a .png with -o")
+            : new Request(
                 parsed.GetValue(at) is { Length: > 0 } states ? states : [StateReader.RestWord],
                 parsed.GetValue(sweep) ?? [],
                 parsed.GetValue(whatIf) ?? [],
-                FormatOf(parsed.GetValue(format), target),
-                Theme.Find(parsed.GetValue(theme)!)!,
-                CommonOptions.InRange(parsed.GetValue(width), PngRenderer.LongestSide, "--width")
+                written,
+                theme.In(parsed),
+                new PngOptions { WidthPixels = pixels }
             );
-            if (request.Width is not null && request.Format != "png")
-            {
-                throw new CannotException("--width is for a PNG; add --format png or name a .png with -o");
-            }
-
-            var sources = new FolderSources(parsed.GetValue(parts) ?? [], context.Host);
-            var read = ReadCircuit.From(parsed.GetValue(file)!, sources, context);
-            var study = Study(read, request);
-            read.Write(target ?? Files.Standard, Content(study, request, read.FileName));
-            TellSilent(study, context.Error);
-            return read.Code;
-        });
-        return command;
     }
 
     private static ResponseStudy Study(ReadCircuit read, Request request)
@@ -104,26 +99,14 @@ internal static class ResponseCommand
     private static byte[] Content(ResponseStudy study, Request request, string? fileName) =>
         request.Format switch
         {
-            "csv" => Encoding.UTF8.GetBytes(ResponseTable.Write(study)),
-            "json" => Encoding.UTF8.GetBytes(ResponseJson.Write(study)),
-            "svg" => Encoding.UTF8.GetBytes(Chart(study, request, fileName)),
-            _ => Raster(Chart(study, request, fileName), request.Width),
+            OutputFormat.Csv => Encoding.UTF8.GetBytes(ResponseTable.Write(study)),
+            OutputFormat.Json => Encoding.UTF8.GetBytes(ResponseJson.Write(study)),
+            _ => PictureBytes.Of(
+                SvgWriter.Write(ResponseChart.Build(study, request.Theme, fileName)),
+                request.Format,
+                request.Png
+            ),
         };
-
-    private static string Chart(ResponseStudy study, Request request, string? fileName) =>
-        SvgWriter.Write(ResponseChart.Build(study, request.Theme, fileName));
-
-    private static byte[] Raster(string svg, int? width)
-    {
-        try
-        {
-            return PngRenderer.Render(svg, new PngOptions { WidthPixels = width });
-        }
-        catch (PictureSizeException e)
-        {
-            throw new CannotException(e.Message);
-        }
-    }
 
     /// <summary>An empty column says nothing; what is behind it is told beside it.</summary>
     private static void TellSilent(ResponseStudy study, TextWriter error)
@@ -134,20 +117,6 @@ internal static class ResponseCommand
         }
     }
 
-    private static string FormatOf(string? format, string? target)
-    {
-        if (format is not null || target is null or Files.Standard)
-        {
-            return format ?? Formats[0];
-        }
-
-        var ending = Path.GetExtension(target).TrimStart('.');
-        return Formats.FirstOrDefault(known => string.Equals(known, ending, StringComparison.OrdinalIgnoreCase))
-            ?? throw new CannotException(
-                $"'{target}' ends in none of .csv, .json, .svg and .png; say which with --format"
-            );
-    }
-
     private static T Good<T>(string option, string text, Read<T> read)
         where T : class => read.Value ?? throw new CannotException($"{option} {text}: {read.Problem}");
 
@@ -155,8 +124,8 @@ internal static class ResponseCommand
         IReadOnlyList<string> At,
         IReadOnlyList<string> Sweeps,
         IReadOnlyList<string> WhatIf,
-        string Format,
+        OutputFormat Format,
         Theme Theme,
-        int? Width
+        PngOptions Png
     );
 }

@@ -64,15 +64,23 @@ internal sealed class SettingsReader
         ReadItems([], document.KeyValues);
         foreach (var table in document.Tables)
         {
-            var names = NamesOf(table.Name!);
-            if (table is TableArraySyntax || !IsChecks(names))
+            if (table.Name is { } name)
             {
-                ReportTable(names[0], table.Name!);
+                ReadTable(table, name);
             }
-            else
-            {
-                ReadItems(names, table.Items.OfType<KeyValueSyntax>());
-            }
+        }
+    }
+
+    private void ReadTable(TableSyntaxBase table, KeySyntax name)
+    {
+        var names = NamesOf(name);
+        if (table is TableArraySyntax || !IsChecks(names))
+        {
+            ReportTable(names[0], name);
+        }
+        else
+        {
+            ReadItems(names, table.Items.OfType<KeyValueSyntax>());
         }
     }
 
@@ -80,37 +88,44 @@ internal sealed class SettingsReader
     {
         foreach (var item in items)
         {
-            var names = above.AddRange(NamesOf(item.Key!));
-            if (item.Value is InlineTableSyntax table)
+            if (item is { Key: { } key, Value: { } value })
             {
-                ReadItems(names, table.Items.Select(one => one.KeyValue!));
-            }
-            else if (names is [ChecksTable, var id])
-            {
-                ReadWeight(id, item);
-            }
-            else
-            {
-                ReportTable(names[0], item.Key!);
+                ReadItem(above.AddRange(NamesOf(key)), key, value);
             }
         }
     }
 
-    private void ReadWeight(string id, KeyValueSyntax item)
+    private void ReadItem(ImmutableArray<string> names, KeySyntax key, ValueSyntax value)
+    {
+        if (value is InlineTableSyntax table)
+        {
+            ReadItems(names, table.Items.Select(one => one.KeyValue).OfType<KeyValueSyntax>());
+        }
+        else if (names is [ChecksTable, var id])
+        {
+            ReadWeight(id, key, value);
+        }
+        else
+        {
+            ReportTable(names[0], key);
+        }
+    }
+
+    private void ReadWeight(string id, KeySyntax key, ValueSyntax value)
     {
         if (!CheckSettings.Ids.Contains(id, StringComparer.Ordinal))
         {
             Report(
-                item.Key!,
+                key,
                 FindingCatalogue.OfReading.Any(reading => reading.Id == id)
                     ? $"'{id}' cannot be set: the line itself must change"
-                    : $"no check is called '{id}'{Near(id, CheckSettings.Ids)}"
+                    : $"no check is called '{id}'{Offer.Nearest(id, CheckSettings.Ids)}"
             );
             return;
         }
 
         var words = Weights.Select(weight => weight.Word).ToList();
-        var word = (item.Value as StringValueSyntax)?.Value;
+        var word = (value as StringValueSyntax)?.Value;
         if (word is not null && words.IndexOf(word) is >= 0 and var index)
         {
             weights[id] = Weights[index].Weight;
@@ -118,10 +133,10 @@ internal sealed class SettingsReader
         }
 
         Report(
-            item.Value!,
+            value,
             word is null
                 ? "write \"error\", \"warning\", \"note\" or \"off\", in quotes"
-                : $"'{word}' is none of error, warning, note and off{Near(word, words)}"
+                : $"'{word}' is none of error, warning, note and off{Offer.Nearest(word, words)}"
         );
     }
 
@@ -130,20 +145,17 @@ internal sealed class SettingsReader
             at,
             name == ChecksTable
                 ? "a line in [checks] is the name of a check and one word: floating-ground = \"off\""
-                : $"there are no settings called '{name}'{Near(name, [ChecksTable])}"
+                : $"there are no settings called '{name}'{Offer.Nearest(name, [ChecksTable])}"
         );
 
     private void Report(SyntaxNode at, string message) => problems.Add((at.Span.Start, message));
 
-    private static string Near(string word, IEnumerable<string> words) =>
-        DidYouMean.Nearest(word, words) is { } near ? $"; did you mean '{near}'?" : "";
-
     private static bool IsChecks(ImmutableArray<string> names) => names is [ChecksTable];
 
     private static ImmutableArray<string> NamesOf(KeySyntax key) =>
-        [NameOf(key.Key!), .. key.DotKeys.Select(dotted => NameOf(dotted.Key!))];
+        [NameOf(key.Key), .. key.DotKeys.Select(dotted => NameOf(dotted.Key))];
 
-    private static string NameOf(BareKeyOrStringValueSyntax name) =>
+    private static string NameOf(BareKeyOrStringValueSyntax? name) =>
         name switch
         {
             StringValueSyntax quoted => quoted.Value ?? "",

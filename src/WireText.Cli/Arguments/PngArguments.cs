@@ -1,0 +1,43 @@
+using System.CommandLine;
+using WireText.Cli.Hosting;
+using WireText.Raster;
+
+namespace WireText.Cli.Arguments;
+
+/// <summary>What only a PNG has: its size in pixels and its ground.</summary>
+internal sealed class PngArguments
+{
+    private const int MostDpi = 2400;
+
+    private readonly WholeNumberOption width = CommonOptions.Width();
+    private readonly WholeNumberOption dpi = new("--dpi", MostDpi, "N", "Pixels to the inch of a PNG (200)");
+    private readonly Option<bool> transparent = new("--transparent") { Description = "No background in a PNG" };
+
+    public void AddTo(Command command)
+    {
+        command.Add(width);
+        command.Add(dpi);
+        command.Add(transparent);
+    }
+
+    /// <exception cref="CannotException">One of them was given for another format.</exception>
+    public void RefuseFor(OutputFormat format, ParseResult parsed)
+    {
+        Option[] all = [width, dpi, transparent];
+        if (
+            format != OutputFormat.Png
+            && all.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } given
+        )
+        {
+            throw new CannotException($"{given.Name} is for a PNG; add --format png or name a .png with -o");
+        }
+    }
+
+    public PngOptions In(ParseResult parsed) =>
+        new()
+        {
+            WidthPixels = width.In(parsed),
+            Dpi = dpi.In(parsed) ?? new PngOptions().Dpi,
+            IsTransparent = parsed.GetValue(transparent),
+        };
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using WireText.Cli.Hosting;
+using WireText.Output;
+using WireText.Text;
+
+namespace WireText.Cli.Commands;
+
+/// <summary>What checking many files came to, in the order of the files.</summary>
+/// <param name="Problems">Why files could not be checked, each reason once: wrong settings hold for many files.</param>
+internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableArray<string> Problems)
+{
+    public int Mended => Files.Sum(file => file.Mended);
+
+    private ImmutableArray<CheckedFile> Checked => [.. Files.Select(file => file.File)];
+
+    public static CheckReport Of(IReadOnlyCollection<FileOutcome> outcomes) =>
+        new(
+            [.. outcomes.OfType<FileChecked>()],
+            [.. outcomes.OfType<FileRefused>().Select(file => file.Problem).Distinct(StringComparer.Ordinal)]
+        );
+
+    public int Code(bool isStrict) =>
+        Problems.IsEmpty ? ExitCode.For(Files.SelectMany(file => file.File.Findings), isStrict) : ExitCode.CouldNot;
+
+    public void TellProblems(CliContext context)
+    {
+        foreach (var problem in Problems)
+        {
+            context.Error.WriteLine($"wiretext: {problem}");
+        }
+    }
+
+    public void Write(FindingFormat format, CliContext context)
+    {
+        var folder = context.Host.WorkingFolder.Replace('\\', '/');
+        switch (format)
+        {
+            case FindingFormat.Json:
+                context.Output.Write(FindingJson.Write(Checked));
+                break;
+            case FindingFormat.Sarif:
+                context.Output.Write(FindingSarif.Write(Checked, new SarifRun(ProgramVersion.Text, folder, Problems)));
+                break;
+            case FindingFormat.Commands:
+                context.Output.Write(FindingCommands.Write(Checked, folder));
+                break;
+            default:
+                WriteText(context);
+                break;
+        }
+    }
+
+    private void WriteText(CliContext context)
+    {
+        List<Finding> all = [.. Files.SelectMany(file => file.File.Findings)];
+        FindingText.Write(all, context.Output, context.InColour);
+        foreach (var path in Files.Where(file => file.IsUnpinned).Select(file => file.File.Path))
+        {
+            context.Output.WriteLine(
+                $"{path}: info: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
+            );
+        }
+
+        if (!Files.IsEmpty)
+        {
+            context.Output.WriteLine(FindingText.Summary(all, Files.Length));
+        }
+    }
+}

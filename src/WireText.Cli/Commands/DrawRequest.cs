@@ -1,0 +1,47 @@
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Storage;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Raster;
+
+namespace WireText.Cli.Commands;
+
+/// <summary>What <c>draw</c> was asked for.</summary>
+/// <param name="Target">Where the picture goes; null where it is only measured.</param>
+/// <param name="Scale">Millimetres of paper for a millimetre of the real thing.</param>
+/// <param name="Trace">The lug or the state to follow; null for none.</param>
+internal sealed record DrawRequest(
+    string Source,
+    string? Target,
+    OutputFormat Format,
+    double Scale,
+    PngOptions Png,
+    bool IsMeasured,
+    LayoutEffort Effort,
+    Theme Theme,
+    string? Trace,
+    bool HasViews
+)
+{
+    /// <summary>One place cannot take two things.</summary>
+    public void RefuseConfusion()
+    {
+        if (HasViews && (Trace is not null || IsMeasured))
+        {
+            throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
+        }
+
+        if (IsMeasured && Target == Files.Standard)
+        {
+            throw new CannotException(
+                "the picture and its measure cannot both go to standard output; name a file with -o"
+            );
+        }
+
+        if (Target is { } target && Files.IsSame(Source, target))
+        {
+            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text;
+
+namespace WireText.Cli.Hosting;
+
+/// <summary>One run of the program from its first byte to its exit code: what goes wrong on the way is one line on standard error.</summary>
+internal static class CliRun
+{
+    public static int Of(ICliHost host, Func<CliContext, int> run)
+    {
+        // Not disposed: that would try once more to write what a full disk refused.
+        var output = WriterTo(host.Output);
+        var error = WriterTo(host.Error);
+        try
+        {
+            var code = ToItsEnd(new CliContext(host, output, error), run);
+            output.Flush();
+            error.Flush();
+            return code;
+        }
+        catch (IOException e)
+        {
+            return TellTrouble(error, $"cannot write the output: {e.Message}");
+        }
+    }
+
+    private static int ToItsEnd(CliContext context, Func<CliContext, int> run)
+    {
+        try
+        {
+            return run(context);
+        }
+        catch (CannotException e)
+        {
+            return TellTrouble(context.Error, e.Message);
+        }
+    }
+
+    private static StreamWriter WriterTo(Stream stream) => new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
+
+    private static int TellTrouble(TextWriter error, string message)
+    {
+        try
+        {
+            error.WriteLine($"wiretext: {message}");
+            error.Flush();
+        }
+        catch (IOException)
+        {
+            // There is nobody to tell; the exit code says it.
+        }
+
+        return ExitCode.CouldNot;
+    }
+}
