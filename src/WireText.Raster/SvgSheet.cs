@@ -11,11 +11,11 @@ internal sealed class SvgSheet
 {
     public const double MillimetresPerInch = 25.4;
 
-    private readonly XDocument _document;
+    private readonly XElement root;
 
-    private SvgSheet(XDocument document)
+    private SvgSheet(XElement root)
     {
-        _document = document;
+        this.root = root;
         Width = Millimetres("width");
         Height = Millimetres("height");
     }
@@ -25,21 +25,21 @@ internal sealed class SvgSheet
 
     public double Height { get; }
 
-    public string Title => _document.Root?.Elements().FirstOrDefault(e => e.Name.LocalName == "title")?.Value ?? "";
+    public string Title => root.Elements().FirstOrDefault(e => e.Name.LocalName == "title")?.Value ?? "";
 
     /// <summary>The colour of the paper, white when it has none.</summary>
     public SKColor Ground =>
         SKColor.TryParse((string?)Papers.FirstOrDefault()?.Attribute("fill"), out var colour) ? colour : SKColors.White;
 
     private IEnumerable<XElement> Papers =>
-        _document.Descendants().Where(element => (string?)element.Attribute("class") == "paper");
+        root.Descendants().Where(element => (string?)element.Attribute("class") == "paper");
 
     /// <exception cref="ArgumentException">The text is no SVG whose root gives its width and height in millimetres.</exception>
     public static SvgSheet Read(string svg)
     {
         try
         {
-            return new SvgSheet(XDocument.Parse(svg, LoadOptions.PreserveWhitespace));
+            return new SvgSheet(XElement.Parse(svg, LoadOptions.PreserveWhitespace));
         }
         catch (System.Xml.XmlException malformed)
         {
@@ -51,38 +51,38 @@ internal sealed class SvgSheet
 
     /// <summary>Its shapes at 96 units to the inch, with every text in the packaged typeface.</summary>
     /// <exception cref="ArgumentException">The SVG has nothing to draw.</exception>
-    public SKSvg Load() => Load(_document);
+    public SheetDrawing Load() => Load(root);
 
     /// <summary>Its shapes at 4 units to one of its own, exactly, and how many units a millimetre of paper has.</summary>
     /// <remarks>The library cuts the size of a drawing to whole units and fits what is on it: here both sides are whole beforehand.</remarks>
     /// <exception cref="ArgumentException">The SVG has nothing to draw.</exception>
-    public (SKSvg Drawing, double UnitsPerMillimetre) LoadExactly()
+    public (SheetDrawing Drawing, double UnitsPerMillimetre) LoadExactly()
     {
         const int Units = 4;
-        var box = ((string?)_document.Root!.Attribute("viewBox") ?? "").Split(' ');
+        var box = ((string?)root.Attribute("viewBox") ?? "").Split(' ');
         if (box.Length != 4 || box[0] != "0" || box[1] != "0" || !(Number(box[2]) > 0) || !(Number(box[3]) > 0))
         {
             throw new ArgumentException("The SVG's viewBox does not start at 0 0.");
         }
 
         var (width, height) = (Math.Ceiling(Number(box[2])), Math.Ceiling(Number(box[3])));
-        var whole = new XDocument(_document);
-        whole.Root!.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {width} {height}"));
-        whole.Root.SetAttributeValue("width", (width * Units).ToString(CultureInfo.InvariantCulture));
-        whole.Root.SetAttributeValue("height", (height * Units).ToString(CultureInfo.InvariantCulture));
+        var whole = new XElement(root);
+        whole.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {width} {height}"));
+        whole.SetAttributeValue("width", (width * Units).ToString(CultureInfo.InvariantCulture));
+        whole.SetAttributeValue("height", (height * Units).ToString(CultureInfo.InvariantCulture));
         return (Load(whole), Units * Number(box[2]) / Width);
     }
 
-    private static SKSvg Load(XDocument document)
+    private static SheetDrawing Load(XElement svg)
     {
-        var drawing = new SKSvg();
-        drawing.Settings.TypefaceProviders = [new InterTypefaces()];
-        if (drawing.FromSvg(document.ToString(SaveOptions.DisableFormatting)) is not null)
+        var shapes = new SKSvg();
+        shapes.Settings.TypefaceProviders = [new InterTypefaces()];
+        if (shapes.FromSvg(svg.ToString(SaveOptions.DisableFormatting)) is { } picture)
         {
-            return drawing;
+            return new SheetDrawing(shapes, picture);
         }
 
-        drawing.Dispose();
+        shapes.Dispose();
         throw new ArgumentException("The SVG has nothing to draw.");
     }
 
@@ -94,7 +94,7 @@ internal sealed class SvgSheet
 
     private double Millimetres(string name)
     {
-        var text = _document.Root?.Attribute(name)?.Value ?? "";
+        var text = root.Attribute(name)?.Value ?? "";
         return text.EndsWith("mm", StringComparison.Ordinal) && Number(text[..^2]) is > 0 and var value
             ? value
             : throw new ArgumentException($"The SVG's {name} is not given in millimetres.");
