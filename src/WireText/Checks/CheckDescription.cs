@@ -18,7 +18,7 @@ public sealed record CheckDescription(
     string Id,
     string Title,
     Severity Severity,
-    CheckGroup Group,
+    FindingGroup Group,
     string Why,
     string Bad,
     string Good,

@@ -84,17 +84,17 @@ public static class CheckPage
             _ => "remark",
         };
 
-    private static string WordFor(CheckGroup group) =>
+    private static string WordFor(FindingGroup group) =>
         group switch
         {
-            CheckGroup.Text => "text",
-            CheckGroup.Connections => "connections",
-            CheckGroup.Grounding => "grounding",
-            CheckGroup.Switching => "switching",
-            CheckGroup.Sound => "sound",
-            CheckGroup.Supply => "supply",
-            CheckGroup.Values => "values",
-            CheckGroup.Building => "building",
+            FindingGroup.Text => "text",
+            FindingGroup.Connections => "connections",
+            FindingGroup.Grounding => "grounding",
+            FindingGroup.Switching => "switching",
+            FindingGroup.Sound => "sound",
+            FindingGroup.Supply => "supply",
+            FindingGroup.Values => "values",
+            FindingGroup.Building => "building",
             _ => "beliefs",
         };
 }

@@ -43,7 +43,7 @@ public class CheckExampleTests
         }
         else
         {
-            Assert.NotEqual(CheckGroup.Beliefs, description.Group);
+            Assert.NotEqual(FindingGroup.Beliefs, description.Group);
         }
     }
 

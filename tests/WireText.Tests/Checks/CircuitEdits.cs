@@ -20,6 +20,6 @@ internal static class CircuitEdits
         [
             .. Checker
                 .Run(WithMetalGrounded(circuit))
-                .Where(finding => FindingCatalogue.Find(finding.Id)?.Group != CheckGroup.Building),
+                .Where(finding => FindingCatalogue.Find(finding.Id)?.Group != FindingGroup.Building),
         ];
 }

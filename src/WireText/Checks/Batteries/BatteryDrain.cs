@@ -17,7 +17,7 @@ public sealed class BatteryDrain : ICheck
             Id: "battery-drain",
             Title: "a battery is drawn from without a plug",
             Severity: Severity.Error,
-            Group: CheckGroup.Supply,
+            Group: FindingGroup.Supply,
             Why: """
             The loop through the battery and what it feeds is closed with nothing in the jack: the battery is flat within
             weeks, mostly on the day of the show.

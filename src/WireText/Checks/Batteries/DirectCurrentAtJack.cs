@@ -19,7 +19,7 @@ public sealed class DirectCurrentAtJack : ICheck
             Id: "dc-at-jack",
             Title: "a direct voltage stands at the jack",
             Severity: Severity.Error,
-            Group: CheckGroup.Supply,
+            Group: FindingGroup.Supply,
             Why: """
             The battery, or the idle voltage of an amplifier, comes to the tip without a capacitor between. Plugging in gives
             a bang, pots crackle, and some inputs do not bear it.

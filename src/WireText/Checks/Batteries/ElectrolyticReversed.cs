@@ -17,7 +17,7 @@ public sealed class ElectrolyticReversed : ICheck
             Id: "electrolytic-reversed",
             Title: "an electrolytic capacitor is the wrong way round",
             Severity: Severity.Error,
-            Group: CheckGroup.Supply,
+            Group: FindingGroup.Supply,
             Why: """
             Its plus is lead 1, and here a battery makes lead 2 the positive one. The oxide in it is then taken down instead
             of built up: it leaks, warms, empties the battery, and may burst.

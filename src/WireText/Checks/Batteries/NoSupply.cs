@@ -11,7 +11,7 @@ public sealed class NoSupply : ICheck
             Id: "no-supply",
             Title: "an amplifier gets no supply",
             Severity: Severity.Error,
-            Group: CheckGroup.Supply,
+            Group: FindingGroup.Supply,
             Why: """
             With the plug in and whatever the switches are set to, no loop of metal leads from its supply through the battery
             back to its common. It stays dead, and so does the jack.

@@ -12,7 +12,7 @@ public sealed class SupplyReversed : ICheck
             Id: "supply-reversed",
             Title: "a supply comes the wrong way round",
             Severity: Severity.Error,
-            Group: CheckGroup.Supply,
+            Group: FindingGroup.Supply,
             Why: """
             The battery's minus comes to the supply and its plus to the common. Few circuits outlive that: a second is enough,
             the time to find out that the clip was turned.

@@ -10,7 +10,7 @@ public sealed class BraidEnd : ICheck
             Id: "braid-end",
             Title: "a braid is grounded at one end",
             Severity: Severity.Note,
-            Group: CheckGroup.Beliefs,
+            Group: FindingGroup.Beliefs,
             Why: """
             A braid keeps electric fields out when it is grounded anywhere: one end is enough, and which of the two makes no
             difference on a run of a hand's length. Grounded at both ends it screens as well and is a second ground wire.

@@ -19,7 +19,7 @@ public sealed class Loop : ICheck
             Id: "loop",
             Title: "a wire closes a loop",
             Severity: Severity.Note,
-            Group: CheckGroup.Beliefs,
+            Group: FindingGroup.Beliefs,
             Why: """
             A second way for the ground, such as cases that are wired to each other and sit in one plate as well, is called a
             ground loop and blamed for hum. The field of the mains does induce a voltage in it, by its area: nanovolts in a

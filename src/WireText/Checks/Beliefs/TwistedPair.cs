@@ -11,7 +11,7 @@ public sealed class TwistedPair : ICheck
             Id: "twisted-pair",
             Title: "a signal wire is twisted with ground",
             Severity: Severity.Note,
-            Group: CheckGroup.Beliefs,
+            Group: FindingGroup.Beliefs,
             Why: """
             Twisting helps where both conductors see the same impedance to ground, as in a balanced line: what couples into
             one then couples into the other and is subtracted. In a guitar one of the two is ground itself. What an electric

@@ -15,7 +15,7 @@ public sealed class CaseJoints : ICheck
             Id: "case-joints",
             Title: "a case carries many joints",
             Severity: Severity.Note,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             A pot's case draws the heat off the iron, and each joint on it warms the track inside. A ground bus, a bare wire
             or a tag strip with one wire to the case, takes the same joints in seconds.

@@ -18,7 +18,7 @@ public sealed class ColourHabit : ICheck
             Id: "colour-habit",
             Title: "one ground wire has another colour",
             Severity: Severity.Note,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             Where all grounds but one are of one colour, the one is read as a signal by whoever opens the cavity next. Bare
             wire and the leads of a part keep their colour.

@@ -17,7 +17,7 @@ public sealed class CrowdedLug : ICheck
             Id: "crowded-lug",
             Title: "too many wires share a lug",
             Severity: Severity.Warning,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             Three conductors fill the eye of a lug. A fourth lies on solder alone, heats the others until they move, and is
             the cold joint found a year later. A case is no lug: there each joint has a place of its own.

@@ -12,7 +12,7 @@ public sealed class EarthColour : ICheck
             Id: "earth-colour",
             Title: "a wire has the colours of protective earth",
             Severity: Severity.Warning,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             Green with yellow marks the protective earth of the mains and nothing else: IEC 60757 and IEC 60445 forbid it for
             any other conductor. A guitar has no protective earth, and its ground must not be taken for one.

@@ -17,7 +17,7 @@ public sealed class Heat : ICheck
             Id: "heat",
             Title: "a heat-sensitive part shares its lug with other joints",
             Severity: Severity.Note,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             Each wire that is soldered to a lug heats what is on it already. A film, a paper or a plastic-bodied part bears
             that once, briefly, with a clip between joint and body, and not three times over.

@@ -14,7 +14,7 @@ public sealed class WireTooShort : ICheck
             Id: "wire-too-short",
             Title: "a wire is shorter than its way",
             Severity: Severity.Warning,
-            Group: CheckGroup.Building,
+            Group: FindingGroup.Building,
             Why: """
             Where the places of both parts and the length of the wire are given, the wire must at least reach straight from
             lug to lug. It needs more than that in fact: room to strip both ends, and a bend to serve the joint once more.

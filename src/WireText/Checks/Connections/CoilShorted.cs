@@ -12,7 +12,7 @@ public sealed class CoilShorted : ICheck
             Id: "coil-shorted",
             Title: "both ends of a coil are joined",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             A coil with both ends on one net is silent. Shorting a coil in some positions is how a pickup is cut to one coil
             and nothing to remark on; shorted by solder, or in every position, it can never be heard.

@@ -12,7 +12,7 @@ public sealed class PartShorted : ICheck
             Id: "part-shorted",
             Title: "both leads of a part are joined",
             Severity: Severity.Warning,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             A part with both leads on one net does nothing at all; a battery is empty within the hour. A pot with both ends of
             its track on one net does the same at 0 and at 10. One of the two joints belongs on another lug.

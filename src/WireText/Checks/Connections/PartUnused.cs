@@ -11,7 +11,7 @@ public sealed class PartUnused : ICheck
             Id: "part-unused",
             Title: "nothing is soldered to a part",
             Severity: Severity.Warning,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             A part that no wire reaches is on the parts list and does nothing. Its wires are still to come, or it is left
             over.

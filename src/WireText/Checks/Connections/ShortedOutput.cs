@@ -13,7 +13,7 @@ public sealed class ShortedOutput : ICheck
             Id: "shorted-output",
             Title: "the output is shorted",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             Where tip and sleeve are joined nothing is heard. A control that does only that is a mute, and right; so is a
             position with a name that says so. Any other position that shorts the signal while the rest of the instrument

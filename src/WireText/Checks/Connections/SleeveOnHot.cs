@@ -10,7 +10,7 @@ public sealed class SleeveOnHot : ICheck
             Id: "sleeve-on-hot",
             Title: "the sleeve is on the signal",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             The sleeve is the ground of everything outside. Here it reaches a hot lead, a wiper or the upper end of a track,
             and none of the guitar's grounds.

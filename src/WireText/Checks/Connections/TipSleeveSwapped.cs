@@ -11,7 +11,7 @@ public sealed class TipSleeveSwapped : ICheck
             Id: "tip-sleeve-swapped",
             Title: "two wires of the output jack are exchanged",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             With ground on the tip and the signal on the sleeve a guitar still sounds and still reads right on a meter. But
             its cases, bridge and strings are then the signal: it hums when touched, and the amplifier's ground is on the

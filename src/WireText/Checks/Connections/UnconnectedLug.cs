@@ -12,7 +12,7 @@ public sealed class UnconnectedLug : ICheck
             Id: "unconnected-lug",
             Title: "a lug or lead is not connected",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             Current flows through a pickup, a capacitor or a battery only when both its ends are in the circuit. A pot needs
             its wiper and one end of its track, a pole of a switch its common and a throw. Lugs that may stay empty are

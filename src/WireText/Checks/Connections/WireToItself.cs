@@ -10,7 +10,7 @@ public sealed class WireToItself : ICheck
             Id: "wire-to-itself",
             Title: "both ends of a wire are on one lug",
             Severity: Severity.Error,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             A wire from a lug to the same lug joins nothing. It is a slip of the pen: one of its ends belongs somewhere
             else, and what should be joined there is not.

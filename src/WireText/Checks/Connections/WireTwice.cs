@@ -12,7 +12,7 @@ public sealed class WireTwice : ICheck
             Id: "wire-twice",
             Title: "two wires run between the same lugs",
             Severity: Severity.Warning,
-            Group: CheckGroup.Connections,
+            Group: FindingGroup.Connections,
             Why: """
             A second wire between the same two lugs changes nothing in the circuit. Mostly one of the two was meant to go
             elsewhere, or a line was copied and not changed. A braid beside its own wire is no second wire.

@@ -12,7 +12,7 @@ public sealed class BackwardsControl : ICheck
             Id: "backwards-control",
             Title: "a control works backwards",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A volume is loudest at 10 and a tone brightest at 10. The outer lugs of the track are exchanged, which is easily
             done with the pot seen from behind.

@@ -11,7 +11,7 @@ public sealed class InertControl : ICheck
             Id: "inert-control",
             Title: "a control does nothing",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             Something is soldered to it, and yet whatever the other controls are set to, no position of it changes what
             comes to the jack. A wire is missing or goes to the lug beside.

@@ -12,7 +12,7 @@ public sealed class ToneWithoutCapacitor : ICheck
             Id: "tone-without-capacitor",
             Title: "a tone control has no capacitor",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A pot from the signal straight to ground, wired by its wiper and one end, takes of everything and not of the
             treble: at the end of its turn it shorts the signal. With a capacitor in its way it would be a tone control.

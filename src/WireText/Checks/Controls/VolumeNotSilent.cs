@@ -13,7 +13,7 @@ public sealed class VolumeNotSilent : ICheck
             Id: "volume-not-silent",
             Title: "a volume does not silence at 0",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             Everything comes through the pot's track, and yet at 0 something is left: the track has no end at ground. It then
             is a resistance in series that takes of the treble and next to nothing of the level.

@@ -13,7 +13,7 @@ public sealed class VolumesLinked : ICheck
             Id: "volumes-linked",
             Title: "a pickup's volume silences the others too",
             Severity: Severity.Note,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             Wired with the pickup on lug 3 and the output on the wiper, each volume shorts the common output at 0: turning one
             pickup down turns all of them off. Many instruments are built so, and some players want it.

@@ -12,7 +12,7 @@ public sealed class BraidOnlyReturn : ICheck
             Id: "braid-only-return",
             Title: "a braid is the only way back to the sleeve",
             Severity: Severity.Warning,
-            Group: CheckGroup.Grounding,
+            Group: FindingGroup.Grounding,
             Why: """
             A braid is thin strands that were bent, twisted and heated at its end: it is the first to break, and with it the
             ground of all that stands behind it. Where it is a pickup's own screen that pickup alone is lost, and nothing

@@ -14,7 +14,7 @@ public sealed class FloatingGround : ICheck
             Id: "floating-ground",
             Title: "a ground does not reach the sleeve",
             Severity: Severity.Error,
-            Group: CheckGroup.Grounding,
+            Group: FindingGroup.Grounding,
             Why: """
             Metal that is not grounded hums when it is touched, and screens nothing. Metal pressed on metal is a ground until
             the first nut works loose: it needs a wire as well. A coil whose return does not reach the sleeve is silent.

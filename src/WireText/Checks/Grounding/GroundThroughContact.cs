@@ -11,7 +11,7 @@ public sealed class GroundThroughContact : ICheck
             Id: "ground-through-contact",
             Title: "a ground goes through a switch",
             Severity: Severity.Warning,
-            Group: CheckGroup.Grounding,
+            Group: FindingGroup.Grounding,
             Why: """
             Every position grounds this metal, but only by a contact. Between positions, and when the contact is dirty, it
             is not grounded. A coil's return may go through a switch, as in series and phase wiring: screens and cases may

@@ -11,7 +11,7 @@ public sealed class GroundThroughPart : ICheck
             Id: "ground-through-part",
             Title: "a ground goes through a part",
             Severity: Severity.Warning,
-            Group: CheckGroup.Grounding,
+            Group: FindingGroup.Grounding,
             Why: """
             A capacitor or a resistor stands between ground and something that belongs to ground. In the signal's way it
             works the same and is easier to follow; between metal and ground it screens only in part. Some instruments

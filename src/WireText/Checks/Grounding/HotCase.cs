@@ -14,7 +14,7 @@ public sealed class HotCase : ICheck
             Id: "hot-case",
             Title: "metal that belongs to ground carries the signal",
             Severity: Severity.Error,
-            Group: CheckGroup.Grounding,
+            Group: FindingGroup.Grounding,
             Why: """
             A cover, a braid or a case that is part of the signal is an antenna that hums when a hand comes near. A cover
             bonded to the pickup's own ground lead does this as soon as a phase or a series switch lifts that lead.

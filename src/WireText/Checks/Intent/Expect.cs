@@ -28,7 +28,7 @@ public sealed class Expect : ICheck
             Id: Id,
             Title: "the circuit does not do what is expected",
             Severity: Severity.Error,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             A line that says what a position is meant to do is proved or refuted from the wires. Many wrong wires make
             another circuit that works, two positions exchanged or a pickup turned round, and only what is meant tells

@@ -12,7 +12,7 @@ public sealed class ExpectConflict : ICheck
             Id: "expect-conflict",
             Title: "two claims about one state exclude each other",
             Severity: Severity.Error,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             No wiring makes both true, so one of the two lines is wrong, whatever the wires do. Until it is clear what is
             meant there, neither is held against the circuit.

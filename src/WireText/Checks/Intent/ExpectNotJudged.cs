@@ -12,7 +12,7 @@ public sealed class ExpectNotJudged : ICheck
             Id: "expect-not-judged",
             Title: "a claim means too many states to be judged",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             With 'any' a line speaks of each position of a control, and of all of them together with those of the others.
             Where more than 65,536 combinations make a difference (4,096 for 'battery on' and 'battery off'), not all are

@@ -12,7 +12,7 @@ internal static class DefinitionFindings
             Id: "bad-definition",
             Title: "a part's definition does not hold together",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A line of the definition names a lug that the part lacks, says a thing twice, or leaves out what every
             part needs. The message says which.
@@ -33,7 +33,7 @@ internal static class DefinitionFindings
             Id: "model-taken",
             Title: "a model is defined twice",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A model has one definition. The standard parts cannot be defined again: a circuit would then mean another
             thing on another bench.
@@ -54,7 +54,7 @@ internal static class DefinitionFindings
             Id: "cannot-include",
             Title: "a file cannot be included",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The file is not where it was looked for: below the folder of the file that names it, or in a folder of
             parts.
@@ -71,7 +71,7 @@ internal static class DefinitionFindings
             Id: "include-too-deep",
             Title: "files include one another too deep",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             One file includes a second, that a third, and so on. Mostly one of them includes itself in the end.
             """,
@@ -83,7 +83,7 @@ internal static class DefinitionFindings
             Id: "only-definitions",
             Title: "an included file has more than definitions",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             An include takes the parts that a file defines. A part or a wire in it would be in no circuit.
             """,

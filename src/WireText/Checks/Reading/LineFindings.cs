@@ -12,7 +12,7 @@ internal static class LineFindings
             Id: "unknown-statement",
             Title: "a line starts with a word that means nothing",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Every line starts with a statement, such as wire or expect, or with a kind of part. A word that is
             neither is mostly a slip; it is never passed over as a remark.
@@ -29,7 +29,7 @@ internal static class LineFindings
             Id: "expected",
             Title: "a line breaks off or goes on with the wrong word",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Something else must stand at this place: the word to, a colour, a lug. The rest of the file is read all
             the same.
@@ -48,7 +48,7 @@ internal static class LineFindings
             Id: "unclosed-text",
             Title: "a quote is opened and not closed",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Words in quotes end on the line they start on. Without the second quote the rest of the line would be
             part of them.
@@ -65,7 +65,7 @@ internal static class LineFindings
             Id: "stray-character",
             Title: "a line has a character that cannot be seen",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Text copied from elsewhere can carry characters that no screen shows. Two names that look the same would
             then differ.
@@ -78,7 +78,7 @@ internal static class LineFindings
             Id: "stray-indent",
             Title: "an indented line belongs to nothing",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Lines are indented under define and under arrange alone. This one has neither above it.
             """,
@@ -96,7 +96,7 @@ internal static class LineFindings
             Id: "too-deep",
             Title: "brackets stand too deep",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A claim about coils has brackets where series and parallel are mixed. More than thirty-two of them inside
             one another are no circuit that anybody winds.
@@ -109,7 +109,7 @@ internal static class LineFindings
             Id: "too-large",
             Title: "there is more than can be read at once",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A file has 16 MiB at most, and a circuit so many parts and stretches of wire as the message says. What is
             larger was made by a program, or by mistake.
@@ -122,7 +122,7 @@ internal static class LineFindings
             Id: "too-large-to-draw",
             Title: "there are more wires than one drawing holds",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Past 2,000 stretches of wire a drawing can be made but not read. The circuit is checked all the same.
             """,
@@ -134,7 +134,7 @@ internal static class LineFindings
             Id: "said-twice",
             Title: "the same thing is said twice",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A value, a title or a place is said once. Of two, nobody could tell which is meant.
             """,
@@ -153,7 +153,7 @@ internal static class LineFindings
             Id: "not-checked-yet",
             Title: "a statement is read and kept, but not checked",
             Severity: Severity.Info,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The statement is part of the language and this version does nothing with it yet. It is said once for each
             kind, so that nobody relies on it. This is a remark, not a finding.
@@ -171,7 +171,7 @@ internal static class LineFindings
             Id: "unknown-check",
             Title: "an allowance names a check that does not exist",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A line that allows a finding names it as it stands in brackets behind the message. With a slip in the
             name nothing would be allowed.
@@ -190,7 +190,7 @@ internal static class LineFindings
             Id: "allow-unused",
             Title: "an allowance allows nothing that is found",
             Severity: Severity.Warning,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A finding was allowed once, and the circuit has changed since. The line that is left would hide the same
             finding when it comes back, where nobody has looked. It is not said where its check could not look at

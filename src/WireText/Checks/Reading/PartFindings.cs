@@ -12,7 +12,7 @@ internal static class PartFindings
             Id: "name-taken",
             Title: "two parts have one name",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Wires find their part by its name; upper and lower case are one. With two parts of a name they could go
             to either.
@@ -31,7 +31,7 @@ internal static class PartFindings
             Id: "reserved-name",
             Title: "a position has a name that means something else",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The word any stands for each of the positions, so it can name none of them.
             """,
@@ -49,7 +49,7 @@ internal static class PartFindings
             Id: "unknown-kind",
             Title: "no kind of part is called that",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The first word says what a part is. A kind of your own is made with define.
             """,
@@ -65,7 +65,7 @@ internal static class PartFindings
             Id: "unknown-model",
             Title: "no part of that kind has that model",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The model decides which lugs there are and which contacts close. There is none of that name, neither
             among the standard parts nor in this file.
@@ -82,7 +82,7 @@ internal static class PartFindings
             Id: "missing-model",
             Title: "a part lacks its model",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Switches differ too much to take one for granted: poles, throws, and what closes between. The same holds
             for buttons.
@@ -99,7 +99,7 @@ internal static class PartFindings
             Id: "unknown-word",
             Title: "a word on a part's line means nothing there",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Every word must be known, so that a typo is never taken for a remark. A remark stands in quotes.
             """,
@@ -115,7 +115,7 @@ internal static class PartFindings
             Id: "unknown-key",
             Title: "a key on a line means nothing there",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A word before an equals sign must be one that this part, or this wire, has. Otherwise the figure behind
             it would be lost.
@@ -132,7 +132,7 @@ internal static class PartFindings
             Id: "bad-value",
             Title: "a value cannot be read",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A number needs its letter or unit, and one that fits the part: 250 could be 250 ohms or 250 kilohms, and
             m is milli. Nothing is guessed.
@@ -149,7 +149,7 @@ internal static class PartFindings
             Id: "missing-value",
             Title: "a part lacks a value that it needs",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A pot, a capacitor, a resistor and an inductor do nothing to the sound that could be worked out without
             their value.
@@ -166,7 +166,7 @@ internal static class PartFindings
             Id: "bare-taper-letter",
             Title: "a taper is given by a letter alone",
             Severity: Severity.Note,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A and B have changed places between schemes and makers. Written as a word a taper means one thing.
             """,
@@ -182,7 +182,7 @@ internal static class PartFindings
             Id: "wrong-count",
             Title: "not all positions of a control are named",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Own words for positions are given for all of them, in order: from then on only these words count.
             """,
@@ -200,7 +200,7 @@ internal static class PartFindings
             Id: "no-positions",
             Title: "a part without positions is given some",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Only a switch, a pull, a button or a plug has positions to name. A dial turns from 0 to 10.
             """,
@@ -218,7 +218,7 @@ internal static class PartFindings
             Id: "unknown-position",
             Title: "a control has no such position",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The position must be one that the control has, by your own words for it when there are some. A dial
             stands from 0 to 10.
@@ -237,7 +237,7 @@ internal static class PartFindings
             Id: "bad-turn",
             Title: "a part is turned by an angle that is not drawn",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Parts are drawn upright or turned by quarters.
             """,

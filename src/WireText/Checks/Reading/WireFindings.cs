@@ -12,7 +12,7 @@ internal static class WireFindings
             Id: "unknown-part",
             Title: "no part has that name",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             The line names a part that is not in this file. What leads to it is not looked at any further.
             """,
@@ -30,7 +30,7 @@ internal static class WireFindings
             Id: "unknown-lug",
             Title: "a part has no such lug",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Which lugs there are is decided by the part's model. The message lists them.
             """,
@@ -48,7 +48,7 @@ internal static class WireFindings
             Id: "which-lug",
             Title: "a part is named where one of its lugs is meant",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A part with several lugs cannot be soldered to as a whole. Only a part with one lug, such as a splice or
             a plate, is its own lug.
@@ -69,7 +69,7 @@ internal static class WireFindings
             Id: "unknown-colour",
             Title: "no colour is called that",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A wire's colour is its IEC 60757 code, the English name, two with a slash for a stripe, or bare.
             """,
@@ -87,7 +87,7 @@ internal static class WireFindings
             Id: "lead-in-a-run",
             Title: "a lead stands in the middle of a run",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A lead is the part's own wire: it has one free end. A run of wire starts or ends with it and goes on from
             the lug where it is soldered.
@@ -108,7 +108,7 @@ internal static class WireFindings
             Id: "lead-ends-twice",
             Title: "a lead ends in two places",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             A lead is a wire with one free end. What else belongs to its net is joined at the lug where it ends.
             """,
@@ -130,7 +130,7 @@ internal static class WireFindings
             Id: "lead-to-lead",
             Title: "two leads are joined without a splice",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Two leads that meet in the air are soldered together and covered: that joint is a part of its own, a
             splice.
@@ -151,7 +151,7 @@ internal static class WireFindings
             Id: "not-two-leads",
             Title: "a part without two leads hangs from lug to lug",
             Severity: Severity.Error,
-            Group: CheckGroup.Text,
+            Group: FindingGroup.Text,
             Why: """
             Only a part with exactly two leads is soldered in by them.
             """,

@@ -13,7 +13,7 @@ public sealed class DeadPosition : ICheck
             Id: "dead-position",
             Title: "a position is dead",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             No pickup reaches the jack there, and nothing joins tip and sleeve: the jack floats, or only a pot stays on it.
             That is no silence: a floating hot wire hums, and the switch clicks. Mostly a throw was left without its wire.

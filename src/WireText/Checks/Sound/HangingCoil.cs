@@ -18,7 +18,7 @@ public sealed class HangingCoil : ICheck
             Id: "hanging-coil",
             Title: "a coil hangs on the signal by one end",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             A coil that is joined to the signal by one end and to nothing by the other sends no string to the jack. It stays
             there as an antenna, and hums. Hanging on ground, or shorted, it would be quiet.

@@ -12,7 +12,7 @@ public sealed class HumPartner : ICheck
             Id: "hum-partner",
             Title: "a cut leaves the coil that does not cancel hum",
             Severity: Severity.Note,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             Two coils are heard and their hum adds up. With the other coil of the cut pickup left instead, hum would cancel:
             it is wound the other way.

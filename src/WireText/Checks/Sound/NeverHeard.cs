@@ -13,7 +13,7 @@ public sealed class NeverHeard : ICheck
             Id: "never-heard",
             Title: "a pickup is heard in no position",
             Severity: Severity.Error,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             Other coils are heard, this one in no position, with all dials up or with any one of them at 0. One of its leads
             leads nowhere that the signal passes.

@@ -16,7 +16,7 @@ public sealed class NoSound : ICheck
             Id: "no-sound",
             Title: "no position sounds",
             Severity: Severity.Error,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             Whatever the controls are set to, no coil has a way to the tip and back to the sleeve. Somewhere between the
             pickups and the jack a joint is missing.

@@ -13,7 +13,7 @@ public sealed class OutOfPhase : ICheck
             Id: "out-of-phase",
             Title: "pickups are out of phase",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             Two coils that are heard together work against each other: thin and weak. One of them has its leads exchanged,
             or a magnet or a winding the other way than the rest. What a phase switch does is no mistake.

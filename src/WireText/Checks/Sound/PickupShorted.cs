@@ -14,7 +14,7 @@ public sealed class PickupShorted : ICheck
             Id: "pickup-shorted",
             Title: "a position shorts a pickup",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             The contacts of that position join both ends of a pickup, and nothing says that it is meant to be silent there.
             Shorting half a pickup is a common cut; a whole one is mostly a throw wired to the wrong place.

@@ -12,7 +12,7 @@ public sealed class PositionName : ICheck
             Id: "position-name",
             Title: "a position is named after another pickup",
             Severity: Severity.Warning,
-            Group: CheckGroup.Sound,
+            Group: FindingGroup.Sound,
             Why: """
             The name says which pickup is meant, and the wires let another be heard. Either the throws are exchanged or the
             names were given in the wrong order: levers count from either end. A name with other words, as bridge-cut, asks

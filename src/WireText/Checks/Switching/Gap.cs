@@ -12,7 +12,7 @@ public sealed class Gap : ICheck
             Id: "gap",
             Title: "the jack hangs on nothing while a switch moves",
             Severity: Severity.Note,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A switch that breaks before it makes opens the signal for a moment. With nothing else across the jack the input
             floats meanwhile: a click, and a burst of hum in a noisy room. Many instruments do so and nobody minds; a switch

@@ -11,7 +11,7 @@ public sealed class MuteAtRest : ICheck
             Id: "mute-at-rest",
             Title: "a mute is closed at rest",
             Severity: Severity.Error,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             The position in which this control rests is the one that silences. Mostly a button that is closed until pressed
             was taken where one that is open until pressed belongs.

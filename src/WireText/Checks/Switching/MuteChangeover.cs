@@ -11,7 +11,7 @@ public sealed class MuteChangeover : ICheck
             Id: "mute-changeover",
             Title: "a mute also lifts the signal",
             Severity: Severity.Note,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             This mute takes the tip off the signal and puts it on ground. It works, but between the two the tip hangs on
             nothing, and one contact across tip and sleeve does the same without a gap in the signal's way.

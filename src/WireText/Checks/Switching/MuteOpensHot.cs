@@ -11,7 +11,7 @@ public sealed class MuteOpensHot : ICheck
             Id: "mute-opens-hot",
             Title: "a mute opens the signal",
             Severity: Severity.Error,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A mute shorts the signal to ground. This one opens it: the cable then hangs on nothing, hums like a cable without
             a guitar, and clicks at every press.

@@ -11,7 +11,7 @@ public sealed class MuteRight : ICheck
             Id: "mute",
             Title: "a mute shorts the jack",
             Severity: Severity.Info,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A mute joins tip and sleeve. The amplifier then has a short at its input: silence without hum, whatever the
             volume stands at. Opening the signal instead leaves the cable hanging on nothing, and it hums. This is a remark,

@@ -15,7 +15,7 @@ public sealed class MuteUpstream : ICheck
             Id: "mute-upstream",
             Title: "a mute shorts the signal before the volume",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             The short lies on the pickup's side. With the volume turned down part of its track stays between the short and
             the jack, so the cable is not held and picks up hum. A short across tip and sleeve holds it at any setting.

@@ -13,7 +13,7 @@ public sealed class ShortsWhileSwitching : ICheck
             Id: "shorts-while-switching",
             Title: "a pickup is shorted while a switch moves",
             Severity: Severity.Note,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             A switch that makes before it breaks joins two throws for a moment. Where these are the two ends of a coil, as on
             a phase or a series switch, the coil is shorted meanwhile. That does no harm to it: the sound is gone for as long

@@ -11,7 +11,7 @@ public sealed class TooManySituations : ICheck
             Id: "too-many-situations",
             Title: "too many controls change the signal together",
             Severity: Severity.Warning,
-            Group: CheckGroup.Switching,
+            Group: FindingGroup.Switching,
             Why: """
             What sounds is worked out for every combination of positions that makes a difference. A circuit in which more
             than 65,536 of them do is checked for wires and grounds alone: what each position does is not looked at.

@@ -17,7 +17,7 @@ public sealed class BleedMisplaced : ICheck
             Id: "bleed-misplaced",
             Title: "a treble bleed takes the treble to ground",
             Severity: Severity.Warning,
-            Group: CheckGroup.Values,
+            Group: FindingGroup.Values,
             Why: """
             A treble bleed leads from the signal's end of the track to the wiper, past the part of the track that is in the
             way when the volume is turned down. With one lead on the grounded end it does the opposite: it takes the treble

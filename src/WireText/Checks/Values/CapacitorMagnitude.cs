@@ -15,7 +15,7 @@ public sealed class CapacitorMagnitude : ICheck
             Id: "capacitor-magnitude",
             Title: "a capacitor's prefix is unlikely",
             Severity: Severity.Warning,
-            Group: CheckGroup.Values,
+            Group: FindingGroup.Values,
             Why: """
             The value is far outside what is used in that place, and one prefix up or down it is an everyday one: p, n and u
             are easily taken for each other. Which of the usual values is right is a matter of taste and not looked at.

@@ -19,7 +19,7 @@ public sealed class HeavyLoad : ICheck
             Id: "heavy-load",
             Title: "a pot loads the signal down",
             Severity: Severity.Warning,
-            Group: CheckGroup.Values,
+            Group: FindingGroup.Values,
             Why: """
             A pickup has some kilohms of its own. A track of the same size across it takes half of the level and all of the
             resonance, with the knob fully up. Mostly a letter or a decimal point is wrong, or a pot that belongs behind a

@@ -28,7 +28,7 @@ internal sealed record MutantSuite(string Example, Circuit Right, ImmutableArray
     public IEnumerable<string> FalseAlarms =>
         from mutant in Equal
         from finding in mutant.Found.Concat(mutant.FoundBare)
-        where FindingCatalogue.Find(finding.Id)?.Group != CheckGroup.Building && !OfTheWire.Contains(finding.Id)
+        where FindingCatalogue.Find(finding.Id)?.Group != FindingGroup.Building && !OfTheWire.Contains(finding.Id)
         select $"{Example}: {mutant.Name}: {finding.Message} [{finding.Id}]";
 
     public static MutantSuite Of(string path)

@@ -1,7 +1,7 @@
-namespace WireText.Checks;
+namespace WireText.Text;
 
-/// <summary>What a check is about; the table of checks is ordered by it.</summary>
-public enum CheckGroup
+/// <summary>What a finding is about; the table of checks is ordered by it.</summary>
+public enum FindingGroup
 {
     /// <summary>The line itself: words, names, values. These come from reading, not from checks.</summary>
     Text,
