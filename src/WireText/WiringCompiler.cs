@@ -58,11 +58,8 @@ public sealed record DrawResult(LaidResult Laid, string? Svg)
 /// <summary>Text in, findings and a picture out, in one direction.</summary>
 public static class WiringCompiler
 {
-    /// <summary>How many stretches of wire one drawing may have.</summary>
-    public const int MaxDrawnWires = 2_000;
-
     /// <summary>Reads the text, builds the circuit and checks it.</summary>
-    /// <param name="withNotes">Also tells what is harmless: see <see cref="CheckDescription.OnlyWhenAsked"/>.</param>
+    /// <param name="withNotes">Also tells what is harmless: see <see cref="FindingDescription.OnlyWhenAsked"/>.</param>
     /// <param name="settings">What is made of the checks; null for everything as the table of checks says.</param>
     public static CompileResult Check(
         SourceText source,
@@ -101,13 +98,11 @@ public static class WiringCompiler
             return new LaidResult(compiled, null);
         }
 
-        if (circuit.Wires.Length > MaxDrawnWires)
+        if (circuit.Wires.Length > CircuitLimits.MaxDrawnWires)
         {
-            var tooLarge = new Finding(
-                "too-large-to-draw",
-                Severity.Error,
-                circuit.Wires[MaxDrawnWires].DeclaredAt,
-                $"a drawing has {MaxDrawnWires} wires at most; this circuit has {circuit.Wires.Length}",
+            var tooLarge = CircuitLimits.TooLargeToDraw.At(
+                circuit.Wires[CircuitLimits.MaxDrawnWires].DeclaredAt,
+                $"a drawing has {CircuitLimits.MaxDrawnWires} wires at most; this circuit has {circuit.Wires.Length}",
                 "divide the circuit into several files"
             );
             return new LaidResult(compiled with { Findings = compiled.Findings.Add(tooLarge) }, null);

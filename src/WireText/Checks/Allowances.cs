@@ -6,11 +6,6 @@ namespace WireText.Checks;
 /// <summary>Matches findings with the <c>allow</c> lines of a circuit.</summary>
 internal static class Allowances
 {
-    private const string UnknownCheck = "unknown-check";
-
-    /// <summary>The id of a line that allows nothing.</summary>
-    public const string AllowUnused = "allow-unused";
-
     /// <summary>The first line that allows a finding, or null.</summary>
     public static Allowance? Of(Circuit circuit, Finding finding) =>
         circuit.Allowances.FirstOrDefault(allowance => Allows(circuit, allowance, finding));
@@ -36,17 +31,16 @@ internal static class Allowances
             .Allowances.Where(allowance =>
                 run.Any(id => IsId(allowance, id)) && !found.Any(finding => Allows(circuit, allowance, finding))
             )
-            .Select(allowance => new Finding(
-                AllowUnused,
-                Severity.Warning,
-                allowance.DeclaredAt,
-                $"nothing is found that this allows: no '{allowance.Check.ToLowerInvariant()}'"
-                    + (allowance.Lug is null ? "" : $" at '{allowance.Lug}'"),
-                "take this line out: it would hide the next one"
-            )
-            {
-                Edits = [TextEdit.WithoutStatement(allowance.DeclaredAt)],
-            });
+            .Select(allowance =>
+                AllowanceFindings
+                    .AllowUnused.At(
+                        allowance.DeclaredAt,
+                        $"nothing is found that this allows: no '{allowance.Check.ToLowerInvariant()}'"
+                            + (allowance.Lug is null ? "" : $" at '{allowance.Lug}'"),
+                        "take this line out: it would hide the next one"
+                    )
+                    .MendedBy(TextEdit.WithoutStatement(allowance.DeclaredAt))
+            );
 
     private static bool Allows(Circuit circuit, Allowance allowance, Finding finding) =>
         IsId(allowance, finding.Id)
@@ -67,10 +61,7 @@ internal static class Allowances
         );
 
         Finding Report(string message, string help, TextEdit? edit = null) =>
-            new(UnknownCheck, Severity.Error, allowance.DeclaredAt, message, help)
-            {
-                Edits = edit is null ? [] : [edit],
-            };
+            AllowanceFindings.UnknownCheck.At(allowance.DeclaredAt, message, help).MendedBy(edit);
     }
 
     private static bool IsId(Allowance allowance, string id) =>

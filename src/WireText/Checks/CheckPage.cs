@@ -7,7 +7,7 @@ namespace WireText.Checks;
 public static class CheckPage
 {
     /// <summary>The text of <c>explain</c> in Markdown, ending with a line break.</summary>
-    public static string Write(CheckDescription check)
+    public static string Write(FindingDescription check)
     {
         var page = new StringBuilder();
         page.Append($"# {check.Id}\n\n{Sentence(check.Title)} ({WeightOf(check)}, {WordFor(check.Group)})\n\n");
@@ -23,9 +23,9 @@ public static class CheckPage
     }
 
     /// <summary>The page of the docs: the text of <c>explain</c>, and what is left out while the finding stands.</summary>
-    public static string WriteForDocs(CheckDescription check) =>
-        check.Silences.IsEmpty
-            ? Write(check)
+    public static string WriteForDocs(FindingDescription description) =>
+        description is not CheckDescription { Silences.IsEmpty: false } check
+            ? Write(description)
             : $"{Write(check)}\n## What waits for it\n\nWhile it stands, {Shadows(check)}: mended, it may take them with it.\n";
 
     private static string Shadows(CheckDescription check)
@@ -51,7 +51,7 @@ public static class CheckPage
     }
 
     /// <summary>The table of all checks in Markdown, one row each, ending with a line break.</summary>
-    public static string WriteTable(IEnumerable<CheckDescription> checks)
+    public static string WriteTable(IEnumerable<FindingDescription> checks)
     {
         var table = new StringBuilder(
             "# What is checked\n\n| finding | weight | about | says |\n| --- | --- | --- | --- |\n"
@@ -72,7 +72,7 @@ public static class CheckPage
     /// <summary>A title as a sentence.</summary>
     public static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
 
-    private static string WeightOf(CheckDescription check) =>
+    private static string WeightOf(FindingDescription check) =>
         check.OnlyWhenAsked ? $"{WordFor(check.Severity)} with --notes" : WordFor(check.Severity);
 
     private static string WordFor(Severity severity) =>

@@ -12,7 +12,7 @@ public sealed class CheckSettings(ImmutableDictionary<string, Severity?> weights
 
     /// <summary>The ids that can be set, in the order of the table. A line that cannot be read has to change, whoever reads it.</summary>
     public static ImmutableArray<string> Ids { get; } =
-    [.. CheckList.All.Select(check => check.Description.Id), Allowances.AllowUnused];
+    [.. CheckList.All.Select(check => check.Description.Id), AllowanceFindings.AllowUnused.Id];
 
     public bool IsOff(string id) => weights.TryGetValue(id, out var weight) && weight is null;
 

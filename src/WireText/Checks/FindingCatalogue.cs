@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using WireText.Checks.Reading;
+using WireText.Circuits.Binding;
+using WireText.Text;
 
 namespace WireText.Checks;
 
@@ -7,13 +8,20 @@ namespace WireText.Checks;
 public static class FindingCatalogue
 {
     /// <summary>What comes of reading, binding and drawing, in the order in which a file is read.</summary>
-    public static ImmutableArray<CheckDescription> OfReading { get; } =
-    [.. LineFindings.All, .. PartFindings.All, .. WireFindings.All, .. DefinitionFindings.All];
+    public static ImmutableArray<FindingDescription> OfReading { get; } =
+    [
+        .. ReadingFindings.OfLines,
+        AllowanceFindings.UnknownCheck,
+        AllowanceFindings.AllowUnused,
+        .. ReadingFindings.OfParts,
+        .. ReadingFindings.OfWires,
+        .. ReadingFindings.OfDefinitions,
+    ];
 
-    public static ImmutableArray<CheckDescription> All { get; } =
+    public static ImmutableArray<FindingDescription> All { get; } =
     [.. OfReading, .. CheckList.All.Select(check => check.Description)];
 
     /// <summary>The description of that name, upper and lower case alike, or null.</summary>
-    public static CheckDescription? Find(string id) =>
+    public static FindingDescription? Find(string id) =>
         All.FirstOrDefault(description => string.Equals(description.Id, id, StringComparison.OrdinalIgnoreCase));
 }

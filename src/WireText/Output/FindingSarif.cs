@@ -29,7 +29,7 @@ public sealed class FindingSarif
     private readonly SarifRun run;
     private readonly SarifUri uris;
     private readonly ImmutableArray<CheckedFile> files;
-    private readonly ImmutableArray<CheckDescription> rules;
+    private readonly ImmutableArray<FindingDescription> rules;
 
     private FindingSarif(Utf8JsonWriter json, ImmutableArray<CheckedFile> files, SarifRun run)
     {
@@ -53,7 +53,7 @@ public sealed class FindingSarif
     }
 
     /// <summary>What found something, in the order of the catalogue.</summary>
-    private static ImmutableArray<CheckDescription> RulesOf(ImmutableArray<CheckedFile> files)
+    private static ImmutableArray<FindingDescription> RulesOf(ImmutableArray<CheckedFile> files)
     {
         var used = files
             .SelectMany(file => file.Findings.Concat(file.Allowed.Select(allowed => allowed.Finding)))
@@ -107,7 +107,7 @@ public sealed class FindingSarif
         json.WriteEndObject();
     }
 
-    private void WriteRule(CheckDescription rule)
+    private void WriteRule(FindingDescription rule)
     {
         json.WriteStartObject();
         json.WriteString("id", rule.Id);

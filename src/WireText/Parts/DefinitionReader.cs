@@ -10,8 +10,6 @@ namespace WireText.Parts;
 /// <summary>Turns one <c>define</c> with its indented lines into a part definition.</summary>
 public sealed class DefinitionReader
 {
-    private const string BadDefinition = "bad-definition";
-
     private readonly DefineSyntax define;
     private readonly FindingSink sink;
     private readonly List<Terminal> terminals = [];
@@ -380,7 +378,9 @@ public sealed class DefinitionReader
         var reading = ValueReader.Read(word.Text, use);
         if (reading.Problem is { } problem)
         {
-            sink.Error("bad-value", word.Location, problem, reading.Suggestion is { } s ? $"write '{s}'" : null);
+            sink.Add(
+                ValueFindings.BadValue.At(word.Location, problem, reading.Suggestion is { } s ? $"write '{s}'" : null)
+            );
         }
 
         return reading.Value;
@@ -413,7 +413,7 @@ public sealed class DefinitionReader
     }
 
     private void Report(SyntaxNode at, string message, string? help) =>
-        sink.Error(BadDefinition, at.Location, message, help);
+        sink.Add(DefinitionFindings.BadDefinition.At(at.Location, message, help));
 
     private static bool Is(WordSyntax word, string text) => Is(word.Text, text);
 

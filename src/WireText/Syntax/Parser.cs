@@ -14,9 +14,7 @@ public static class Parser
     {
         if (source.Content.Length > MaxLength)
         {
-            var finding = new Finding(
-                "too-large",
-                Severity.Error,
+            var finding = LineFindings.TooLarge.At(
                 new SourceLocation(source, new TextSpan(0, 0)),
                 "a file has 16 MiB at most",
                 "divide it into several files"
@@ -92,11 +90,12 @@ internal sealed class FileParser(SourceText source)
                 case Block.Broken:
                     return null;
                 default:
-                    sink.Error(
-                        "stray-indent",
-                        FirstWord(content).Location,
-                        "an indented line belongs to an 'arrange' or 'define' above it, and there is none",
-                        "move it to the left edge"
+                    sink.Add(
+                        LineFindings.StrayIndent.At(
+                            FirstWord(content).Location,
+                            "an indented line belongs to an 'arrange' or 'define' above it, and there is none",
+                            "move it to the left edge"
+                        )
                     );
                     return Keep(ReadStatement(content, isReported: true), statements);
             }
@@ -167,22 +166,24 @@ internal sealed class FileParser(SourceText source)
             var code = char.IsSurrogate(source.Content[scan.Stray])
                 ? "half a character"
                 : $"U+{(int)source.Content[scan.Stray]:X4}";
-            sink.Error(
-                "stray-character",
-                At(scan.Stray, scan.Stray + 1),
-                $"this line has a character that cannot be seen ({code})",
-                "delete it and type the place again"
+            sink.Add(
+                LineFindings.StrayCharacter.At(
+                    At(scan.Stray, scan.Stray + 1),
+                    $"this line has a character that cannot be seen ({code})",
+                    "delete it and type the place again"
+                )
             );
             return true;
         }
 
         if (scan.OpenQuote >= 0)
         {
-            sink.Error(
-                "unclosed-text",
-                At(scan.OpenQuote, scan.ContentEnd),
-                "the quote that starts here does not end on this line",
-                "write the closing quote"
+            sink.Add(
+                LineFindings.UnclosedText.At(
+                    At(scan.OpenQuote, scan.ContentEnd),
+                    "the quote that starts here does not end on this line",
+                    "write the closing quote"
+                )
             );
             return true;
         }
@@ -197,11 +198,12 @@ internal sealed class FileParser(SourceText source)
         var reading = new LineReading(content, hasMarks);
         if (hasMarks && IsTooDeep(content))
         {
-            sink.Error(
-                "too-deep",
-                content,
-                $"brackets stand more than {ClaimParsers.MaxDepth} deep",
-                "write the claim with fewer brackets"
+            sink.Add(
+                LineFindings.TooDeep.At(
+                    content,
+                    $"brackets stand more than {ClaimParsers.MaxDepth} deep",
+                    "write the claim with fewer brackets"
+                )
             );
             return null;
         }
@@ -237,7 +239,6 @@ internal sealed class FileParser(SourceText source)
         {
             ReportUnless(
                 isReported,
-                "unknown-statement",
                 keyword,
                 $"'{keyword.Text}' stands under 'define', indented",
                 "indent it, or write 'define' above it"
@@ -252,7 +253,6 @@ internal sealed class FileParser(SourceText source)
 
         ReportUnless(
             isReported,
-            "unknown-statement",
             keyword,
             $"no statement starts with '{Shorten(keyword.Text)}'",
             Near(keyword.Text) ?? "start the line with a statement such as 'wire', or with a kind of part"
@@ -260,11 +260,11 @@ internal sealed class FileParser(SourceText source)
         return true;
     }
 
-    private void ReportUnless(bool isReported, string id, SyntaxNode at, string message, string? help)
+    private void ReportUnless(bool isReported, SyntaxNode at, string message, string? help)
     {
         if (!isReported)
         {
-            sink.Error(id, at.Location, message, help);
+            sink.Add(LineFindings.UnknownStatement.At(at.Location, message, help));
         }
     }
 
@@ -273,7 +273,9 @@ internal sealed class FileParser(SourceText source)
         // A part of a kind nobody knows whose line reads like no part is a slip in the first word.
         if (!isStatement && !Keywords.StandardKinds.Has(keyword.Text) && Near(keyword.Text) is { } near)
         {
-            sink.Error("unknown-statement", keyword.Location, $"no statement starts with '{keyword.Text}'", near);
+            sink.Add(
+                LineFindings.UnknownStatement.At(keyword.Location, $"no statement starts with '{keyword.Text}'", near)
+            );
             return;
         }
 
@@ -293,7 +295,7 @@ internal sealed class FileParser(SourceText source)
             : near is not null ? $"did you mean '{near}'?"
             : reading.Reason is not null && expected.Length > 0 ? $"write {expected} here"
             : null;
-        sink.Error("expected", PlaceOf(reading), message, help);
+        sink.Add(LineFindings.Expected.At(PlaceOf(reading), message, help));
     }
 
     /// <summary>A line that ended too soon is marked at its last word.</summary>
@@ -374,11 +376,12 @@ internal sealed class FileParser(SourceText source)
         if (InsideParsers.For(keyword) is not { } byKeyword)
         {
             var near = DidYouMean.Nearest(keyword.Text, Keywords.Insides);
-            sink.Error(
-                "unknown-statement",
-                keyword.Location,
-                $"no line of a definition starts with '{Shorten(keyword.Text)}'",
-                near is not null ? $"did you mean '{near}'?" : $"it has {string.Join(", ", Keywords.Insides)}"
+            sink.Add(
+                LineFindings.UnknownStatement.At(
+                    keyword.Location,
+                    $"no line of a definition starts with '{Shorten(keyword.Text)}'",
+                    near is not null ? $"did you mean '{near}'?" : $"it has {string.Join(", ", Keywords.Insides)}"
+                )
             );
             return null;
         }

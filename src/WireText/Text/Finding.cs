@@ -42,13 +42,22 @@ public enum SubjectKind
 }
 
 /// <summary>One thing that is wrong, where it is, and how to mend it. The parser, the binder and the checks give these.</summary>
-/// <param name="Id">The name of what found it, such as <c>unconnected-lug</c>; never reused for another meaning.</param>
+/// <param name="Description">What kind of finding it is.</param>
 /// <param name="Severity">How much it weighs.</param>
 /// <param name="Location">The smallest text that shows the problem.</param>
 /// <param name="Message">One short statement, without a full stop, that makes sense alone.</param>
 /// <param name="Help">Starts with a verb and gives text to paste; null where there is no honest advice.</param>
-public sealed record Finding(string Id, Severity Severity, SourceLocation Location, string Message, string? Help = null)
+public sealed record Finding(
+    FindingDescription Description,
+    Severity Severity,
+    SourceLocation Location,
+    string Message,
+    string? Help = null
+)
 {
+    /// <summary>The name of its kind, such as <c>unconnected-lug</c>.</summary>
+    public string Id => Description.Id;
+
     /// <summary>Other places that matter, such as an earlier declaration.</summary>
     public ImmutableArray<RelatedPlace> Related { get; init; } = [];
 
@@ -57,4 +66,14 @@ public sealed record Finding(string Id, Severity Severity, SourceLocation Locati
 
     /// <summary>The lugs, parts and positions that a drawing marks; the first is the one blamed.</summary>
     public ImmutableArray<Subject> Subjects { get; init; } = [];
+
+    /// <summary>The same with another place that matters.</summary>
+    public Finding Beside(SourceLocation place, string message) =>
+        this with
+        {
+            Related = [.. Related, new RelatedPlace(place, message)],
+        };
+
+    /// <summary>The same with the change that mends it; as it is where there is none.</summary>
+    public Finding MendedBy(TextEdit? edit) => edit is null ? this : this with { Edits = [edit] };
 }

@@ -62,7 +62,7 @@ public class CheckExampleTests
         Assert.Equal(Ids.Count, CheckList.All.Select(check => check.Description.Id).Distinct().Count());
     }
 
-    private static CheckDescription DescriptionOf(string id) =>
+    private static FindingDescription DescriptionOf(string id) =>
         CheckList.All.Single(check => check.Description.Id == id).Description;
 
     private static IReadOnlyList<Finding> Run(string text, bool withNotes)

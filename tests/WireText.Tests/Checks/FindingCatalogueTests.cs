@@ -1,24 +1,22 @@
-using System.Text.RegularExpressions;
 using WireText.Checks;
+using WireText.Circuits;
 using WireText.Circuits.Binding;
+using WireText.Drawing.Layout;
 using WireText.Syntax;
 using WireText.Testing;
 using WireText.Text;
+using BindingFlags = System.Reflection.BindingFlags;
 
 namespace WireText.Tests.Checks;
 
 /// <summary>Every finding has a description, and every description of reading is shown by its own examples.</summary>
-public partial class FindingCatalogueTests
+public class FindingCatalogueTests
 {
-    /// <summary>Where the id stands in a call that reports, or in the constant it is kept in.</summary>
-    private static readonly Regex Reported = ReportedPattern();
-
     public static TheoryData<string> Ids => [.. FindingCatalogue.All.Select(description => description.Id)];
 
     /// <summary>The checks of allowances look at a whole circuit.</summary>
     private static readonly string[] AllowanceIds = ["unknown-check", "allow-unused"];
 
-    /// <summary>A drawing's limit and what takes several files are tested beside their code.</summary>
     public static TheoryData<string> ReadIds =>
         [
             .. FindingCatalogue
@@ -29,17 +27,43 @@ public partial class FindingCatalogueTests
 
     public static TheoryData<string> AllowIds => [.. AllowanceIds];
 
-    [Fact]
-    public void Catalogue_OfTheSource_HasEveryIdThatIsReported()
+    /// <summary>What no short text shows: text that is too large, several files, a character that cannot be seen.</summary>
+    private static readonly Dictionary<string, Func<IEnumerable<Finding>>> Shown = new(StringComparer.Ordinal)
     {
-        var reported = Directory
-            .EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
-            .SelectMany(path => Reported.Matches(File.ReadAllText(path)))
-            .SelectMany(match => match.Groups["id"].Captures.Select(capture => capture.Value))
-            .ToHashSet();
+        ["stray-character"] = () => Read("jack out \u200bmono"),
+        ["too-deep"] = () => Read($"expect rest: {new string('(', 33)}neck{new string(')', 33)}"),
+        ["too-large"] = () => Read(new string('#', Parser.MaxLength + 1)),
+        ["too-large-to-draw"] = () =>
+            WiringCompiler
+                .Lay(
+                    new SourceText(
+                        "example.wiring",
+                        // The last line cannot be read, so that so many wires are not checked.
+                        $"jack out\n{Lines("wire out.tip to out.sleeve white", CircuitLimits.MaxDrawnWires + 1)}wire"
+                    ),
+                    NoSources.Instance,
+                    LayoutEffort.Quick
+                )
+                .Compiled.Findings,
+        ["include-too-deep"] = () => Read("include \"mine.wiring\"", new EndlessIncludes()),
+        ["only-definitions"] = () => Read("include \"mine.wiring\"", new OneSource("jack out")),
+    };
+
+    public static TheoryData<string> ShownIds => [.. Shown.Keys];
+
+    /// <summary>A finding cannot be made without a description, and a description that is declared is in the catalogue.</summary>
+    [Fact]
+    public void Catalogue_HasEveryDescriptionThatAStageDeclares()
+    {
+        const BindingFlags Any = BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic;
+        var declared = typeof(WiringCompiler)
+            .Assembly.GetTypes()
+            .SelectMany(type => type.GetProperties(Any))
+            .Where(property => property.PropertyType == typeof(FindingDescription))
+            .Select(property => (FindingDescription)property.GetValue(null)!);
 
         Assert.Equal(
-            reported.Order(StringComparer.Ordinal),
+            declared.Select(description => description.Id).Order(StringComparer.Ordinal),
             FindingCatalogue.OfReading.Select(description => description.Id).Order(StringComparer.Ordinal)
         );
     }
@@ -65,6 +89,21 @@ public partial class FindingCatalogueTests
     [MemberData(nameof(ReadIds))]
     public void GoodExample_OfReading_ReadsWithoutFinding(string id) =>
         Assert.Empty(Read(FindingCatalogue.Find(id)!.Good));
+
+    [Fact]
+    public void Shown_HasWhatNoExampleShows() =>
+        Assert.Equal(
+            FindingCatalogue
+                .All.Where(description => !description.HasExamples)
+                .Select(description => description.Id)
+                .Order(StringComparer.Ordinal),
+            Shown.Keys.Order(StringComparer.Ordinal)
+        );
+
+    [Theory]
+    [MemberData(nameof(ShownIds))]
+    public void Description_WithoutExample_IsReported(string id) =>
+        Assert.Contains(Shown[id](), finding => finding.Description == FindingCatalogue.Find(id));
 
     [Theory]
     [MemberData(nameof(AllowIds))]
@@ -101,15 +140,23 @@ public partial class FindingCatalogueTests
                 .Order(StringComparer.Ordinal)
         );
 
-    private static List<Finding> Read(string text)
+    private static string Lines(string line, int count) => string.Concat(Enumerable.Repeat(line + '\n', count));
+
+    private static List<Finding> Read(string text, ISourceProvider? sources = null)
     {
         var tree = Parser.Parse(new SourceText("example.wiring", text));
-        return [.. tree.Findings, .. Binder.Bind(tree, NoSources.Instance).Findings];
+        return [.. tree.Findings, .. Binder.Bind(tree, sources ?? NoSources.Instance).Findings];
     }
 
-    [GeneratedRegex(
-        """(?:(?:\.(?:Error|Warning|Note|Info)|new Finding)\(\s*|ReportUnless\(\s*isReported,\s*|const string (?:BadDefinition|UnknownCheck|AllowUnused) = )(?:\w+ \? "(?<id>[a-z-]+)" : )?"(?<id>[a-z-]+)"\s*[,;]""",
-        RegexOptions.CultureInvariant
-    )]
-    private static partial Regex ReportedPattern();
+    private sealed class OneSource(string text) : ISourceProvider
+    {
+        public SourceLoad Load(string path, SourceText from) => SourceLoad.Found(new SourceText(path, text));
+    }
+
+    /// <summary>Each file includes another one.</summary>
+    private sealed class EndlessIncludes : ISourceProvider
+    {
+        public SourceLoad Load(string path, SourceText from) =>
+            SourceLoad.Found(new SourceText(path, $"include \"further-{path}\""));
+    }
 }

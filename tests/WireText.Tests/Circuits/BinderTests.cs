@@ -233,8 +233,8 @@ public class BinderTests
     }
 
     [Theory]
-    [InlineData(Binder.MaxParts, false)]
-    [InlineData(Binder.MaxParts + 1, true)]
+    [InlineData(CircuitLimits.MaxParts, false)]
+    [InlineData(CircuitLimits.MaxParts + 1, true)]
     public void Bind_PartsPastTheLimit_AreReported(int count, bool isTooLarge)
     {
         var text = string.Join('\n', Enumerable.Range(1, count).Select(i => $"metal m{i}"));

@@ -36,7 +36,7 @@ internal static class RepairAdvice
 
     /// <summary>True for what vanishes with any of the edits that are given.</summary>
     private static bool IsShadow(Finding finding) =>
-        finding.Severity >= Severity.Warning && finding.Id != Allowances.AllowUnused;
+        finding.Severity >= Severity.Warning && finding.Description != AllowanceFindings.AllowUnused;
 
     private static RepairResult? Search(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge) =>
         new RepairSearch(
@@ -46,7 +46,7 @@ internal static class RepairAdvice
             edited =>
                 judge(edited)
                     .Findings.All(finding =>
-                        finding.Severity < Severity.Warning || finding.Id == Allowances.AllowUnused
+                        finding.Severity < Severity.Warning || finding.Description == AllowanceFindings.AllowUnused
                     )
         ).Run();
 

@@ -13,12 +13,6 @@ public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, Imm
 /// <summary>Turns statements into the connection model. They may stand in any order: names first, then what uses them.</summary>
 public static class Binder
 {
-    /// <summary>How many parts one circuit may have.</summary>
-    public const int MaxParts = 10_000;
-
-    /// <summary>How many stretches of wire one circuit may have.</summary>
-    public const int MaxWires = 100_000;
-
     public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources) => Bind(tree.Statements, sources);
 
     /// <summary>The same of statements that may come from several files. What is wrong with one is reported where it stands.</summary>
@@ -208,16 +202,9 @@ public static class Binder
         foreach (var again in all.Skip(1))
         {
             sink.Add(
-                new Finding(
-                    "said-twice",
-                    Severity.Error,
-                    placeOf(again).Location,
-                    "this is said already",
-                    "keep one of the two lines"
-                )
-                {
-                    Related = [new RelatedPlace(placeOf(all[0]).Location, "said here first")],
-                }
+                StatementFindings
+                    .SaidTwice.At(placeOf(again).Location, "this is said already", "keep one of the two lines")
+                    .Beside(placeOf(all[0]).Location, "said here first")
             );
         }
 
@@ -236,7 +223,12 @@ public static class Binder
             .DistinctBy(s => s.Word, StringComparer.Ordinal);
         foreach (var (statement, word) in waiting)
         {
-            sink.Info("not-checked-yet", statement.Location, $"'{word}' is read and kept, but not checked yet");
+            sink.Add(
+                StatementFindings.NotCheckedYet.At(
+                    statement.Location,
+                    $"'{word}' is read and kept, but not checked yet"
+                )
+            );
         }
 
         static string? WordOf(StatementSyntax statement) =>
@@ -252,14 +244,18 @@ public static class Binder
 
     private static bool IsTooLarge(ImmutableArray<StatementSyntax> statements, FindingSink sink)
     {
-        var parts = statements.Where(s => s is PartSyntax or SpliceSyntax).Skip(MaxParts).FirstOrDefault();
+        var parts = statements
+            .Where(s => s is PartSyntax or SpliceSyntax)
+            .Skip(CircuitLimits.MaxParts)
+            .FirstOrDefault();
         if (parts is not null)
         {
-            sink.Error(
-                "too-large",
-                parts.Location,
-                $"one circuit has {MaxParts} parts at most",
-                "divide it into several files"
+            sink.Add(
+                LineFindings.TooLarge.At(
+                    parts.Location,
+                    $"one circuit has {CircuitLimits.MaxParts} parts at most",
+                    "divide it into several files"
+                )
             );
             return true;
         }
@@ -275,13 +271,14 @@ public static class Binder
                 PartSyntax { Hangs: not null } => 2,
                 _ => 0,
             };
-            if (wires > MaxWires)
+            if (wires > CircuitLimits.MaxWires)
             {
-                sink.Error(
-                    "too-large",
-                    statement.Location,
-                    $"one circuit has {MaxWires} stretches of wire at most",
-                    "divide it into several files"
+                sink.Add(
+                    LineFindings.TooLarge.At(
+                        statement.Location,
+                        $"one circuit has {CircuitLimits.MaxWires} stretches of wire at most",
+                        "divide it into several files"
+                    )
                 );
                 return true;
             }

@@ -50,16 +50,13 @@ internal sealed class CircuitDraft(PartCatalogue catalogue, FindingSink sink)
         }
 
         Sink.Add(
-            new Finding(
-                "name-taken",
-                Severity.Error,
-                name.Location,
-                $"'{name.Text}' is the name of another part already",
-                "give it a name of its own"
-            )
-            {
-                Related = [new RelatedPlace(earlier.NameAt, $"'{earlier.Name}' is named here first")],
-            }
+            PartFindings
+                .NameTaken.At(
+                    name.Location,
+                    $"'{name.Text}' is the name of another part already",
+                    "give it a name of its own"
+                )
+                .Beside(earlier.NameAt, $"'{earlier.Name}' is named here first")
         );
         return false;
     }

@@ -17,27 +17,25 @@ internal sealed class ControlBinder(CircuitDraft draft)
         if (control.NamedAt is { } earlier)
         {
             draft.Sink.Add(
-                new Finding(
-                    "said-twice",
-                    Severity.Error,
-                    syntax.Control.Location,
-                    $"the positions of '{control.Name}' are named already",
-                    "keep one of the two lines"
-                )
-                {
-                    Related = [new RelatedPlace(earlier, "named here first")],
-                }
+                StatementFindings
+                    .SaidTwice.At(
+                        syntax.Control.Location,
+                        $"the positions of '{control.Name}' are named already",
+                        "keep one of the two lines"
+                    )
+                    .Beside(earlier, "named here first")
             );
             return;
         }
 
         if (syntax.Names.Length != control.Positions.Length)
         {
-            draft.Sink.Error(
-                "wrong-count",
-                syntax.Names[0].Location.To(syntax.Names[^1].Location),
-                $"'{control.Name}' has {control.Positions.Length} positions; {Count(syntax.Names.Length)} named",
-                $"name all, in the order {string.Join(", ", control.Positions.Select(p => p.Name))}"
+            draft.Sink.Add(
+                ControlFindings.WrongCount.At(
+                    syntax.Names[0].Location.To(syntax.Names[^1].Location),
+                    $"'{control.Name}' has {control.Positions.Length} positions; {Count(syntax.Names.Length)} named",
+                    $"name all, in the order {string.Join(", ", control.Positions.Select(p => p.Name))}"
+                )
             );
             return;
         }
@@ -85,22 +83,24 @@ internal sealed class ControlBinder(CircuitDraft draft)
             var name = syntax.Names[i];
             if (Is(name.Text, "any"))
             {
-                draft.Sink.Error(
-                    "reserved-name",
-                    name.Location,
-                    "'any' means each of the positions; it names none",
-                    "choose another word"
+                draft.Sink.Add(
+                    ControlFindings.ReservedName.At(
+                        name.Location,
+                        "'any' means each of the positions; it names none",
+                        "choose another word"
+                    )
                 );
                 return true;
             }
 
             if (syntax.Names.Take(i).Any(other => Is(other.Text, name.Text)))
             {
-                draft.Sink.Error(
-                    "said-twice",
-                    name.Location,
-                    $"'{name.Text}' names two positions",
-                    "give each position a word of its own"
+                draft.Sink.Add(
+                    StatementFindings.SaidTwice.At(
+                        name.Location,
+                        $"'{name.Text}' names two positions",
+                        "give each position a word of its own"
+                    )
                 );
                 return true;
             }
@@ -116,11 +116,12 @@ internal sealed class ControlBinder(CircuitDraft draft)
         if (index < 0)
         {
             var near = DidYouMean.Nearest(pair.Value.Text, names, allowed: 1);
-            draft.Sink.Error(
-                "unknown-position",
-                pair.Value.Location,
-                $"'{control.Name}' has no position '{pair.Value.Text}': it has {string.Join(", ", names)}",
-                near is null ? null : $"did you mean '{near}'?"
+            draft.Sink.Add(
+                ControlFindings.UnknownPosition.At(
+                    pair.Value.Location,
+                    $"'{control.Name}' has no position '{pair.Value.Text}': it has {string.Join(", ", names)}",
+                    near is null ? null : $"did you mean '{near}'?"
+                )
             );
             return;
         }
@@ -144,11 +145,12 @@ internal sealed class ControlBinder(CircuitDraft draft)
             return;
         }
 
-        draft.Sink.Error(
-            "unknown-position",
-            pair.Value.Location,
-            $"'{dial.Name}' turns from 0 to 10; '{pair.Value.Text}' is not on it",
-            "write a number from 0 to 10"
+        draft.Sink.Add(
+            ControlFindings.UnknownPosition.At(
+                pair.Value.Location,
+                $"'{dial.Name}' turns from 0 to 10; '{pair.Value.Text}' is not on it",
+                "write a number from 0 to 10"
+            )
         );
     }
 
@@ -173,11 +175,12 @@ internal sealed class ControlBinder(CircuitDraft draft)
         var names = draft.Controls.Select(c => c.Name);
         var near = DidYouMean.Nearest(name, names, allowed: 1);
         var isPart = draft.FindPart(partName) is not null;
-        draft.Sink.Error(
-            isPart ? "no-positions" : "unknown-part",
-            at.Location,
-            isPart ? $"'{name}' has no positions to name" : $"no part is named '{partName}'",
-            near is not null ? $"did you mean '{near}'?" : null
+        draft.Sink.Add(
+            (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(
+                at.Location,
+                isPart ? $"'{name}' has no positions to name" : $"no part is named '{partName}'",
+                near is not null ? $"did you mean '{near}'?" : null
+            )
         );
     }
 

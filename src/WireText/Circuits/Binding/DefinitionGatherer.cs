@@ -51,11 +51,12 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     {
         if (depth > MaxDepth)
         {
-            sink.Error(
-                "include-too-deep",
-                include.Path.Location,
-                $"files include files more than {MaxDepth} deep",
-                "include the parts file directly"
+            sink.Add(
+                InclusionFindings.IncludeTooDeep.At(
+                    include.Path.Location,
+                    $"files include files more than {MaxDepth} deep",
+                    "include the parts file directly"
+                )
             );
             return;
         }
@@ -63,11 +64,12 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         var load = sources.Load(include.Path.Value, include.Location.Source);
         if (load.Source is not { } source)
         {
-            sink.Error(
-                "cannot-include",
-                include.Path.Location,
-                $"cannot read '{include.Path.Value}': {load.Problem}",
-                "put it below this file's folder, or name its folder with --parts"
+            sink.Add(
+                InclusionFindings.CannotInclude.At(
+                    include.Path.Location,
+                    $"cannot read '{include.Path.Value}': {load.Problem}",
+                    "put it below this file's folder, or name its folder with --parts"
+                )
             );
             return;
         }
@@ -91,20 +93,11 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     {
         if (catalogue.Find(define.Kind.Text, define.Model.Text) is { } earlier)
         {
-            var isStandard = earlier.DefinedAt.Source == StandardParts.Source;
+            var name = $"{define.Kind.Text} {define.Model.Text}";
             sink.Add(
-                new Finding(
-                    "model-taken",
-                    Severity.Error,
-                    define.Model.Location,
-                    isStandard
-                        ? $"'{define.Kind.Text} {define.Model.Text}' is a standard part"
-                        : $"'{define.Kind.Text} {define.Model.Text}' is defined already",
-                    "give it a name of its own"
-                )
-                {
-                    Related = isStandard ? [] : [new RelatedPlace(earlier.DefinedAt, "defined here first")],
-                }
+                earlier.DefinedAt.Source == StandardParts.Source
+                    ? Taken($"'{name}' is a standard part")
+                    : Taken($"'{name}' is defined already").Beside(earlier.DefinedAt, "defined here first")
             );
             return;
         }
@@ -117,13 +110,17 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         {
             BrokenModels.Add($"{define.Kind.Text} {define.Model.Text}");
         }
+
+        Finding Taken(string message) =>
+            InclusionFindings.ModelTaken.At(define.Model.Location, message, "give it a name of its own");
     }
 
     private void ReportStray(StatementSyntax statement) =>
-        sink.Error(
-            "only-definitions",
-            statement.Location,
-            "an included file has definitions alone",
-            "move this line to the circuit that includes it"
+        sink.Add(
+            InclusionFindings.OnlyDefinitions.At(
+                statement.Location,
+                "an included file has definitions alone",
+                "move this line to the circuit that includes it"
+            )
         );
 }

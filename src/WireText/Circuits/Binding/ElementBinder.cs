@@ -157,7 +157,7 @@ internal sealed class ElementBinder(
 
         if (reported.Add(at))
         {
-            draft.Sink.Error("bad-value", at, $"'{text}' is no count for '{key}'", "write a plain number");
+            draft.Sink.Add(ValueFindings.BadValue.At(at, $"'{text}' is no count for '{key}'", "write a plain number"));
         }
 
         return null;
@@ -241,11 +241,12 @@ internal sealed class ElementBinder(
         var at = word.Location;
         if (taperLabel is null)
         {
-            draft.Sink.Note(
-                "bare-taper-letter",
-                at,
-                $"'{word.Text}' alone: A and B swap meaning between schemes; read as {BareTaper.Of(word.Text[0])!.Name}",
-                "write audio or linear"
+            draft.Sink.Add(
+                PartFindings.BareTaperLetter.At(
+                    at,
+                    $"'{word.Text}' alone: A and B swap meaning between schemes; read as {BareTaper.Of(word.Text[0])!.Name}",
+                    "write audio or linear"
+                )
             );
         }
     }
@@ -330,11 +331,12 @@ internal sealed class ElementBinder(
         var word = SectionPair(section, "value")?.Value ?? PlainPair("value")?.Value ?? arguments.Value;
         if (word is null)
         {
-            draft.Sink.Error(
-                "missing-value",
-                name.Location,
-                $"'{name.Text}' has no value",
-                $"write its value behind its name, such as {use.Usual}"
+            draft.Sink.Add(
+                PartFindings.MissingValue.At(
+                    name.Location,
+                    $"'{name.Text}' has no value",
+                    $"write its value behind its name, such as {use.Usual}"
+                )
             );
             return null;
         }
@@ -357,11 +359,12 @@ internal sealed class ElementBinder(
             return value;
         }
 
-        draft.Sink.Error(
-            "bad-value",
-            word.Location,
-            $"'{word.Text}' is no three-figure marking",
-            use.Unit == Unit.Farad ? "473 is 47 nF: two figures and a power of ten in pF" : "473 is 47 kΩ"
+        draft.Sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no three-figure marking",
+                use.Unit == Unit.Farad ? "473 is 47 nF: two figures and a power of ten in pF" : "473 is 47 kΩ"
+            )
         );
         return null;
     }
@@ -388,7 +391,9 @@ internal sealed class ElementBinder(
             return percent / 100;
         }
 
-        draft.Sink.Error("bad-value", word.Location, $"'{word.Text}' is no tolerance", "write it as tol=10%");
+        draft.Sink.Add(
+            ValueFindings.BadValue.At(word.Location, $"'{word.Text}' is no tolerance", "write it as tol=10%")
+        );
         return null;
     }
 
@@ -405,7 +410,7 @@ internal sealed class ElementBinder(
             if (reported.Add(at))
             {
                 var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-                draft.Sink.Error("bad-value", at, problem, help);
+                draft.Sink.Add(ValueFindings.BadValue.At(at, problem, help));
             }
         }
 
@@ -438,33 +443,36 @@ internal sealed class ElementBinder(
             if (known.Contains(pair.Key.Text, StringComparer.OrdinalIgnoreCase))
             {
                 // Known and not asked for: another key or the model itself said it already.
-                draft.Sink.Error(
-                    "said-twice",
-                    pair.Location,
-                    $"'{pair.Key.Text}' of '{name.Text}' is said already, by '{arguments.Definition.Model}' or by another key",
-                    SectionHelp(coils, pair)
+                draft.Sink.Add(
+                    StatementFindings.SaidTwice.At(
+                        pair.Location,
+                        $"'{pair.Key.Text}' of '{name.Text}' is said already, by '{arguments.Definition.Model}' or by another key",
+                        SectionHelp(coils, pair)
+                    )
                 );
                 continue;
             }
 
             var near = DidYouMean.Nearest(pair.Key.Text, known);
-            draft.Sink.Error(
-                "unknown-key",
-                pair.Key.Location,
-                $"a {arguments.Definition.Kind} has no '{pair.Key.Text}='",
-                near is not null ? $"did you mean '{near}='?"
-                    : known.Count > 0 ? $"it takes {string.Join(", ", known.Select(k => k + "="))}"
-                    : $"a {arguments.Definition.Model} takes no keys"
+            draft.Sink.Add(
+                PartFindings.UnknownKey.At(
+                    pair.Key.Location,
+                    $"a {arguments.Definition.Kind} has no '{pair.Key.Text}='",
+                    near is not null ? $"did you mean '{near}='?"
+                        : known.Count > 0 ? $"it takes {string.Join(", ", known.Select(k => k + "="))}"
+                        : $"a {arguments.Definition.Model} takes no keys"
+                )
             );
         }
 
         if (arguments.Value is { } value && !isValueUsed)
         {
-            draft.Sink.Error(
-                "unknown-word",
-                value.Location,
-                $"'{value.Text}': a {arguments.Definition.Kind} has no one value",
-                coils.Count > 0 ? $"say what it is: dcr={value.Text}" : null
+            draft.Sink.Add(
+                PartFindings.UnknownWord.At(
+                    value.Location,
+                    $"'{value.Text}': a {arguments.Definition.Kind} has no one value",
+                    coils.Count > 0 ? $"say what it is: dcr={value.Text}" : null
+                )
             );
         }
     }
@@ -524,7 +532,7 @@ internal sealed class ElementBinder(
     {
         if (!isRight && reported.Add(at.Location))
         {
-            draft.Sink.Error("bad-value", at.Location, problem);
+            draft.Sink.Add(ValueFindings.BadValue.At(at.Location, problem));
         }
     }
 

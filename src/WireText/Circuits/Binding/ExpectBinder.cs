@@ -49,7 +49,9 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             var key = syntax.State[i].Key;
             if (syntax.State.Take(i).Any(other => Is(other.Key.Text, key.Text)))
             {
-                draft.Sink.Error("said-twice", key.Location, $"'{key.Text}' is set twice", "keep one of the two");
+                draft.Sink.Add(
+                    StatementFindings.SaidTwice.At(key.Location, $"'{key.Text}' is set twice", "keep one of the two")
+                );
                 return true;
             }
         }
@@ -66,11 +68,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
         if (!Is(others.Value.Text, AnyWord))
         {
-            draft.Sink.Error(
-                "unknown-position",
-                others.Value.Location,
-                $"the others cannot all stand at '{others.Value.Text}'",
-                "write others=any, which means each of their positions"
+            draft.Sink.Add(
+                ControlFindings.UnknownPosition.At(
+                    others.Value.Location,
+                    $"the others cannot all stand at '{others.Value.Text}'",
+                    "write others=any, which means each of their positions"
+                )
             );
             return false;
         }
@@ -103,11 +106,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         {
             if (Number(value.Text) is not { } travel || travel > Dial.FullyUp)
             {
-                draft.Sink.Error(
-                    "unknown-position",
-                    value.Location,
-                    $"'{dial.Name}' turns from 0 to 10; '{value.Text}' is not on it",
-                    "write a number from 0 to 10"
+                draft.Sink.Add(
+                    ControlFindings.UnknownPosition.At(
+                        value.Location,
+                        $"'{dial.Name}' turns from 0 to 10; '{value.Text}' is not on it",
+                        "write a number from 0 to 10"
+                    )
                 );
                 return false;
             }
@@ -160,7 +164,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         if (reading.Problem is { } problem)
         {
             var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-            draft.Sink.Error("bad-value", syntax.Value.Location, problem, help);
+            draft.Sink.Add(ValueFindings.BadValue.At(syntax.Value.Location, problem, help));
         }
 
         return reading.Value is { } value && ToleranceOf(syntax, UsualTolerance, Percent) is { } tolerance
@@ -188,11 +192,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return percent / 100;
         }
 
-        draft.Sink.Error(
-            "bad-value",
-            word.Location,
-            $"'{word.Text}' is no tolerance",
-            "write it in percent, such as ±3%"
+        draft.Sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no tolerance",
+                "write it in percent, such as ±3%"
+            )
         );
         return null;
     }
@@ -213,7 +218,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return decibels;
         }
 
-        draft.Sink.Error("bad-value", word.Location, $"'{word.Text}' is no level", problem);
+        draft.Sink.Add(ValueFindings.BadValue.At(word.Location, $"'{word.Text}' is no level", problem));
         return null;
     }
 
@@ -253,11 +258,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             var pickups = draft
                 .Parts.Where(other => other.Elements.Any(e => draft.Elements[e] is Coil))
                 .Select(p => p.Name);
-            draft.Sink.Error(
-                "unknown-part",
-                name.Location,
-                $"'{part.Name}' has no coil to be heard",
-                $"name a pickup: {string.Join(", ", pickups)}"
+            draft.Sink.Add(
+                LugFindings.UnknownPart.At(
+                    name.Location,
+                    $"'{part.Name}' has no coil to be heard",
+                    $"name a pickup: {string.Join(", ", pickups)}"
+                )
             );
             return null;
         }
@@ -268,11 +274,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return [.. named.Select(coil => coil.Index)];
         }
 
-        draft.Sink.Error(
-            "unknown-part",
-            name.Location,
-            $"'{part.Name}' has no coil '{name.Words[^1].Text}'",
-            $"write {string.Join(" or ", coils.Select(coil => coil.Name))}"
+        draft.Sink.Add(
+            LugFindings.UnknownPart.At(
+                name.Location,
+                $"'{part.Name}' has no coil '{name.Words[^1].Text}'",
+                $"write {string.Join(" or ", coils.Select(coil => coil.Name))}"
+            )
         );
         return null;
     }
@@ -287,11 +294,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         if (!draft.IsBroken(name.Text))
         {
             var near = DidYouMean.Nearest(name.Text, draft.Parts.Select(p => p.Name), allowed: 1);
-            draft.Sink.Error(
-                "unknown-part",
-                name.Location,
-                $"no part is named '{name.Text}'",
-                near is null ? null : $"did you mean '{near}'?"
+            draft.Sink.Add(
+                LugFindings.UnknownPart.At(
+                    name.Location,
+                    $"no part is named '{name.Text}'",
+                    near is null ? null : $"did you mean '{near}'?"
+                )
             );
         }
 
@@ -312,11 +320,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             .ToList();
         var near = DidYouMean.Nearest(key.Text, names, allowed: 1);
         var isPart = draft.FindPart(part) is not null;
-        draft.Sink.Error(
-            isPart ? "no-positions" : "unknown-part",
-            key.Location,
-            isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
-            near is null ? null : $"did you mean '{near}'?"
+        draft.Sink.Add(
+            (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(
+                key.Location,
+                isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
+                near is null ? null : $"did you mean '{near}'?"
+            )
         );
     }
 
@@ -324,11 +333,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
     {
         var names = control.Positions.Select(position => position.Name).ToList();
         var near = DidYouMean.Nearest(value.Text, names, allowed: 1);
-        draft.Sink.Error(
-            "unknown-position",
-            value.Location,
-            $"'{control.Name}' has no position '{value.Text}': it has {string.Join(", ", names)}",
-            near is null ? null : $"did you mean '{near}'?"
+        draft.Sink.Add(
+            ControlFindings.UnknownPosition.At(
+                value.Location,
+                $"'{control.Name}' has no position '{value.Text}': it has {string.Join(", ", names)}",
+                near is null ? null : $"did you mean '{near}'?"
+            )
         );
     }
 

@@ -57,12 +57,14 @@ internal sealed class LugResolver(CircuitDraft draft)
     {
         var names = draft.Parts.Select(p => p.Name).ToList();
         var near = Guess(name.Text, names);
-        draft.Sink.Error(
-            "unknown-part",
-            name.Location,
-            $"no part is named '{name.Text}'",
-            near is null ? "declare it on a line of its own" : $"did you mean '{near}'?",
-            TextEdit.Meant(name.Location, near, names)
+        draft.Sink.Add(
+            LugFindings
+                .UnknownPart.At(
+                    name.Location,
+                    $"no part is named '{name.Text}'",
+                    near is null ? "declare it on a line of its own" : $"did you mean '{near}'?"
+                )
+                .MendedBy(TextEdit.Meant(name.Location, near, names))
         );
     }
 
@@ -71,11 +73,12 @@ internal sealed class LugResolver(CircuitDraft draft)
         var names = LugNames(part).ToList();
         if (syntax.Words.Length == 1)
         {
-            draft.Sink.Error(
-                "which-lug",
-                syntax.Location,
-                $"'{part.Name}' has several lugs",
-                $"say which: {LugRanges.Write(names.Select(n => $"{part.Name}.{n}"))}"
+            draft.Sink.Add(
+                LugFindings.WhichLug.At(
+                    syntax.Location,
+                    $"'{part.Name}' has several lugs",
+                    $"say which: {LugRanges.Write(names.Select(n => $"{part.Name}.{n}"))}"
+                )
             );
             return;
         }
@@ -85,22 +88,25 @@ internal sealed class LugResolver(CircuitDraft draft)
         var model = $"a {part.Definition.Model} {part.Kind}";
         if (names.Count == 0)
         {
-            draft.Sink.Error(
-                "unknown-lug",
-                at,
-                $"'{part.Name}' is its own lug; it has no '{wrong}'",
-                $"write '{part.Name}' alone"
+            draft.Sink.Add(
+                LugFindings.UnknownLug.At(
+                    at,
+                    $"'{part.Name}' is its own lug; it has no '{wrong}'",
+                    $"write '{part.Name}' alone"
+                )
             );
             return;
         }
 
         var near = Guess(wrong, InOrderOfNearness(wrong, names));
-        draft.Sink.Error(
-            "unknown-lug",
-            at,
-            $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
-            near is null ? null : $"did you mean '{near}'?",
-            TextEdit.Meant(at, near, names)
+        draft.Sink.Add(
+            LugFindings
+                .UnknownLug.At(
+                    at,
+                    $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
+                    near is null ? null : $"did you mean '{near}'?"
+                )
+                .MendedBy(TextEdit.Meant(at, near, names))
         );
     }
 

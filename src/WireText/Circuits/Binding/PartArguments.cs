@@ -108,14 +108,16 @@ internal sealed class PartArguments
     private static void ReportUnknownKind(PartSyntax part, CircuitDraft draft)
     {
         var near = DidYouMean.Nearest(part.Kind.Text, draft.Catalogue.Kinds);
-        draft.Sink.Error(
-            "unknown-kind",
-            part.Kind.Location,
-            $"no kind of part is called '{part.Kind.Text}'",
-            near is null
-                ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
-                : $"did you mean '{near}'?",
-            TextEdit.Meant(part.Kind.Location, near, draft.Catalogue.Kinds)
+        draft.Sink.Add(
+            PartFindings
+                .UnknownKind.At(
+                    part.Kind.Location,
+                    $"no kind of part is called '{part.Kind.Text}'",
+                    near is null
+                        ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
+                        : $"did you mean '{near}'?"
+                )
+                .MendedBy(TextEdit.Meant(part.Kind.Location, near, draft.Catalogue.Kinds))
         );
     }
 
@@ -129,22 +131,25 @@ internal sealed class PartArguments
         var names = string.Join(", ", models.Select(m => m.Model));
         if (words.Count == 0)
         {
-            draft.Sink.Error(
-                "missing-model",
-                part.Name.Location,
-                $"'{part.Name.Text}' needs its model: {part.Kind.Text}es differ too much to guess",
-                $"write one of {names}"
+            draft.Sink.Add(
+                PartFindings.MissingModel.At(
+                    part.Name.Location,
+                    $"'{part.Name.Text}' needs its model: {part.Kind.Text}es differ too much to guess",
+                    $"write one of {names}"
+                )
             );
             return null;
         }
 
         var near = DidYouMean.Nearest(words[0].Text, models.Select(m => m.Model));
-        draft.Sink.Error(
-            "unknown-model",
-            words[0].Location,
-            $"no {part.Kind.Text} is called '{words[0].Text}'",
-            near is null ? $"write one of {names}" : $"did you mean '{near}'?",
-            TextEdit.Meant(words[0].Location, near, models.Select(m => m.Model))
+        draft.Sink.Add(
+            PartFindings
+                .UnknownModel.At(
+                    words[0].Location,
+                    $"no {part.Kind.Text} is called '{words[0].Text}'",
+                    near is null ? $"write one of {names}" : $"did you mean '{near}'?"
+                )
+                .MendedBy(TextEdit.Meant(words[0].Location, near, models.Select(m => m.Model)))
         );
         return null;
     }
@@ -186,11 +191,12 @@ internal sealed class PartArguments
     {
         if (earlier is not null)
         {
-            draft.Sink.Error(
-                "said-twice",
-                word.Location,
-                $"'{word.Text}' is a second {what}; '{earlier.Text}' stands there already",
-                "keep one of them"
+            draft.Sink.Add(
+                StatementFindings.SaidTwice.At(
+                    word.Location,
+                    $"'{word.Text}' is a second {what}; '{earlier.Text}' stands there already",
+                    "keep one of them"
+                )
             );
         }
     }
@@ -200,13 +206,14 @@ internal sealed class PartArguments
         var models = draft.Catalogue.ModelsOf(Definition.Kind).Select(d => d.Model).ToList();
         var words = TraitsOf(Definition).Concat(takesTaper ? TaperReader.Words : []);
         var near = DidYouMean.Nearest(word.Text, [.. models, .. words]);
-        draft.Sink.Error(
-            "unknown-word",
-            word.Location,
-            $"'{word.Text}' says nothing about a {Definition.Kind}",
-            near is null
-                ? $"a {Definition.Kind} takes a model ({string.Join(", ", models)}) and the words {string.Join(", ", words)}"
-                : $"did you mean '{near}'?"
+        draft.Sink.Add(
+            PartFindings.UnknownWord.At(
+                word.Location,
+                $"'{word.Text}' says nothing about a {Definition.Kind}",
+                near is null
+                    ? $"a {Definition.Kind} takes a model ({string.Join(", ", models)}) and the words {string.Join(", ", words)}"
+                    : $"did you mean '{near}'?"
+            )
         );
     }
 

@@ -31,11 +31,12 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
 
         if (Places.Exists(p => p.Part == part.Index))
         {
-            draft.Sink.Error(
-                "said-twice",
-                syntax.Name.Location,
-                $"'{part.Name}' has a place already",
-                "keep one of the lines"
+            draft.Sink.Add(
+                StatementFindings.SaidTwice.At(
+                    syntax.Name.Location,
+                    $"'{part.Name}' has a place already",
+                    "keep one of the lines"
+                )
             );
             return;
         }
@@ -43,11 +44,12 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
         var turn = syntax.Turned ?? 0;
         if (turn % 90 != 0 || turn is < 0 or > 360)
         {
-            draft.Sink.Error(
-                "bad-turn",
-                syntax.Location,
-                $"'{part.Name}' cannot be turned by that much",
-                "turn it by 0, 90, 180 or 270 degrees, clockwise"
+            draft.Sink.Add(
+                PlaceFindings.BadTurn.At(
+                    syntax.Location,
+                    $"'{part.Name}' cannot be turned by that much",
+                    "turn it by 0, 90, 180 or 270 degrees, clockwise"
+                )
             );
             turn = 0;
         }
@@ -69,16 +71,9 @@ internal sealed class PlaceBinder(CircuitDraft draft, LugResolver resolver)
         }
 
         draft.Sink.Add(
-            new Finding(
-                "said-twice",
-                Severity.Error,
-                cell.Location,
-                $"'{part.Name}' sits in two places",
-                "write '.' in one of them"
-            )
-            {
-                Related = [new RelatedPlace(seen[part.Index], "it sits here too")],
-            }
+            StatementFindings
+                .SaidTwice.At(cell.Location, $"'{part.Name}' sits in two places", "write '.' in one of them")
+                .Beside(seen[part.Index], "it sits here too")
         );
         return null;
     }

@@ -47,7 +47,7 @@ internal sealed class SurroundingsBinder(FindingSink sink)
         var help = DidYouMean.Nearest(pair.Key.Text, Keys) is { } meant
             ? $"write {meant}="
             : "a load has cable=, input=, mains= and temperature=";
-        sink.Error("unknown-key", pair.Key.Location, $"a load has no '{pair.Key.Text}'", help);
+        sink.Add(PartFindings.UnknownKey.At(pair.Key.Location, $"a load has no '{pair.Key.Text}'", help));
         return surroundings;
     }
 
@@ -57,7 +57,7 @@ internal sealed class SurroundingsBinder(FindingSink sink)
         if (reading.Problem is { } problem)
         {
             var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-            sink.Error("bad-value", word.Location, problem, help);
+            sink.Add(ValueFindings.BadValue.At(word.Location, problem, help));
         }
 
         return reading.Value;
@@ -71,7 +71,13 @@ internal sealed class SurroundingsBinder(FindingSink sink)
             return word.Text == "50" ? 50 : 60;
         }
 
-        sink.Error("bad-value", word.Location, $"'{word.Text}' is no mains frequency", "write mains=50 or mains=60");
+        sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no mains frequency",
+                "write mains=50 or mains=60"
+            )
+        );
         return null;
     }
 
@@ -83,11 +89,12 @@ internal sealed class SurroundingsBinder(FindingSink sink)
             return (low, high);
         }
 
-        sink.Error(
-            "bad-value",
-            word.Location,
-            $"'{word.Text}' is no temperature",
-            "write degrees Celsius: temperature=20 or temperature=15..30"
+        sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no temperature",
+                "write degrees Celsius: temperature=20 or temperature=15..30"
+            )
         );
         return null;
     }

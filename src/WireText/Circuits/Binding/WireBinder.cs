@@ -138,11 +138,12 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         var leads = part.Lugs.Where(l => !draft.Lugs[l].IsInner).ToList();
         if (leads.Count != 2)
         {
-            draft.Sink.Error(
-                "not-two-leads",
-                hangs.Location,
-                $"'{part.Name}' has {leads.Count} lugs; only a part with two leads hangs from lug to lug",
-                "wire its lugs one by one"
+            draft.Sink.Add(
+                WireFindings.NotTwoLeads.At(
+                    hangs.Location,
+                    $"'{part.Name}' has {leads.Count} lugs; only a part with two leads hangs from lug to lug",
+                    "wire its lugs one by one"
+                )
             );
             return;
         }
@@ -251,26 +252,24 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
 
         if (isInside)
         {
-            draft.Sink.Error(
-                "lead-in-a-run",
-                at.Location,
-                $"'{lug.Name}' is a lead: a run starts or ends with it",
-                "write it first or last on the line"
+            draft.Sink.Add(
+                WireFindings.LeadInARun.At(
+                    at.Location,
+                    $"'{lug.Name}' is a lead: a run starts or ends with it",
+                    "write it first or last on the line"
+                )
             );
         }
         else if (endedLeads.TryGetValue(lug.Index, out var earlier))
         {
             draft.Sink.Add(
-                new Finding(
-                    "lead-ends-twice",
-                    Severity.Error,
-                    at.Location,
-                    $"lead '{lug.Name}' has its end elsewhere already",
-                    "join the other wire at the lug where this lead ends, or splice them"
-                )
-                {
-                    Related = [new RelatedPlace(earlier, "it ends here")],
-                }
+                WireFindings
+                    .LeadEndsTwice.At(
+                        at.Location,
+                        $"lead '{lug.Name}' has its end elsewhere already",
+                        "join the other wire at the lug where this lead ends, or splice them"
+                    )
+                    .Beside(earlier, "it ends here")
             );
         }
         else
@@ -280,11 +279,12 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
     }
 
     private void ReportTwoLeads(LugSyntax from, LugSyntax to, Lug first, Lug second) =>
-        draft.Sink.Error(
-            "lead-to-lead",
-            from.Location.To(to.Location),
-            $"'{first.Name}' and '{second.Name}' are leads: two leads meet in a splice",
-            $"write: splice NAME {first.Name} {second.Name}"
+        draft.Sink.Add(
+            WireFindings.LeadToLead.At(
+                from.Location.To(to.Location),
+                $"'{first.Name}' and '{second.Name}' are leads: two leads meet in a splice",
+                $"write: splice NAME {first.Name} {second.Name}"
+            )
         );
 
     private InsulationColour? ReadColour(WordSyntax word)
@@ -300,14 +300,16 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         }
 
         var near = DidYouMean.Nearest(word.Text, InsulationColour.Words);
-        draft.Sink.Error(
-            "unknown-colour",
-            word.Location,
-            $"'{word.Text}' is no colour",
-            near is null
-                ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
-                : $"did you mean '{near}'?",
-            TextEdit.Meant(word.Location, near, InsulationColour.Words)
+        draft.Sink.Add(
+            WireFindings
+                .UnknownColour.At(
+                    word.Location,
+                    $"'{word.Text}' is no colour",
+                    near is null
+                        ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
+                        : $"did you mean '{near}'?"
+                )
+                .MendedBy(TextEdit.Meant(word.Location, near, InsulationColour.Words))
         );
         return null;
     }
@@ -325,7 +327,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                     length = reading.Value;
                     if (reading.Problem is { } problem)
                     {
-                        draft.Sink.Error("bad-value", pair.Value.Location, problem);
+                        draft.Sink.Add(ValueFindings.BadValue.At(pair.Value.Location, problem));
                     }
 
                     break;
@@ -339,22 +341,24 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
                     }
                     else
                     {
-                        draft.Sink.Error(
-                            "bad-value",
-                            pair.Value.Location,
-                            $"'{pair.Value.Text}' is no gauge",
-                            "write a number such as awg=24"
+                        draft.Sink.Add(
+                            ValueFindings.BadValue.At(
+                                pair.Value.Location,
+                                $"'{pair.Value.Text}' is no gauge",
+                                "write a number such as awg=24"
+                            )
                         );
                     }
 
                     break;
                 default:
                     var near = DidYouMean.Nearest(pair.Key.Text, ["length", "awg"]);
-                    draft.Sink.Error(
-                        "unknown-key",
-                        pair.Key.Location,
-                        $"a wire has no '{pair.Key.Text}='",
-                        near is null ? "it takes length= and awg=" : $"did you mean '{near}='?"
+                    draft.Sink.Add(
+                        PartFindings.UnknownKey.At(
+                            pair.Key.Location,
+                            $"a wire has no '{pair.Key.Text}='",
+                            near is null ? "it takes length= and awg=" : $"did you mean '{near}='?"
+                        )
                     );
                     break;
             }

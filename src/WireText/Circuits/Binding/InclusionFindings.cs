@@ -1,34 +1,11 @@
-using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Checks.Reading;
+namespace WireText.Circuits.Binding;
 
-/// <summary>What can be wrong with parts of one's own, and with the files they come from.</summary>
-internal static class DefinitionFindings
+/// <summary>What can be wrong with the models a circuit has, and with the files they come from.</summary>
+internal static class InclusionFindings
 {
-    public static ImmutableArray<CheckDescription> All { get; } =
-    [
-        new(
-            Id: "bad-definition",
-            Title: "a part's definition does not hold together",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            A line of the definition names a lug that the part lacks, says a thing twice, or leaves out what every
-            part needs. The message says which.
-            """,
-            Bad: """
-            define switch mine
-                lugs a 0,0 b 1,1
-                position 1 a+[|c|]
-            """,
-            Good: """
-            define switch mine
-                lugs a 0,0 b 1,1
-                position 1 a+b
-            """,
-            Mend: "Correct the line that is marked."
-        ),
+    public static FindingDescription ModelTaken { get; } =
         new(
             Id: "model-taken",
             Title: "a model is defined twice",
@@ -49,7 +26,9 @@ internal static class DefinitionFindings
                 position 1 a+b
             """,
             Mend: "Give it a name of its own."
-        ),
+        );
+
+    public static FindingDescription CannotInclude { get; } =
         new(
             Id: "cannot-include",
             Title: "a file cannot be included",
@@ -66,7 +45,9 @@ internal static class DefinitionFindings
             # include "mine.wiring"
             """,
             Mend: "Put the file there, or name its folder with --parts."
-        ),
+        );
+
+    public static FindingDescription IncludeTooDeep { get; } =
         new(
             Id: "include-too-deep",
             Title: "files include one another too deep",
@@ -78,7 +59,9 @@ internal static class DefinitionFindings
             Bad: "",
             Good: "",
             Mend: "Include the file with the definitions directly."
-        ),
+        );
+
+    public static FindingDescription OnlyDefinitions { get; } =
         new(
             Id: "only-definitions",
             Title: "an included file has more than definitions",
@@ -90,6 +73,5 @@ internal static class DefinitionFindings
             Bad: "",
             Good: "",
             Mend: "Move the line to the circuit that includes the file."
-        ),
-    ];
+        );
 }

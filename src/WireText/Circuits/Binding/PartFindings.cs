@@ -1,13 +1,11 @@
-using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Checks.Reading;
+namespace WireText.Circuits.Binding;
 
-/// <summary>What can be wrong with a line that names a part.</summary>
+/// <summary>What can be wrong with a line that makes a part.</summary>
 internal static class PartFindings
 {
-    public static ImmutableArray<CheckDescription> All { get; } =
-    [
+    public static FindingDescription NameTaken { get; } =
         new(
             Id: "name-taken",
             Title: "two parts have one name",
@@ -26,25 +24,9 @@ internal static class PartFindings
             pot tone 500k audio
             """,
             Mend: "Give each part a name of its own."
-        ),
-        new(
-            Id: "reserved-name",
-            Title: "a position has a name that means something else",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            The word any stands for each of the positions, so it can name none of them.
-            """,
-            Bad: """
-            switch sel lever-3way
-            positions sel neck [|any|] bridge
-            """,
-            Good: """
-            switch sel lever-3way
-            positions sel neck both bridge
-            """,
-            Mend: "Choose another word."
-        ),
+        );
+
+    public static FindingDescription UnknownKind { get; } =
         new(
             Id: "unknown-kind",
             Title: "no kind of part is called that",
@@ -60,7 +42,9 @@ internal static class PartFindings
             pickup neck single-coil
             """,
             Mend: "Correct the word, or define the part."
-        ),
+        );
+
+    public static FindingDescription UnknownModel { get; } =
         new(
             Id: "unknown-model",
             Title: "no part of that kind has that model",
@@ -77,7 +61,9 @@ internal static class PartFindings
             switch sel lever-3way
             """,
             Mend: "Correct the model, or define it."
-        ),
+        );
+
+    public static FindingDescription MissingModel { get; } =
         new(
             Id: "missing-model",
             Title: "a part lacks its model",
@@ -94,7 +80,9 @@ internal static class PartFindings
             switch sel lever-3way
             """,
             Mend: "Write the model after the name."
-        ),
+        );
+
+    public static FindingDescription UnknownWord { get; } =
         new(
             Id: "unknown-word",
             Title: "a word on a part's line means nothing there",
@@ -110,7 +98,9 @@ internal static class PartFindings
             pot vol 250k audio
             """,
             Mend: "Correct the word, or take it out."
-        ),
+        );
+
+    public static FindingDescription UnknownKey { get; } =
         new(
             Id: "unknown-key",
             Title: "a key on a line means nothing there",
@@ -127,24 +117,9 @@ internal static class PartFindings
             pickup neck single-coil dcr=6k
             """,
             Mend: "Correct the key, or take it out."
-        ),
-        new(
-            Id: "bad-value",
-            Title: "a value cannot be read",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            A number needs its letter or unit, and one that fits the part: 250 could be 250 ohms or 250 kilohms, and
-            m is milli. Nothing is guessed.
-            """,
-            Bad: """
-            pot vol [|250|] audio
-            """,
-            Good: """
-            pot vol 250k audio
-            """,
-            Mend: "Write the value as the message offers it."
-        ),
+        );
+
+    public static FindingDescription MissingValue { get; } =
         new(
             Id: "missing-value",
             Title: "a part lacks a value that it needs",
@@ -161,7 +136,9 @@ internal static class PartFindings
             cap dark 22n
             """,
             Mend: "Write the value after the name."
-        ),
+        );
+
+    public static FindingDescription BareTaperLetter { get; } =
         new(
             Id: "bare-taper-letter",
             Title: "a taper is given by a letter alone",
@@ -177,79 +154,5 @@ internal static class PartFindings
             pot vol 250k audio
             """,
             Mend: "Write linear or audio, whichever is meant."
-        ),
-        new(
-            Id: "wrong-count",
-            Title: "not all positions of a control are named",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            Own words for positions are given for all of them, in order: from then on only these words count.
-            """,
-            Bad: """
-            switch sel lever-3way
-            positions sel [|neck bridge|]
-            """,
-            Good: """
-            switch sel lever-3way
-            positions sel neck both bridge
-            """,
-            Mend: "Name every position."
-        ),
-        new(
-            Id: "no-positions",
-            Title: "a part without positions is given some",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            Only a switch, a pull, a button or a plug has positions to name. A dial turns from 0 to 10.
-            """,
-            Bad: """
-            pot vol 250k audio
-            positions [|vol|] a b
-            """,
-            Good: """
-            pot vol push-pull 250k audio
-            positions vol.pull full cut
-            """,
-            Mend: "Name the control that is meant."
-        ),
-        new(
-            Id: "unknown-position",
-            Title: "a control has no such position",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            The position must be one that the control has, by your own words for it when there are some. A dial
-            stands from 0 to 10.
-            """,
-            Bad: """
-            switch sel lever-3way
-            rest sel=[|4|]
-            """,
-            Good: """
-            switch sel lever-3way
-            rest sel=3
-            """,
-            Mend: "Write one of the positions that the message lists."
-        ),
-        new(
-            Id: "bad-turn",
-            Title: "a part is turned by an angle that is not drawn",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            Parts are drawn upright or turned by quarters.
-            """,
-            Bad: """
-            jack out
-            [|place out at 1,2 turned 45|]
-            """,
-            Good: """
-            jack out
-            place out at 1,2 turned 90
-            """,
-            Mend: "Write 0, 90, 180 or 270."
-        ),
-    ];
+        );
 }

@@ -1,13 +1,11 @@
-using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Checks.Reading;
+namespace WireText.Syntax;
 
 /// <summary>What can be wrong with a line by itself, whatever it says.</summary>
 internal static class LineFindings
 {
-    public static ImmutableArray<CheckDescription> All { get; } =
-    [
+    public static FindingDescription UnknownStatement { get; } =
         new(
             Id: "unknown-statement",
             Title: "a line starts with a word that means nothing",
@@ -24,7 +22,9 @@ internal static class LineFindings
             # wire neck.hot to out.tip white
             """,
             Mend: "Correct the first word; a remark starts with #."
-        ),
+        );
+
+    public static FindingDescription Expected { get; } =
         new(
             Id: "expected",
             Title: "a line breaks off or goes on with the wrong word",
@@ -43,7 +43,9 @@ internal static class LineFindings
             wire out.tip to out.sleeve white
             """,
             Mend: "Write what the message names at the marked place."
-        ),
+        );
+
+    public static FindingDescription UnclosedText { get; } =
         new(
             Id: "unclosed-text",
             Title: "a quote is opened and not closed",
@@ -60,7 +62,9 @@ internal static class LineFindings
             circuit "One pickup"
             """,
             Mend: "Write the closing quote."
-        ),
+        );
+
+    public static FindingDescription StrayCharacter { get; } =
         new(
             Id: "stray-character",
             Title: "a line has a character that cannot be seen",
@@ -73,7 +77,9 @@ internal static class LineFindings
             Bad: "",
             Good: "",
             Mend: "Delete the place and type it again."
-        ),
+        );
+
+    public static FindingDescription StrayIndent { get; } =
         new(
             Id: "stray-indent",
             Title: "an indented line belongs to nothing",
@@ -91,7 +97,9 @@ internal static class LineFindings
             pot vol 250k audio
             """,
             Mend: "Move the line to the left edge, or write the line above it that it belongs to."
-        ),
+        );
+
+    public static FindingDescription TooDeep { get; } =
         new(
             Id: "too-deep",
             Title: "brackets stand too deep",
@@ -104,7 +112,9 @@ internal static class LineFindings
             Bad: "",
             Good: "",
             Mend: "Write the claim with fewer brackets."
-        ),
+        );
+
+    public static FindingDescription TooLarge { get; } =
         new(
             Id: "too-large",
             Title: "there is more than can be read at once",
@@ -117,103 +127,5 @@ internal static class LineFindings
             Bad: "",
             Good: "",
             Mend: "Divide it into several files."
-        ),
-        new(
-            Id: "too-large-to-draw",
-            Title: "there are more wires than one drawing holds",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            Past 2,000 stretches of wire a drawing can be made but not read. The circuit is checked all the same.
-            """,
-            Bad: "",
-            Good: "",
-            Mend: "Divide the circuit into several files."
-        ),
-        new(
-            Id: "said-twice",
-            Title: "the same thing is said twice",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            A value, a title or a place is said once. Of two, nobody could tell which is meant.
-            """,
-            Bad: """
-            circuit "one"
-            circuit [|"two"|]
-            jack out mono
-            """,
-            Good: """
-            circuit "one"
-            jack out mono
-            """,
-            Mend: "Keep one of the two."
-        ),
-        new(
-            Id: "not-checked-yet",
-            Title: "a statement is read and kept, but not checked",
-            Severity: Severity.Info,
-            Group: FindingGroup.Text,
-            Why: """
-            The statement is part of the language and this version does nothing with it yet. It is said once for each
-            kind, so that nobody relies on it. This is a remark, not a finding.
-            """,
-            Bad: """
-            jack out
-            [|lift out.tip|]
-            """,
-            Good: """
-            jack out
-            """,
-            Mend: "Nothing is to be done."
-        ),
-        new(
-            Id: "unknown-check",
-            Title: "an allowance names a check that does not exist",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            A line that allows a finding names it as it stands in brackets behind the message. With a slip in the
-            name nothing would be allowed.
-            """,
-            Bad: """
-            jack out mono
-            allow [|unconected-lug|] at out.tip "not used"
-            """,
-            Good: """
-            jack out mono
-            allow unconnected-lug at out.tip "wired on the bench"
-            """,
-            Mend: "Write the name as it stands behind the finding."
-        ),
-        new(
-            Id: "allow-unused",
-            Title: "an allowance allows nothing that is found",
-            Severity: Severity.Warning,
-            Group: FindingGroup.Text,
-            Why: """
-            A finding was allowed once, and the circuit has changed since. The line that is left would hide the same
-            finding when it comes back, where nobody has looked. It is not said where its check could not look at
-            every position.
-            """,
-            Bad: """
-            pickup neck single-coil
-            jack out mono
-            metal saddle
-            wire neck.hot to out.tip white
-            wire neck.ground to out.sleeve black
-            wire saddle to out.sleeve black
-            allow [|floating-ground|] at saddle "nylon"
-            """,
-            Good: """
-            pickup neck single-coil
-            jack out mono
-            metal saddle
-            wire neck.hot to out.tip white
-            wire neck.ground to out.sleeve black
-            allow floating-ground at saddle "nylon"
-            """,
-            Mend: "Take the line out, or name the finding and the place that are meant."
-        ),
-    ];
+        );
 }

@@ -1,70 +1,11 @@
-using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Checks.Reading;
+namespace WireText.Circuits.Binding;
 
 /// <summary>What can be wrong with a line that joins lugs.</summary>
 internal static class WireFindings
 {
-    public static ImmutableArray<CheckDescription> All { get; } =
-    [
-        new(
-            Id: "unknown-part",
-            Title: "no part has that name",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            The line names a part that is not in this file. What leads to it is not looked at any further.
-            """,
-            Bad: """
-            jack out mono
-            wire [|uot|].tip to out.sleeve white
-            """,
-            Good: """
-            jack out mono
-            wire out.tip to out.sleeve white
-            """,
-            Mend: "Correct the name, or write the part's line."
-        ),
-        new(
-            Id: "unknown-lug",
-            Title: "a part has no such lug",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            Which lugs there are is decided by the part's model. The message lists them.
-            """,
-            Bad: """
-            jack out mono
-            wire out.[|tpi|] to out.sleeve white
-            """,
-            Good: """
-            jack out mono
-            wire out.tip to out.sleeve white
-            """,
-            Mend: "Write a lug that the part has."
-        ),
-        new(
-            Id: "which-lug",
-            Title: "a part is named where one of its lugs is meant",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            A part with several lugs cannot be soldered to as a whole. Only a part with one lug, such as a splice or
-            a plate, is its own lug.
-            """,
-            Bad: """
-            jack out mono
-            pot vol 250k audio
-            wire [|vol|] to out.sleeve black
-            """,
-            Good: """
-            jack out mono
-            pot vol 250k audio
-            wire vol.case to out.sleeve black
-            """,
-            Mend: "Write the lug after a dot."
-        ),
+    public static FindingDescription UnknownColour { get; } =
         new(
             Id: "unknown-colour",
             Title: "no colour is called that",
@@ -82,7 +23,9 @@ internal static class WireFindings
             wire out.tip to out.sleeve red
             """,
             Mend: "Write a colour."
-        ),
+        );
+
+    public static FindingDescription LeadInARun { get; } =
         new(
             Id: "lead-in-a-run",
             Title: "a lead stands in the middle of a run",
@@ -103,7 +46,9 @@ internal static class WireFindings
             wire neck.hot to out.tip white
             """,
             Mend: "Write the lead first or last on the line."
-        ),
+        );
+
+    public static FindingDescription LeadEndsTwice { get; } =
         new(
             Id: "lead-ends-twice",
             Title: "a lead ends in two places",
@@ -125,7 +70,9 @@ internal static class WireFindings
             wire neck.ground to out.sleeve black
             """,
             Mend: "Join the other wire at the lug where this lead ends, or splice them."
-        ),
+        );
+
+    public static FindingDescription LeadToLead { get; } =
         new(
             Id: "lead-to-lead",
             Title: "two leads are joined without a splice",
@@ -146,7 +93,9 @@ internal static class WireFindings
             splice link neck.hot bridge.ground
             """,
             Mend: "Write a splice with both leads."
-        ),
+        );
+
+    public static FindingDescription NotTwoLeads { get; } =
         new(
             Id: "not-two-leads",
             Title: "a part without two leads hangs from lug to lug",
@@ -164,6 +113,5 @@ internal static class WireFindings
             cap dark 22n from out.tip to out.sleeve
             """,
             Mend: "Wire its lugs one by one."
-        ),
-    ];
+        );
 }

@@ -1,0 +1,48 @@
+using WireText.Text;
+
+namespace WireText.Circuits.Binding;
+
+/// <summary>What can be wrong with any statement of a circuit.</summary>
+internal static class StatementFindings
+{
+    public static FindingDescription SaidTwice { get; } =
+        new(
+            Id: "said-twice",
+            Title: "the same thing is said twice",
+            Severity: Severity.Error,
+            Group: FindingGroup.Text,
+            Why: """
+            A value, a title or a place is said once. Of two, nobody could tell which is meant.
+            """,
+            Bad: """
+            circuit "one"
+            circuit [|"two"|]
+            jack out mono
+            """,
+            Good: """
+            circuit "one"
+            jack out mono
+            """,
+            Mend: "Keep one of the two."
+        );
+
+    public static FindingDescription NotCheckedYet { get; } =
+        new(
+            Id: "not-checked-yet",
+            Title: "a statement is read and kept, but not checked",
+            Severity: Severity.Info,
+            Group: FindingGroup.Text,
+            Why: """
+            The statement is part of the language and this version does nothing with it yet. It is said once for each
+            kind, so that nobody relies on it. This is a remark, not a finding.
+            """,
+            Bad: """
+            jack out
+            [|lift out.tip|]
+            """,
+            Good: """
+            jack out
+            """,
+            Mend: "Nothing is to be done."
+        );
+}
