@@ -1,5 +1,4 @@
 using Sprache;
-using WireText.Text;
 
 namespace WireText.Syntax;
 
