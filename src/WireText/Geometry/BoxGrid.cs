@@ -8,11 +8,11 @@ internal sealed class BoxGrid
     /// <summary>The side of a cell, in millimetres: a few lanes.</summary>
     private const double Cell = 16;
 
-    private readonly Dictionary<(int, int), List<int>> _cells = [];
-    private readonly List<Box> _boxes = [];
-    private readonly List<int> _seenIn = [];
-    private readonly List<int> _found = [];
-    private int _query;
+    private readonly Dictionary<(int, int), List<int>> cells = [];
+    private readonly List<Box> boxes = [];
+    private readonly List<int> seenIn = [];
+    private readonly List<int> found = [];
+    private int query;
 
     public void Add(Box box)
     {
@@ -21,34 +21,34 @@ internal sealed class BoxGrid
         {
             for (var x = x1; x <= x2; x++)
             {
-                if (!_cells.TryGetValue((x, y), out var here))
+                if (!cells.TryGetValue((x, y), out var here))
                 {
-                    _cells[(x, y)] = here = [];
+                    cells[(x, y)] = here = [];
                 }
 
-                here.Add(_boxes.Count);
+                here.Add(boxes.Count);
             }
         }
 
-        _boxes.Add(box);
-        _seenIn.Add(0);
+        boxes.Add(box);
+        seenIn.Add(0);
     }
 
     /// <summary>The numbers of the boxes that touch a box or share some area with it, ascending.</summary>
     public List<int> Near(Box box)
     {
-        var found = new List<int>();
-        Find(box, found);
-        found.Sort();
-        return found;
+        var near = new List<int>();
+        Find(box, near);
+        near.Sort();
+        return near;
     }
 
     /// <summary>The same in no order and without a list of its own: good until the next question.</summary>
     public ReadOnlySpan<int> NearForNow(Box box)
     {
-        _found.Clear();
-        Find(box, _found);
-        return CollectionsMarshal.AsSpan(_found);
+        found.Clear();
+        Find(box, found);
+        return CollectionsMarshal.AsSpan(found);
     }
 
     /// <summary>True when the box shares some area with one in the grid.</summary>
@@ -60,7 +60,7 @@ internal sealed class BoxGrid
         var count = 0;
         foreach (var number in NearForNow(box))
         {
-            count += Shapes.Overlap(_boxes[number], box) ? 1 : 0;
+            count += Shapes.Overlap(boxes[number], box) ? 1 : 0;
         }
 
         return count;
@@ -69,12 +69,12 @@ internal sealed class BoxGrid
     private void Find(Box box, List<int> found)
     {
         var (x1, y1, x2, y2) = CellsOf(box);
-        _query++;
+        query++;
         for (var y = y1; y <= y2; y++)
         {
             for (var x = x1; x <= x2; x++)
             {
-                if (_cells.TryGetValue((x, y), out var here))
+                if (cells.TryGetValue((x, y), out var here))
                 {
                     AddNew(here, box, found);
                 }
@@ -86,10 +86,10 @@ internal sealed class BoxGrid
     {
         foreach (var number in here)
         {
-            if (_seenIn[number] != _query)
+            if (seenIn[number] != query)
             {
-                _seenIn[number] = _query;
-                var other = _boxes[number];
+                seenIn[number] = query;
+                var other = boxes[number];
                 if (other.X <= box.Right && other.Right >= box.X && other.Y <= box.Bottom && other.Bottom >= box.Y)
                 {
                     found.Add(number);

@@ -13,9 +13,9 @@ internal sealed class LayoutMeasure
     private const double Excused = 1.4 * Pitch;
     private const double Sample = 0.05;
 
-    private readonly LayoutResult _result;
-    private readonly List<Wire> _wires = [];
-    private readonly Dictionary<string, (PlacedPart Part, Point? At, Outline? Surface)> _ends = [];
+    private readonly LayoutResult result;
+    private readonly List<Wire> wires = [];
+    private readonly Dictionary<string, (PlacedPart Part, Point? At, Outline? Surface)> ends = [];
 
     private sealed record Wire(RoutedWire Routed, Piece[] Pieces, Point Start, Point End);
 
@@ -45,30 +45,30 @@ internal sealed class LayoutMeasure
     /// </summary>
     public static readonly double CrowdedPartsSlant = (2 * Math.Sqrt(2)) + 1;
 
-    private readonly double _longestSlant;
+    private readonly double longestSlant;
 
     /// <param name="longestSlant">How long a slanted last stretch may be, in pitches.</param>
     public LayoutMeasure(LayoutResult result, double longestSlant = RealPartsSlant)
     {
-        _result = result;
-        _longestSlant = longestSlant;
+        this.result = result;
+        this.longestSlant = longestSlant;
         foreach (var part in result.Parts)
         {
             foreach (var lug in part.Part.Lugs)
             {
-                _ends.TryAdd(lug.Id, (part, part.OnPage(lug.At), null));
+                ends.TryAdd(lug.Id, (part, part.OnPage(lug.At), null));
             }
 
             foreach (var surface in part.Part.Surfaces)
             {
-                _ends.TryAdd(surface.Id, (part, null, Moved(part, surface.Shape)));
+                ends.TryAdd(surface.Id, (part, null, Moved(part, surface.Shape)));
             }
         }
 
         foreach (var wire in result.Wires.Concat(result.Braids.SelectMany(braid => braid.Tails)))
         {
             var pieces = wire.Points.Zip(wire.Points.Skip(1), (a, b) => new Piece(a, b)).ToArray();
-            _wires.Add(new Wire(wire, pieces, wire.Points[0], wire.Points[^1]));
+            wires.Add(new Wire(wire, pieces, wire.Points[0], wire.Points[^1]));
         }
 
         MeasurePairs();
@@ -88,9 +88,9 @@ internal sealed class LayoutMeasure
 
     public double LowerBound { get; private set; }
 
-    public int TagsWanted => _result.Wires.Count(wire => wire.Wire.Tag is not null);
+    public int TagsWanted => result.Wires.Count(wire => wire.Wire.Tag is not null);
 
-    public int TagsPlaced => _result.Wires.Count(wire => wire.Tag is not null);
+    public int TagsPlaced => result.Wires.Count(wire => wire.Tag is not null);
 
     public double LengthRatio => LowerBound > 0 ? Length / LowerBound : 1;
 
@@ -149,11 +149,11 @@ internal sealed class LayoutMeasure
 
     private void MeasurePairs()
     {
-        for (var i = 0; i < _wires.Count; i++)
+        for (var i = 0; i < wires.Count; i++)
         {
-            for (var j = i + 1; j < _wires.Count; j++)
+            for (var j = i + 1; j < wires.Count; j++)
             {
-                MeasurePair(_wires[i], _wires[j]);
+                MeasurePair(wires[i], wires[j]);
             }
         }
     }
@@ -279,7 +279,7 @@ internal sealed class LayoutMeasure
 
     private void MeasureAlone()
     {
-        foreach (var wire in _wires)
+        foreach (var wire in wires)
         {
             CheckEnd(wire, wire.Routed.Wire.From, wire.Start);
             CheckEnd(wire, wire.Routed.Wire.To, wire.End);
@@ -291,7 +291,7 @@ internal sealed class LayoutMeasure
             Bends += Math.Max(0, wire.Pieces.Length - 1);
         }
 
-        Faults.AddRange(_result.Unrouted.Select(id => $"unrouted: {id}"));
+        Faults.AddRange(result.Unrouted.Select(id => $"unrouted: {id}"));
     }
 
     private void CheckEnd(Wire wire, string id, Point at)
@@ -301,7 +301,7 @@ internal sealed class LayoutMeasure
             return;
         }
 
-        if (!_ends.TryGetValue(id, out var end))
+        if (!ends.TryGetValue(id, out var end))
         {
             Faults.Add($"wrong end: {wire.Routed.Wire.Id} ends on {id}, which is no lug");
         }
@@ -318,7 +318,7 @@ internal sealed class LayoutMeasure
         {
             var piece = wire.Pieces[i];
             var isLast = i == 0 || i == wire.Pieces.Length - 1;
-            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > _longestSlant * Pitch))
+            if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > longestSlant * Pitch))
             {
                 Faults.Add($"slanted: {wire.Routed.Wire.Id} for {piece.Length:0.0} mm");
             }
@@ -327,7 +327,7 @@ internal sealed class LayoutMeasure
 
     private void CheckBodies(Wire wire)
     {
-        foreach (var part in _result.Parts)
+        foreach (var part in result.Parts)
         {
             if (IsExcused(wire, part))
             {
@@ -355,7 +355,7 @@ internal sealed class LayoutMeasure
 
     private bool IsOwn(string id, Point at, PlacedPart part)
     {
-        if (!_ends.TryGetValue(id, out var end))
+        if (!ends.TryGetValue(id, out var end))
         {
             return false;
         }
@@ -366,7 +366,7 @@ internal sealed class LayoutMeasure
 
     private void CheckLugs(Wire wire)
     {
-        foreach (var (id, end) in _ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        foreach (var (id, end) in ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
             if (end.At is not { } lug || id == wire.Routed.Wire.From || id == wire.Routed.Wire.To)
             {
@@ -384,12 +384,12 @@ internal sealed class LayoutMeasure
     private void MeasureLabels()
     {
         var labels = new List<(string Name, Box Box, RoutedWire? Wire)>();
-        foreach (var part in _result.Parts.Where(part => part.Label is not null))
+        foreach (var part in result.Parts.Where(part => part.Label is not null))
         {
             labels.Add((part.Part.Id, part.Label!.Value, null));
         }
 
-        foreach (var wire in _wires.Where(wire => wire.Routed.Tag is not null))
+        foreach (var wire in wires.Where(wire => wire.Routed.Tag is not null))
         {
             labels.Add((wire.Routed.Wire.Id, wire.Routed.Tag!.Value, wire.Routed));
         }
@@ -409,7 +409,7 @@ internal sealed class LayoutMeasure
 
     private void CheckLabel(string name, Box box, RoutedWire? own)
     {
-        foreach (var part in _result.Parts)
+        foreach (var part in result.Parts)
         {
             var isOwn = own is { Wire: var wire } && (IsLugOf(part.Part, wire.From) || IsLugOf(part.Part, wire.To));
             if (!isOwn && part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
@@ -418,7 +418,7 @@ internal sealed class LayoutMeasure
             }
         }
 
-        foreach (var (id, end) in _ends.Where(e => e.Value.At is not null))
+        foreach (var (id, end) in ends.Where(e => e.Value.At is not null))
         {
             if (Touches(new Outline.Circle(end.At!.Value, 0.8), box))
             {
@@ -426,7 +426,7 @@ internal sealed class LayoutMeasure
             }
         }
 
-        foreach (var wire in _wires.Where(wire => wire.Routed != own))
+        foreach (var wire in wires.Where(wire => wire.Routed != own))
         {
             // Half of a wire with its casing is 0.7 mm.
             var grown = new Box(box.X - 0.69, box.Y - 0.69, box.Width + 1.38, box.Height + 1.38);
@@ -465,7 +465,7 @@ internal sealed class LayoutMeasure
 
     private void MeasureHops()
     {
-        foreach (var wire in _wires)
+        foreach (var wire in wires)
         {
             foreach (var hop in wire.Routed.Hops)
             {
