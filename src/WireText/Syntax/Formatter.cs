@@ -192,19 +192,8 @@ public static class Formatter
         return text.ToString();
     }
 
-    private static List<string> WordsOf(TextSpan span, SourceText source, bool hasMarks)
-    {
-        var words = new List<string>();
-        var at = LineScan.SkipBlanks(source.Content, span.Start, span.End);
-        while (at < span.End)
-        {
-            var end = LineScan.WordEnd(source.Content, at, span.End, hasMarks);
-            words.Add(source.Content[at..end]);
-            at = LineScan.SkipBlanks(source.Content, end, span.End);
-        }
-
-        return words;
-    }
+    private static List<string> WordsOf(TextSpan span, SourceText source, bool hasMarks) =>
+        [.. LineScan.WordsIn(source.Content, span, hasMarks).Select(source.Slice)];
 
     private static void Align(List<Row> rows, int start, int end)
     {

@@ -50,36 +50,33 @@ internal sealed class FileParser(SourceText source)
     {
         for (var number = 1; number <= source.LineCount; number++)
         {
-            ReadLine(number, source.LineSpan(number));
+            ReadLine(number);
         }
 
         CloseBlock();
         return new WiringTree(source, lines.ToImmutable(), [.. statements], sink.ToImmutable());
     }
 
-    private void ReadLine(int number, TextSpan span)
+    private void ReadLine(int number)
     {
-        // A byte order mark is no part of the first line's text.
-        var start = number == 1 && source.Content.StartsWith('\uFEFF') ? span.Start + 1 : span.Start;
-        var scan = LineScan.Of(source.Content, start, span.End);
+        var scan = LineScan.Of(source, number);
         var findingsBefore = sink.Count;
-        var isIndented = !scan.IsEmpty && scan.ContentStart > start;
         var node =
             scan.IsEmpty ? null
-            : ReportUnreadable(scan) ? KeepUnreadable(scan, isIndented)
-            : ReadContent(scan, isIndented);
+            : ReportUnreadable(scan) ? KeepUnreadable(scan)
+            : ReadContent(scan);
         lines.Add(
-            new LineSyntax(number, new SourceLocation(source, span), node, scan.CommentStart)
+            new LineSyntax(number, new SourceLocation(source, source.LineSpan(number)), node, scan.CommentStart)
             {
                 IsBad = sink.Count > findingsBefore,
             }
         );
     }
 
-    private SyntaxNode? ReadContent(LineScan scan, bool isIndented)
+    private SyntaxNode? ReadContent(LineScan scan)
     {
-        var content = At(scan.ContentStart, scan.ContentEnd);
-        if (isIndented)
+        var content = new SourceLocation(source, scan.Content);
+        if (scan.IsIndented)
         {
             switch (block)
             {
@@ -114,15 +111,15 @@ internal sealed class FileParser(SourceText source)
     }
 
     /// <summary>What stands before the place that cannot be read still ends a block above, and still names its part.</summary>
-    private StatementSyntax? KeepUnreadable(LineScan scan, bool isIndented)
+    private StatementSyntax? KeepUnreadable(LineScan scan)
     {
-        if (isIndented)
+        if (scan.IsIndented)
         {
             return null;
         }
 
         CloseBlock();
-        var content = At(scan.ContentStart, scan.Stray >= 0 ? scan.Stray : scan.OpenQuote);
+        var content = At(scan.Content.Start, scan.Stray >= 0 ? scan.Stray : scan.OpenQuote);
         block = OpensBlock(content) ? Block.Broken : Block.None;
         return Keep(WhatIsKnown(FirstWord(content), new LineReading(content, hasMarks: false)), statements);
     }
@@ -180,7 +177,7 @@ internal sealed class FileParser(SourceText source)
         {
             sink.Add(
                 LineFindings.UnclosedText.At(
-                    At(scan.OpenQuote, scan.ContentEnd),
+                    At(scan.OpenQuote, scan.Content.End),
                     "the quote that starts here does not end on this line",
                     "write the closing quote"
                 )

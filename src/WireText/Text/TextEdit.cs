@@ -31,13 +31,12 @@ public sealed record TextEdit(SourceLocation At, string NewText)
     public static TextEdit WithoutStatement(SourceLocation place)
     {
         var source = place.Source;
-        var line = source.LineSpan(place.Position.Line);
-        var statement = StatementAt(place);
-        if (source.Content[statement.Span.End..line.End].Contains('#', StringComparison.Ordinal))
+        if (ScanAt(place).HasComment)
         {
-            return new TextEdit(statement, "");
+            return new TextEdit(StatementAt(place), "");
         }
 
+        var line = source.LineSpan(place.Position.Line);
         var next = place.Position.Line < source.LineCount ? NextLine(source.Content, line.End) : line.End;
         return new TextEdit(new SourceLocation(source, TextSpan.FromBounds(line.Start, next)), "");
     }
@@ -61,21 +60,9 @@ public sealed record TextEdit(SourceLocation At, string NewText)
         return text;
     }
 
-    private static SourceLocation StatementAt(SourceLocation place)
-    {
-        var (source, line) = (place.Source, place.Source.LineSpan(place.Position.Line));
-        var end = line.Start;
-        var isQuoted = false;
-        while (end < line.End && (isQuoted || source.Content[end] != '#'))
-        {
-            isQuoted ^= source.Content[end] == '"';
-            end++;
-        }
+    private static SourceLocation StatementAt(SourceLocation place) => place with { Span = ScanAt(place).Content };
 
-        var text = source.Content[line.Start..end];
-        var start = line.Start + (text.Length - text.TrimStart().Length);
-        return new SourceLocation(source, TextSpan.FromBounds(start, line.Start + text.TrimEnd().Length));
-    }
+    private static LineScan ScanAt(SourceLocation place) => LineScan.Of(place.Source, place.Position.Line);
 
     private static string LineEndAfter(string text, int lineEnd)
     {

@@ -111,27 +111,25 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
         return Line.Tidy(text);
     }
 
-    /// <summary>One line of a source.</summary>
+    /// <summary>What one line of a source says, without its comment.</summary>
     private readonly record struct Line(SourceText Source, TextSpan Span)
     {
         public static Line Of(SourceLocation location) =>
-            new(location.Source, location.Source.LineSpan(location.Position.Line));
+            new(location.Source, LineScan.Of(location.Source, location.Position.Line).Content);
 
         public string Tidied => Tidy(Source.Slice(Span));
 
         public string TidiedFrom(int offset) => Tidy(Source.Slice(TextSpan.FromBounds(offset, Span.End)));
 
-        /// <summary>Single blanks, none at the ends, no comment; what is in quotes stays as it is.</summary>
-        public static string Tidy(string text)
-        {
-            return string.Join(' ', WordsIn(text).Select(word => text.Substring(word.Start, word.Length)));
-        }
+        /// <summary>Single blanks, none at the ends; what is in quotes stays as it is.</summary>
+        public static string Tidy(string text) =>
+            string.Join(' ', LineScan.WordsOf(text).Select(word => text.Substring(word.Start, word.Length)));
 
         /// <summary>The words that differ in another line with as many, so that columns and comment stay; else null.</summary>
         public ImmutableArray<TextEdit>? ChangedWords(string other)
         {
             var text = Source.Slice(Span);
-            var (old, now) = (WordsIn(text), WordsIn(other));
+            var (old, now) = (LineScan.WordsOf(text), LineScan.WordsOf(other));
             var (source, start) = (Source, Span.Start);
             return old.Count != now.Count
                 ? null
@@ -145,43 +143,6 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
                             word.Now
                         )),
                 ];
-        }
-
-        private static List<TextSpan> WordsIn(string text)
-        {
-            var words = new List<TextSpan>();
-            for (var start = 0; start < text.Length; )
-            {
-                if (char.IsWhiteSpace(text[start]))
-                {
-                    start++;
-                    continue;
-                }
-
-                if (text[start] == '#')
-                {
-                    break;
-                }
-
-                var end = WordEnd(text, start);
-                words.Add(TextSpan.FromBounds(start, end));
-                start = end;
-            }
-
-            return words;
-        }
-
-        private static int WordEnd(string text, int start)
-        {
-            var isQuoted = false;
-            var end = start;
-            while (end < text.Length && (isQuoted || !char.IsWhiteSpace(text[end])))
-            {
-                isQuoted ^= text[end] == '"';
-                end++;
-            }
-
-            return end;
         }
     }
 }
