@@ -60,7 +60,7 @@ internal sealed class BoxGrid
         var count = 0;
         foreach (var number in NearForNow(box))
         {
-            count += Shapes.Overlap(boxes[number], box) ? 1 : 0;
+            count += boxes[number].Overlaps(box) ? 1 : 0;
         }
 
         return count;

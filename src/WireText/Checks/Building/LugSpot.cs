@@ -24,16 +24,13 @@ internal readonly record struct LugSpot(Point At, double Radius)
         }
 
         return Conductors.TakesManyJoints(circuit.Lugs[lug]) ? new LugSpot(hole, Reach(part.Definition.Body))
-            : terminal.At is { } own ? new LugSpot(hole + Turned(own, given.Turn), 0)
+            : terminal.At is { } own ? new LugSpot(new Pose(hole, (int)given.Turn).OnPage(own), 0)
             : null;
     }
 
     /// <summary>The least that a wire from one to the other can measure.</summary>
-    public static double Distance(LugSpot one, LugSpot other)
-    {
-        var away = one.At - other.At;
-        return Math.Max(0, Math.Sqrt((away.X * away.X) + (away.Y * away.Y)) - one.Radius - other.Radius);
-    }
+    public static double Distance(LugSpot one, LugSpot other) =>
+        Math.Max(0, Point.Distance(one.At, other.At) - one.Radius - other.Radius);
 
     /// <summary>From the hole to the farthest point of the body.</summary>
     private static double Reach(BodyShape? body) =>
@@ -42,14 +39,5 @@ internal readonly record struct LugSpot(Point At, double Radius)
             BodyShape.Round round => round.Diameter / 2,
             BodyShape.Box box => Math.Sqrt((box.Width * box.Width) + (box.Height * box.Height)) / 2,
             _ => 0,
-        };
-
-    private static Point Turned(Point own, double turn) =>
-        turn switch
-        {
-            90 => new Point(-own.Y, own.X),
-            180 => new Point(-own.X, -own.Y),
-            270 => new Point(own.Y, -own.X),
-            _ => own,
         };
 }

@@ -69,14 +69,14 @@ internal sealed class PeakMarks
 
     private bool IsFree(Box box)
     {
-        var roomy = Boxes.Grown(box, Clearance);
+        var roomy = box.Grown(Clearance);
         return roomy.X >= scales.Plot.X
             && roomy.Y >= scales.Plot.Y
             && roomy.Right <= scales.Plot.Right
             && roomy.Bottom <= scales.Plot.Bottom
-            && !taken.Exists(other => Boxes.Touch(other, roomy))
+            && !taken.Exists(other => other.Overlaps(roomy))
             && !lines.Any(line =>
-                Enumerable.Range(1, line.Count - 1).Any(i => Boxes.Meets(roomy, line[i - 1], line[i]))
+                Enumerable.Range(1, line.Count - 1).Any(i => new Segment(line[i - 1], line[i]).Meets(roomy))
             );
     }
 }

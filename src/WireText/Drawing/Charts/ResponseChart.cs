@@ -212,7 +212,7 @@ public sealed class ResponseChart
                 Tokens.NameSize,
                 theme.QuietInk
             );
-            var ground = Boxes.Grown(text.Bounds, Tokens.NameSize / 2);
+            var ground = text.Bounds.Grown(Tokens.NameSize / 2);
             items.Add(new RectangleShape("ground", ground, 0, Paint.Filled(theme.Paper)));
             items.Add(text);
         }

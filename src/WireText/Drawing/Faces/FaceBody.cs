@@ -32,13 +32,7 @@ internal abstract record FaceBody
 
         public override double DepthTowards(Side side, Point at)
         {
-            var (along, across) = side switch
-            {
-                Side.North => (-at.Y, at.X),
-                Side.East => (at.X, at.Y),
-                Side.South => (at.Y, at.X),
-                _ => (-at.X, at.Y),
-            };
+            var (along, across) = side.Split(at);
             var half = (Radius * Radius) - (across * across);
             return half <= 0 ? double.NegativeInfinity : Math.Sqrt(half) - along;
         }

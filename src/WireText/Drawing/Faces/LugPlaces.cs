@@ -100,13 +100,7 @@ internal static class LugPlaces
         for (var other = 0; other < places.Length; other++)
         {
             var away = places[other] - at;
-            var (along, across) = side switch
-            {
-                Side.North => (-away.Y, away.X),
-                Side.East => (away.X, away.Y),
-                Side.South => (away.Y, away.X),
-                _ => (-away.X, away.Y),
-            };
+            var (along, across) = side.Split(away);
             if (other != index && along > 0 && Math.Abs(across) < InTheWay)
             {
                 return true;

@@ -29,7 +29,7 @@ internal static class TextSpot
                 var centre = new Point(column * Step, row * Step);
                 var distance = (centre.X * centre.X) + (centre.Y * centre.Y);
                 var box = Box.Around(centre, text.Width, text.Height);
-                if (distance < nearest && body.Contains(box, inset) && !taken.Exists(t => Touch(t, box)))
+                if (distance < nearest && body.Contains(box, inset) && !taken.Exists(t => t.Overlaps(box)))
                 {
                     (best, nearest) = (box, distance);
                 }
@@ -48,7 +48,7 @@ internal static class TextSpot
             DrawnText.Width(lug.Label, TextWeight.Medium, Tokens.LugLabelSize),
             Tokens.LugLabelSize * DrawnText.CapHeight
         );
-        yield return Grown(LabelBox(body, lug, label), Tokens.LabelGap);
+        yield return LabelBox(body, lug, label).Grown(Tokens.LabelGap);
 
         if (body.Contains(lug.At, 0))
         {
@@ -59,7 +59,7 @@ internal static class TextSpot
     /// <summary>Where a lug's label goes when nothing is in the way: on the side away from where its wires leave.</summary>
     public static Box LabelBox(FaceBody body, FaceLug lug, Size label)
     {
-        var away = Unit(lug.Outward);
+        var away = lug.Outward.Towards(1);
         var half = away.X == 0 ? label.Height / 2 : label.Width / 2;
         var reach = (Tokens.JointDiameter / 2) + Tokens.LabelGap + half;
         var depth = -body.DepthTowards(lug.Outward, lug.At);
@@ -74,26 +74,7 @@ internal static class TextSpot
         return Box.Around(centre, label.Width, label.Height);
     }
 
-    public static Point Unit(Side side) =>
-        side switch
-        {
-            Side.North => new Point(0, -1),
-            Side.East => new Point(1, 0),
-            Side.South => new Point(0, 1),
-            _ => new Point(-1, 0),
-        };
-
-    private static Box WayOut(FaceLug lug, double depth)
-    {
-        var outward = Unit(lug.Outward);
-        var end = new Point(lug.At.X + (outward.X * depth), lug.At.Y + (outward.Y * depth));
-        var (x, y) = (Math.Min(lug.At.X, end.X), Math.Min(lug.At.Y, end.Y));
-        var way = new Box(x, y, Math.Abs(end.X - lug.At.X), Math.Abs(end.Y - lug.At.Y));
-        return Grown(way, (Tokens.WireCore / 2) + Tokens.Casing + Tokens.LabelGap);
-    }
-
-    private static Box Grown(Box box, double by) =>
-        new(box.X - by, box.Y - by, box.Width + (2 * by), box.Height + (2 * by));
-
-    private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
+    private static Box WayOut(FaceLug lug, double depth) =>
+        Box.Spanning(lug.At, lug.At + lug.Outward.Towards(depth))
+            .Grown((Tokens.WireCore / 2) + Tokens.Casing + Tokens.LabelGap);
 }

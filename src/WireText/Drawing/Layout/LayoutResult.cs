@@ -19,15 +19,10 @@ public enum LayoutEffort
 /// <param name="Label">Where its outside label goes; null when it has none.</param>
 public sealed record PlacedPart(LayoutPart Part, Point At, int Turn, Box? Label)
 {
+    public Pose Pose => new(At, Turn);
+
     /// <summary>A point of the part's own frame, on the page.</summary>
-    public Point OnPage(Point own) =>
-        Turn switch
-        {
-            90 => new Point(At.X - own.Y, At.Y + own.X),
-            180 => new Point(At.X - own.X, At.Y - own.Y),
-            270 => new Point(At.X + own.Y, At.Y - own.X),
-            _ => At + own,
-        };
+    public Point OnPage(Point own) => Pose.OnPage(own);
 }
 
 /// <summary>One wire's path. It starts and ends on its own lugs or surfaces, runs only along the axes but for a last short stretch at each end, crosses no body but those it ends on, and shares no length with another wire.</summary>

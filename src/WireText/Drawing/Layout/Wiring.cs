@@ -90,8 +90,6 @@ internal sealed class Wiring
     public Point Own(int terminal)
     {
         var t = Terminals[terminal];
-        return t.IsSurface
-            ? Shapes.BoundsOf(Parts[t.Part].Surfaces[t.Index].Shape).Centre
-            : Parts[t.Part].Lugs[t.Index].At;
+        return t.IsSurface ? Parts[t.Part].Surfaces[t.Index].Shape.Bounds.Centre : Parts[t.Part].Lugs[t.Index].At;
     }
 }

@@ -175,7 +175,7 @@ internal sealed class CloseUp
     {
         var size = Tokens.LugLabelSize;
         var away = (2 * Tokens.LabelGap) + (WidthOf(way) / 2) + Tokens.LabelTouch;
-        var towards = TextSpot.Unit(way.Side);
+        var towards = way.Side.Towards(1);
         return TextItem.Centred(
             "way",
             way.To,

@@ -54,15 +54,15 @@ internal sealed class CloseUpCut
     /// <summary>The part and the wires within it, and a little round them.</summary>
     private Box RegionOf()
     {
-        var box = _part.DrawnOutlines().Select(ScenePart.BoundsOf).Aggregate(Boxes.Union);
+        var box = _part.DrawnOutlines().Select(outline => outline.Bounds).Aggregate(Box.Union);
         foreach (var lug in _part.Face.Lugs)
         {
-            box = Boxes.Union(box, Box.Around(_part.OnPage(lug.At), 0, 0));
+            box = Box.Union(box, Box.Around(_part.OnPage(lug.At), 0, 0));
         }
 
         foreach (var wire in _scene.Wires.Where(wire => IsOwn(wire.Wire.From) && IsOwn(wire.Wire.To)))
         {
-            box = wire.Route.Points.Aggregate(box, (all, point) => Boxes.Union(all, Box.Around(point, 0, 0)));
+            box = wire.Route.Points.Aggregate(box, (all, point) => Box.Union(all, Box.Around(point, 0, 0)));
         }
 
         var (left, right) = (EdgeAt(box.X, -1, point => point.X), EdgeAt(box.Right, 1, point => point.X));
@@ -161,7 +161,7 @@ internal sealed class CloseUpCut
                 new WayOut(
                     DrawnText.Clean(_scene.Circuit.NameOf(to)),
                     Larger(kept[^1]),
-                    Towards(kept[^2], kept[^1]),
+                    SideDirections.Of(kept[^1] - kept[^2]),
                     IsInside: kept.Length == points.Length && kept[^1] == points[^1]
                 )
             );
@@ -174,7 +174,7 @@ internal sealed class CloseUpCut
     {
         for (var i = 1; i < points.Length; i++)
         {
-            if (!Holds(points[i]))
+            if (!Region.Contains(points[i]))
             {
                 return [.. points.Take(i), Border(points[i - 1], points[i])];
             }
@@ -182,9 +182,6 @@ internal sealed class CloseUpCut
 
         return points;
     }
-
-    private bool Holds(Point at) =>
-        at.X >= Region.X && at.X <= Region.Right && at.Y >= Region.Y && at.Y <= Region.Bottom;
 
     /// <summary>Where a stretch that begins inside the region leaves it.</summary>
     private Point Border(Point from, Point to)
@@ -199,17 +196,12 @@ internal sealed class CloseUpCut
     private static double Share(double from, double to, double border) =>
         Math.Abs(to - from) < 1e-9 ? 1 : Math.Clamp((border - from) / (to - from), 0, 1);
 
-    private static Side Towards(Point from, Point to) =>
-        Math.Abs(to.X - from.X) > Math.Abs(to.Y - from.Y) ? (to.X > from.X ? Side.East : Side.West)
-        : to.Y > from.Y ? Side.South
-        : Side.North;
-
     private RoutedWire Larger(RoutedWire route, ImmutableArray<Point> kept) =>
         route with
         {
             Points = [.. kept.Select(Larger)],
-            Hops = [.. route.Hops.Where(Holds).Select(Larger)],
-            Gaps = [.. route.Gaps.Where(Holds).Select(Larger)],
+            Hops = [.. route.Hops.Where(Region.Contains).Select(Larger)],
+            Gaps = [.. route.Gaps.Where(Region.Contains).Select(Larger)],
             Tag = null,
         };
 

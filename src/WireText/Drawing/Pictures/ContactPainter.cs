@@ -30,7 +30,7 @@ internal sealed class ContactPainter(Scene scene, Trace trace)
     /// </summary>
     private static Point[] Way(ScenePart part, Point from, Point to)
     {
-        var length = WirePath.Distance(from, to);
+        var length = Point.Distance(from, to);
         if (length == 0)
         {
             return [from, to];

@@ -12,7 +12,7 @@ internal sealed class LabelSpace
     private const int OnOutline = 120;
 
     private readonly List<Box> _taken = [];
-    private readonly List<(Point From, Point To)> _wires = [];
+    private readonly List<Segment> _wires = [];
     private readonly List<Outline> _outlines = [];
     private readonly Box _page;
 
@@ -29,7 +29,7 @@ internal sealed class LabelSpace
         {
             for (var i = 1; i < route.Points.Length; i++)
             {
-                _wires.Add((route.Points[i - 1], route.Points[i]));
+                _wires.Add(new Segment(route.Points[i - 1], route.Points[i]));
             }
 
             if (route.Tag is { } tag)
@@ -75,8 +75,8 @@ internal sealed class LabelSpace
             )
             {
                 // From the edge of the body, with the mark of a coil's end on it.
-                var root = WirePath.Along(part.RootOf(lug), lug.At, Tokens.EyeletDiameter - Tokens.CoilEnd);
-                _wires.Add((part.OnPage(root), part.OnPage(lug.At)));
+                var root = part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter - Tokens.CoilEnd);
+                _wires.Add(new Segment(part.OnPage(root), part.OnPage(lug.At)));
             }
         }
     }
@@ -87,9 +87,9 @@ internal sealed class LabelSpace
     public LabelSpace Near(Box box)
     {
         var near = new LabelSpace(_page);
-        near._taken.AddRange(_taken.Where(taken => Boxes.Touch(taken, box)));
-        near._wires.AddRange(_wires.Where(wire => Boxes.Meets(box, wire.From, wire.To)));
-        near._outlines.AddRange(_outlines.Where(outline => Boxes.Touch(ScenePart.BoundsOf(outline), box)));
+        near._taken.AddRange(_taken.Where(taken => taken.Overlaps(box)));
+        near._wires.AddRange(_wires.Where(wire => wire.Meets(box)));
+        near._outlines.AddRange(_outlines.Where(outline => outline.Bounds.Overlaps(box)));
         return near;
     }
 
@@ -97,14 +97,14 @@ internal sealed class LabelSpace
     public double CostOfLabel(Box label)
     {
         const double Cramped = 4;
-        var cost = IsInside(_page, label) ? 0.0 : 100 * Touching;
-        cost += (Hits(Boxes.Grown(label, Tokens.LabelTouch)) * (double)Touching);
+        var cost = _page.Contains(label) ? 0.0 : 100 * Touching;
+        cost += (Hits(label.Grown(Tokens.LabelTouch)) * (double)Touching);
         if (cost < Touching)
         {
-            cost += Hits(Boxes.Grown(label, Tokens.LabelGap)) * Cramped;
+            cost += Hits(label.Grown(Tokens.LabelGap)) * Cramped;
         }
 
-        var line = Boxes.Grown(label, Tokens.LabelTouch + (Tokens.PartLine / 2));
+        var line = label.Grown(Tokens.LabelTouch + (Tokens.PartLine / 2));
         foreach (var outline in _outlines)
         {
             cost += IsOnLine(outline, line) ? OnOutline / 2 : 0;
@@ -115,16 +115,16 @@ internal sealed class LabelSpace
 
     private int Hits(Box box)
     {
-        var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
+        var reach = box.Grown((Tokens.WireCore / 2) + Tokens.Casing);
         var count = 0;
         foreach (var taken in _taken)
         {
-            count += Boxes.Touch(taken, box) ? 1 : 0;
+            count += taken.Overlaps(box) ? 1 : 0;
         }
 
-        foreach (var (from, to) in _wires)
+        foreach (var wire in _wires)
         {
-            count += Boxes.Meets(reach, from, to) ? 1 : 0;
+            count += wire.Meets(reach) ? 1 : 0;
         }
 
         return count;
@@ -133,19 +133,19 @@ internal sealed class LabelSpace
     /// <summary>True when a wire that does not end there runs between a label and its lug.</summary>
     public bool IsWireBetween(Box label, Point lug)
     {
-        var between = (From: label.Centre, To: WirePath.Along(lug, label.Centre, Tokens.JointDiameter / 2));
+        var between = new Segment(label.Centre, lug.Towards(label.Centre, Tokens.JointDiameter / 2));
         return _wires.Any(wire =>
-            WirePath.Distance(wire.From, lug) > Tokens.EyeletDiameter
-            && WirePath.Distance(wire.To, lug) > Tokens.EyeletDiameter
-            && Boxes.Cross(wire, between)
+            Point.Distance(wire.From, lug) > Tokens.EyeletDiameter
+            && Point.Distance(wire.To, lug) > Tokens.EyeletDiameter
+            && Segment.Cross(wire, between)
         );
     }
 
     /// <summary>A place for the word that a row of lugs has in common, taken from now on.</summary>
     public LugLabels.Spot PlaceSection(ScenePart part, ImmutableArray<FaceLug> lugs, Size size)
     {
-        var row = lugs.Select(lug => Box.Around(part.OnPage(lug.At), 0, 0)).Aggregate(Boxes.Union);
-        var outward = TextSpot.Unit(part.OnPage(lugs[0].Outward));
+        var row = lugs.Select(lug => Box.Around(part.OnPage(lug.At), 0, 0)).Aggregate(Box.Union);
+        var outward = part.OnPage(lugs[0].Outward).Towards(1);
         var candidates =
             from away in new[] { 4.2, 5.0, 5.8, 6.6, 3.4, 7.4, -3.4, -4.2 }
             from aside in new[] { 0.0, 2, -2, 4, -4, 6, -6, 8, -8, 10, -10, 12, -12 }
@@ -188,36 +188,33 @@ internal sealed class LabelSpace
 
     private int Cost(Box label)
     {
-        var box = Boxes.Grown(label, Tokens.LabelGap / 2);
-        var cost = _taken.Count(taken => Boxes.Touch(taken, box)) * Touching;
-        var reach = Boxes.Grown(box, (Tokens.WireCore / 2) + Tokens.Casing);
-        cost += _wires.Count(wire => Boxes.Meets(reach, wire.From, wire.To)) * Touching;
+        var box = label.Grown(Tokens.LabelGap / 2);
+        var cost = _taken.Count(taken => taken.Overlaps(box)) * Touching;
+        var reach = box.Grown((Tokens.WireCore / 2) + Tokens.Casing);
+        cost += _wires.Count(wire => wire.Meets(reach)) * Touching;
         cost += _outlines.Count(outline => IsOnLine(outline, box)) * OnOutline;
-        return cost + (IsInside(_page, label) ? 0 : 100 * Touching);
+        return cost + (_page.Contains(label) ? 0 : 100 * Touching);
     }
-
-    private static bool IsInside(Box outer, Box inner) =>
-        inner.X >= outer.X && inner.Y >= outer.Y && inner.Right <= outer.Right && inner.Bottom <= outer.Bottom;
 
     /// <summary>True when the line itself runs through a box, which lies neither wholly inside nor wholly outside.</summary>
     private static bool IsOnLine(Outline outline, Box box)
     {
         if (outline is not Outline.Circle circle)
         {
-            var bounds = ScenePart.BoundsOf(outline);
-            return Boxes.Touch(bounds, box) && !IsInside(bounds, box);
+            var bounds = outline.Bounds;
+            return bounds.Overlaps(box) && !bounds.Contains(box);
         }
 
         var far = Math.Max(
             Math.Max(
-                WirePath.Distance(circle.Centre, new Point(box.X, box.Y)),
-                WirePath.Distance(circle.Centre, new Point(box.Right, box.Y))
+                Point.Distance(circle.Centre, new Point(box.X, box.Y)),
+                Point.Distance(circle.Centre, new Point(box.Right, box.Y))
             ),
             Math.Max(
-                WirePath.Distance(circle.Centre, new Point(box.X, box.Bottom)),
-                WirePath.Distance(circle.Centre, new Point(box.Right, box.Bottom))
+                Point.Distance(circle.Centre, new Point(box.X, box.Bottom)),
+                Point.Distance(circle.Centre, new Point(box.Right, box.Bottom))
             )
         );
-        return Boxes.Distance(box, circle.Centre) < circle.Radius && far > circle.Radius;
+        return box.DistanceTo(circle.Centre) < circle.Radius && far > circle.Radius;
     }
 }

@@ -187,7 +187,7 @@ internal sealed class Legend
     private IEnumerable<PictureItem> HopSample(Point from, Point to)
     {
         var style = WireStyle.Of(_theme, (InsulationColour?)null);
-        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var middle = from.Towards(to, Tokens.LegendSample / 2);
         var half = new Point(0, Tokens.LegendSample / 4);
         foreach (var item in Sample(style, middle - half, middle + half))
         {
@@ -203,7 +203,7 @@ internal sealed class Legend
     private IEnumerable<PictureItem> GapSample(Point from, Point to)
     {
         var style = WireStyle.Of(_theme, (InsulationColour?)null);
-        var middle = WirePath.Along(from, to, Tokens.LegendSample / 2);
+        var middle = from.Towards(to, Tokens.LegendSample / 2);
         var half = new Point(0, Tokens.LegendSample / 4);
         var air = new Point((style.OuterWidth / 2) + Tokens.Gap, 0);
         return
@@ -215,13 +215,13 @@ internal sealed class Legend
     }
 
     private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
-        LugPainter.Eyelet(_theme, WirePath.Along(left, right, Tokens.LegendSample / 2), "sample", "sample");
+        LugPainter.Eyelet(_theme, left.Towards(right, Tokens.LegendSample / 2), "sample", "sample");
 
     private IEnumerable<PictureItem> SpliceSample(Point left, Point right)
     {
-        var box = Boxes.Grown(Boxes.Around(left, right), Tokens.SpliceSampleHeight / 2);
+        var box = Box.Spanning(left, right).Grown(Tokens.SpliceSampleHeight / 2);
         var sleeve = box with { X = left.X, Width = right.X - left.X };
-        var inner = Boxes.Grown(sleeve, -Tokens.SleeveLine * 2);
+        var inner = sleeve.Grown(-Tokens.SleeveLine * 2);
         var line = new Paint(_theme.Paper, _theme.PartLine, Tokens.PartLine);
         yield return new RectangleShape("sample", sleeve, sleeve.Height / 2, line);
         yield return new RectangleShape(
@@ -235,7 +235,7 @@ internal sealed class Legend
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {
         var line = new Paint(_theme.Ink, _theme.Ink, Tokens.DetailLine);
-        var (start, finish) = (WirePath.Along(left, right, 2), WirePath.Along(right, left, 2));
+        var (start, finish) = (left.Towards(right, 2), right.Towards(left, 2));
         yield return new CircleShape("sample", start, Tokens.CoilEnd, line);
         yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = _theme.Paper });
     }

@@ -48,16 +48,16 @@ internal sealed class LugLabels
     private LugLabels(Scene scene, ScenePart part, LabelSpace space)
     {
         const double Around = 30;
-        (_space, _part) = (space.Near(Boxes.Grown(part.Bounds, Around)), part);
+        (_space, _part) = (space.Near(part.Bounds.Grown(Around)), part);
         _lugs = [.. part.Face.Lugs];
         _at = [.. _lugs.Select(lug => part.OnPage(lug.At))];
         _stems = [.. _lugs.Select(StemOf)];
         _others =
         [
             .. scene
-                .Parts.Where(other => other != part && Shapes.Distance(other.Bounds, part.Bounds) < Around)
+                .Parts.Where(other => other != part && Box.Distance(other.Bounds, part.Bounds) < Around)
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
-                .Where(lug => _at.Any(own => WirePath.Distance(own, lug) < 4 * Reach)),
+                .Where(lug => _at.Any(own => Point.Distance(own, lug) < 4 * Reach)),
         ];
         _candidates = [.. _lugs.Select((_, lug) => CandidatesOf(lug))];
         _chosen = new int[_lugs.Length];
@@ -88,9 +88,7 @@ internal sealed class LugLabels
         new(
             chosen.Box,
             chosen.Cost < Hard
-                && Enumerable
-                    .Range(0, lug)
-                    .All(other => !Boxes.Touch(chosen.Box, _candidates[other][_chosen[other]].Box))
+                && Enumerable.Range(0, lug).All(other => !chosen.Box.Overlaps(_candidates[other][_chosen[other]].Box))
         );
 
     /// <summary>The lugs with the fewest good places first; then each again, given the others, while that is better.</summary>
@@ -139,15 +137,15 @@ internal sealed class LugLabels
 
     private double Between(int lug, Candidate mine, int other, Candidate its)
     {
-        if (Boxes.Touch(Boxes.Grown(mine.Box, Tokens.LabelGap), its.Box))
+        if (mine.Box.Grown(Tokens.LabelGap).Overlaps(its.Box))
         {
             return Hard;
         }
 
         var cost = 0.0;
-        cost += Shapes.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
-        cost += Shapes.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
-        cost += Boxes.Touch(Boxes.Widened(mine.Box, WordGap), its.Box) ? ReadsAsOne : 0;
+        cost += Box.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
+        cost += Box.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += mine.Box.Widened(WordGap).Overlaps(its.Box) ? ReadsAsOne : 0;
         var areInARow = IsInARow(_lugs[lug], _lugs[other]);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
     }
@@ -162,8 +160,8 @@ internal sealed class LugLabels
         var at = _part.OnPage(lug.At);
         var isOnBoard = lug.Look == LugLook.Tab && _part.Face.Layout.Body.Length > 1;
         return lug.Look == LugLook.Riveted || isOnBoard
-            ? Boxes.Around(at, at)
-            : Boxes.Around(_part.OnPage(WirePath.Along(_part.RootOf(lug), lug.At, Tokens.EyeletDiameter)), at);
+            ? Box.Spanning(at, at)
+            : Box.Spanning(_part.OnPage(_part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), at);
     }
 
     private Candidate[] CandidatesOf(int lug)
@@ -172,10 +170,10 @@ internal sealed class LugLabels
             DrawnText.Width(_lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
             (Tokens.LugLabelSize * DrawnText.CapHeight) + DescentOf(_part)
         );
-        var places = Boxes.Grown(_stems[lug], Reach);
+        var places = _stems[lug].Grown(Reach);
         var (width, height) = (places.Width + size.Width, places.Height + size.Height);
         var reached = Box.Around(places.Centre, width + size.Width, height + size.Height);
-        var near = _space.Near(Boxes.Grown(reached, Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
+        var near = _space.Near(reached.Grown(Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
         var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
         var spots = new List<(Box Box, double Distance, double Least)>();
         for (var row = -rows; row <= rows; row++)
@@ -184,11 +182,8 @@ internal sealed class LugLabels
             {
                 var centre = places.Centre + new Point(column * Step, row * Step);
                 var box = Box.Around(centre, size.Width, size.Height);
-                var distance = Shapes.Distance(box, _stems[lug]);
-                if (
-                    distance <= Reach
-                    && Boxes.Distance(box, _at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch
-                )
+                var distance = Box.Distance(box, _stems[lug]);
+                if (distance <= Reach && box.DistanceTo(_at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch)
                 {
                     spots.Add((box, distance, (PerMillimetre * distance) + AsideCost(lug, box)));
                 }
@@ -243,12 +238,12 @@ internal sealed class LugLabels
         var cost = near.CostOfLabel(box);
         for (var other = 0; other < _stems.Length; other++)
         {
-            cost += other == lug ? 0 : CostBeside(Shapes.Distance(box, _stems[other]), distance);
+            cost += other == lug ? 0 : CostBeside(Box.Distance(box, _stems[other]), distance);
         }
 
         foreach (var other in _others)
         {
-            cost += CostBeside(Boxes.Distance(box, other), distance);
+            cost += CostBeside(box.DistanceTo(other), distance);
         }
 
         return cost + (cost < Hard && near.IsWireBetween(box, _at[lug]) ? AcrossAWire : 0);
@@ -262,7 +257,7 @@ internal sealed class LugLabels
     /// <summary>Best is straight inwards, away from where wires leave; then beside it; last outwards. Off the lug's own lines costs too.</summary>
     private double AsideCost(int lug, Box box)
     {
-        var outward = TextSpot.Unit(_part.OnPage(_lugs[lug].Outward));
+        var outward = _part.OnPage(_lugs[lug].Outward).Towards(1);
         var away = box.Centre - _stems[lug].Centre;
         var along = (away.X * outward.X) + (away.Y * outward.Y);
         var across = (away.X * outward.Y) - (away.Y * outward.X);

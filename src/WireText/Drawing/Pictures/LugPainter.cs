@@ -91,7 +91,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                     PathShape.Through(
                         "lead",
                         style.CorePaint,
-                        part.OnPage(WirePath.Along(lug.At, part.RootOf(lug), Tokens.EyeletDiameter)),
+                        part.OnPage(lug.At.Towards(part.RootOf(lug), Tokens.EyeletDiameter)),
                         at
                     )
                 );

@@ -57,7 +57,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private RectangleShape Tab(Point root, FaceLug lug)
     {
-        var tab = Boxes.Grown(Boxes.Around(part.OnPage(root), part.OnPage(lug.At)), Tokens.TabWidth / 2);
+        var tab = Box.Spanning(part.OnPage(root), part.OnPage(lug.At)).Grown(Tokens.TabWidth / 2);
         return new RectangleShape(
             "tab",
             tab,
@@ -184,7 +184,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     private void PaintBobbins()
     {
         var coils = _part.Elements.Select(e => scene.Circuit.Elements[e]).OfType<Coil>().ToImmutableArray();
-        var body = ScenePart.BoundsOf(MainOutline);
+        var body = MainOutline.Bounds;
         var count = Math.Clamp(coils.Length, 1, 4);
         var names = part.Face.Inside;
         var strip = count > 1 && !names.IsEmpty ? FaceLine.SizeOf(names).Height + 1 : 1.5;
@@ -247,7 +247,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     /// <summary>The barrel, and the springs: the tip's is the long one.</summary>
     private void PaintJack()
     {
-        var body = ScenePart.BoundsOf(MainOutline);
+        var body = MainOutline.Bounds;
         var barrel = part.BarrelRadius;
         var centre = part.OnPage(body.Centre);
         var spring = new Paint(null, _theme.PartLine, Tokens.SpringWidth + (2 * Tokens.DetailLine))
@@ -268,7 +268,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private void PaintHatching()
     {
-        var box = part.OnPage(ScenePart.BoundsOf(MainOutline));
+        var box = part.OnPage(MainOutline.Bounds);
         for (var along = Tokens.HatchPitch; along < box.Width + box.Height; along += Tokens.HatchPitch)
         {
             // From the top or right edge down to the left or bottom edge, at 45°.
@@ -280,7 +280,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private void PaintRing(double share)
     {
-        var bounds = ScenePart.BoundsOf(MainOutline);
+        var bounds = MainOutline.Bounds;
         var radius = Math.Min(bounds.Width, bounds.Height) / 2 * share;
         _items.Add(new CircleShape("detail", part.OnPage(bounds.Centre), radius, Detail));
     }
@@ -293,7 +293,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             .GroupBy(lug => Math.Round(lug.At.Y, 3))
             .Where(row => row.Count() > 1)
             .OrderBy(row => row.Key);
-        var body = Boxes.Grown(ScenePart.BoundsOf(MainOutline), -Tokens.RailInset);
+        var body = MainOutline.Bounds.Grown(-Tokens.RailInset);
         foreach (var row in rows)
         {
             var half = Tokens.RailWidth / 2;
@@ -308,13 +308,13 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     /// <summary>The round board of a rotary switch and its shaft in the middle, where no lug sits there.</summary>
     private void PaintRotaryWafer()
     {
-        var body = ScenePart.BoundsOf(MainOutline);
+        var body = MainOutline.Bounds;
         var radius = (Math.Min(body.Width, body.Height) / 2) - Tokens.RailInset;
         var centre = part.OnPage(body.Centre);
         _items.Add(new CircleShape("rail", centre, radius, Pictures.Paint.Filled(_theme.PartFill)));
         if (
             part.Face.Inside.IsEmpty
-            && part.Face.Lugs.All(lug => WirePath.Distance(lug.At, body.Centre) > Tokens.ShaftDiameter)
+            && part.Face.Lugs.All(lug => Point.Distance(lug.At, body.Centre) > Tokens.ShaftDiameter)
         )
         {
             PaintRing(Tokens.ShaftDiameter / Math.Min(body.Width, body.Height));
@@ -330,7 +330,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             return;
         }
 
-        var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Boxes.Union);
+        var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Box.Union);
         var block = new Box(box.X - 2.4, box.Y - 2.2, box.Width + 4.8, box.Height + 4.4);
         _items.Add(
             new RectangleShape(
@@ -344,7 +344,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private void PaintWinding()
     {
-        var box = ScenePart.BoundsOf(MainOutline);
+        var box = MainOutline.Bounds;
         foreach (var x in new[] { box.X + 1.6, box.Right - 1.6 })
         {
             _items.Add(
@@ -360,13 +360,13 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private void PaintSleeve()
     {
-        var box = part.OnPage(Boxes.Grown(ScenePart.BoundsOf(MainOutline), -0.7));
+        var box = part.OnPage(MainOutline.Bounds.Grown(-0.7));
         _items.Add(new RectangleShape("detail", box, Math.Min(box.Width, box.Height) / 2, Detail));
     }
 
     private void PaintPlus()
     {
-        var box = ScenePart.BoundsOf(MainOutline);
+        var box = MainOutline.Bounds;
         var at = part.OnPage(new Point(box.X + 1.2, box.Y + 1.4));
         _items.Add(TextItem.Centred("mark", "+", at, TextWeight.SemiBold, Tokens.LugLabelSize, _theme.Ink));
     }

@@ -50,9 +50,9 @@ internal static class PartText
     /// <summary>A turned part has its words upright when the body still holds them beside the names of its leads.</summary>
     private static bool FitsUpright(ScenePart part, Box turned, Size size)
     {
-        var body = part.OnPage(ScenePart.BoundsOf(part.Face.Layout.Body[0]));
+        var body = part.OnPage(part.Face.Layout.Body[0].Bounds);
         var upright = Box.Around(turned.Centre, size.Width, size.Height);
-        return part.Face.Lugs.All(lug => lug.Look == LugLook.Lead && !Boxes.Touch(upright, NameOf(part, lug)))
+        return part.Face.Lugs.All(lug => lug.Look == LugLook.Lead && !upright.Overlaps(NameOf(part, lug)))
             && upright.X > body.X
             && upright.Right < body.Right
             && upright.Y > body.Y
@@ -62,7 +62,7 @@ internal static class PartText
     /// <summary>Where the name of a lead stands when nothing is in the way: inside the edge that it comes out of.</summary>
     private static Box NameOf(ScenePart part, FaceLug lead)
     {
-        var outward = TextSpot.Unit(part.OnPage(lead.Outward));
+        var outward = part.OnPage(lead.Outward).Towards(1);
         var root = part.OnPage(part.RootOf(lead));
         var width = DrawnText.Width(lead.Label, TextWeight.Medium, Tokens.LugLabelSize);
         var (alongX, alongY) = (Tokens.LabelGap + (width / 2), Tokens.LabelGap + (Tokens.LugLabelSize / 2));

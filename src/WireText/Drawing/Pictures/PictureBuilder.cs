@@ -14,7 +14,7 @@ public static class PictureBuilder
     public static Picture Build(Circuit circuit, LayoutResult layout, PictureOptions options)
     {
         // Lug labels and the numbers of findings reach a little beyond what layout counts.
-        var drawing = Boxes.Grown(layout.Extent, Tokens.LabelMargin);
+        var drawing = layout.Extent.Grown(Tokens.LabelMargin);
         var width = Math.Max(drawing.Width + (2 * Tokens.PageMargin), Tokens.NarrowestPage);
         var left = (width - drawing.Width) / 2;
         var moved = LayoutShift.By(layout, new Point(left - drawing.X, Tokens.PageMargin - drawing.Y));

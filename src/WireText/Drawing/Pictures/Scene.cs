@@ -114,28 +114,18 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
 {
     public int Index => Face.Part;
 
-    public Point OnPage(Point own) => Placed.OnPage(own);
+    public Point OnPage(Point own) => Placed.Pose.OnPage(own);
 
-    public Box OnPage(Box own)
-    {
-        var (a, b) = (OnPage(new Point(own.X, own.Y)), OnPage(new Point(own.Right, own.Bottom)));
-        return Boxes.Around(a, b);
-    }
+    public Box OnPage(Box own) => Placed.Pose.OnPage(own);
 
-    public Side OnPage(Side side) => (Side)(((int)side + (Placed.Turn / 90)) % 4);
+    public Side OnPage(Side own) => Placed.Pose.OnPage(own);
 
-    public Outline OnPage(Outline outline) =>
-        outline switch
-        {
-            Outline.Circle circle => new Outline.Circle(OnPage(circle.Centre), circle.Radius),
-            Outline.Rectangle rectangle => new Outline.Rectangle(OnPage(rectangle.Box)),
-            _ => outline,
-        };
+    public Outline OnPage(Outline own) => Placed.Pose.OnPage(own);
 
     /// <summary>Where a lug outside the body comes out of it, in the part's own frame: a little inside its edge.</summary>
     public Point RootOf(FaceLug lug)
     {
-        var bounds = BoundsOf(Face.Layout.Body[0]);
+        var bounds = Face.Layout.Body[0].Bounds;
         return lug.Outward switch
         {
             Side.North => new Point(lug.At.X, Math.Max(bounds.Y, lug.At.Y) + Tokens.EyeletDiameter),
@@ -150,22 +140,22 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
     {
         get
         {
-            var body = BoundsOf(Face.Layout.Body[0]);
+            var body = Face.Layout.Body[0].Bounds;
             return Math.Min(body.Width, body.Height) * 0.2;
         }
     }
 
     /// <summary>The springs of a jack, each from its lug: the tip's is the long one, right across the barrel.</summary>
-    public IEnumerable<(Point From, Point To)> Springs()
+    public IEnumerable<Segment> Springs()
     {
-        var centre = BoundsOf(Face.Layout.Body[0]).Centre;
+        var centre = Face.Layout.Body[0].Bounds.Centre;
         foreach (var lug in Face.Lugs)
         {
             var isTip = string.Equals(lug.Label, "tip", StringComparison.OrdinalIgnoreCase);
-            var reach = WirePath.Distance(lug.At, centre) + (BarrelRadius * (isTip ? 1.9 : -1));
+            var reach = Point.Distance(lug.At, centre) + (BarrelRadius * (isTip ? 1.9 : -1));
             if (reach > 0)
             {
-                yield return (OnPage(lug.At), OnPage(WirePath.Along(lug.At, centre, reach)));
+                yield return new Segment(OnPage(lug.At), OnPage(lug.At.Towards(centre, reach)));
             }
         }
     }
@@ -191,17 +181,9 @@ internal sealed record ScenePart(Face Face, PlacedPart Placed)
     /// <summary>What the body takes up on the page.</summary>
     public Box Bounds =>
         Face
-            .Layout.Body.Select(outline => BoundsOf(OnPage(outline)))
+            .Layout.Body.Select(outline => OnPage(outline).Bounds)
             .DefaultIfEmpty(new Box(Placed.At.X, Placed.At.Y, 0, 0))
-            .Aggregate(Boxes.Union);
-
-    public static Box BoundsOf(Outline outline) =>
-        outline switch
-        {
-            Outline.Circle circle => Box.Around(circle.Centre, 2 * circle.Radius, 2 * circle.Radius),
-            Outline.Rectangle rectangle => rectangle.Box,
-            _ => default,
-        };
+            .Aggregate(Box.Union);
 }
 
 /// <summary>A wire of the circuit with its route.</summary>

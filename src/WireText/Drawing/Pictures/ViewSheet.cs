@@ -24,7 +24,7 @@ public static class ViewSheet
         ImmutableArray<SheetView> views
     )
     {
-        var drawing = Boxes.Grown(layout.Extent, Tokens.LabelMargin);
+        var drawing = layout.Extent.Grown(Tokens.LabelMargin);
         var moved = LayoutShift.By(layout, new Point(-drawing.X, -drawing.Y));
         var (columns, scale) = Fit(drawing.Width, views.Length);
         var cell = new Size(drawing.Width * scale, (drawing.Height * scale) + (2 * HeadingLine));

@@ -13,7 +13,7 @@ internal sealed class WirePainter(Scene scene)
 {
     private readonly Theme _theme = scene.Theme;
     private readonly List<Strand> _strands = [];
-    private readonly PageStretches _stretches = new();
+    private readonly SegmentGrid _stretches = new();
     private readonly BoxGrid _joints = new();
     private readonly BoxGrid _tags = new();
     private readonly BoxGrid _bulges = new();
@@ -96,9 +96,9 @@ internal sealed class WirePainter(Scene scene)
                 continue;
             }
 
-            foreach (var (from, to) in Stretches(path))
+            foreach (var stretch in Polyline.Segments(path))
             {
-                _stretches.Add(from, to, strand.Index);
+                _stretches.Add(stretch, strand.Index);
             }
 
             // On a case the joints of wires lie where other wires pass.
@@ -127,11 +127,11 @@ internal sealed class WirePainter(Scene scene)
 
     private Strand? UnderAt(Strand over, Point at)
     {
-        foreach (var stretch in _stretches.Near(Box.Around(at, 0.01, 0.01)))
+        foreach (var (stretch, owner) in _stretches.Near(Box.Around(at, 0.01, 0.01)))
         {
-            if (stretch.Owner != over.Index && IsOn(stretch.From, stretch.To, at))
+            if (owner != over.Index && stretch.Contains(at))
             {
-                return _strands[stretch.Owner];
+                return _strands[owner];
             }
         }
 
@@ -141,8 +141,8 @@ internal sealed class WirePainter(Scene scene)
     /// <summary>Up or to the left if there is room, else the other way, else not at all.</summary>
     private HopBulge BulgeAt(Strand over, Strand under, Point at)
     {
-        var stretch = Stretches(over.Route!.Points).FirstOrDefault(s => IsOn(s.From, s.To, at));
-        var direction = WirePath.Along(default, stretch.To - stretch.From, 1);
+        var stretch = Polyline.Segments(over.Route!.Points).FirstOrDefault(s => s.Contains(at));
+        var direction = default(Point).Towards(stretch.To - stretch.From, 1);
         // Left of a wire that runs to the right is up; left of one that runs up is the left of the page.
         HopBulge[] tries =
             direction.X > 0.5 || direction.Y < -0.5 ? [HopBulge.Left, HopBulge.Right] : [HopBulge.Right, HopBulge.Left];
@@ -166,7 +166,7 @@ internal sealed class WirePainter(Scene scene)
         var half = Tokens.HopRadius + (Tokens.WireCore / 2);
         var along = new Point(direction.X * half, direction.Y * half);
         var top = at + new Point(aside.X * (half + Tokens.Gap), aside.Y * (half + Tokens.Gap));
-        return Boxes.Around(at - along, top + along);
+        return Box.Spanning(at - along, top + along);
     }
 
     private bool HasRoom(Strand over, Strand under, Point at, Point direction, Point aside)
@@ -179,11 +179,9 @@ internal sealed class WirePainter(Scene scene)
         );
         var far = Tokens.HopClearance - (Tokens.WireCore / 2);
         var b = new Point(at.X + (direction.X * half) + (aside.X * far), at.Y + (direction.Y * half) + (aside.Y * far));
-        var room = Boxes.Around(a, b);
+        var room = Box.Spanning(a, b);
         return !_bulges.IsHit(BulgeOf(at, direction, aside))
-            && !_stretches
-                .Near(room)
-                .Any(s => s.Owner != under.Index && s.Owner != over.Index && Boxes.Meets(room, s.From, s.To))
+            && !_stretches.Near(room).Any(s => s.Owner != under.Index && s.Owner != over.Index && s.Segment.Meets(room))
             && !_joints.IsHit(room)
             && !_tags.IsHit(room);
     }
@@ -317,7 +315,7 @@ internal sealed class WirePainter(Scene scene)
     private ImmutableArray<PathStep> Insulated(Strand strand, ImmutableArray<PathStep> steps)
     {
         var points = strand.Route!.Points;
-        var length = points.Skip(1).Select((to, i) => WirePath.Distance(points[i], to)).Sum();
+        var length = Polyline.Length(points.AsSpan());
         var stripped = Math.Min(Tokens.StrippedEnd, length * Tokens.StrippedShare);
         return WirePath.Trimmed(
             steps,
@@ -413,8 +411,8 @@ internal sealed class WirePainter(Scene scene)
     }
 
     private static bool IsAround(ImmutableArray<PathStep> gap, Point at) =>
-        WirePath.Distance(gap[0].To, at) <= Tokens.HopRadius + 0.01
-        && WirePath.Distance(gap[^1].To, at) <= Tokens.HopRadius + 0.01;
+        Point.Distance(gap[0].To, at) <= Tokens.HopRadius + 0.01
+        && Point.Distance(gap[^1].To, at) <= Tokens.HopRadius + 0.01;
 
     private ImmutableArray<(string Name, string Value)> BraidShows(Wire wire) =>
         [("wire", wire.Id), .. Ends(wire), ("colour", wire.Colour?.Tag ?? ""), ("kind", "braid")];
@@ -448,12 +446,6 @@ internal sealed class WirePainter(Scene scene)
             WireKind.SpliceLead => "splice-lead",
             _ => "wire",
         };
-
-    private static IEnumerable<(Point From, Point To)> Stretches(ImmutableArray<Point> points) =>
-        points.Skip(1).Select((to, i) => (points[i], to));
-
-    private static bool IsOn(Point from, Point to, Point at) =>
-        Math.Abs(WirePath.Distance(from, at) + WirePath.Distance(at, to) - WirePath.Distance(from, to)) < 1e-6;
 
     /// <summary>One thing to paint: a wire, the sheath of a braid, or a braid's tail.</summary>
     private sealed record Strand(int Index, Wire Wire, RoutedWire? Route, bool IsTail)

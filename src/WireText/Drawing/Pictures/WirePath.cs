@@ -27,8 +27,8 @@ public static class WirePath
             used = radius;
             if (radius > Near)
             {
-                steps.Add(new PathStep.Line(Along(to, from, radius)));
-                steps.Add(new PathStep.Turn(to, Along(to, corners[i + 1], radius)));
+                steps.Add(new PathStep.Line(to.Towards(from, radius)));
+                steps.Add(new PathStep.Turn(to, to.Towards(corners[i + 1], radius)));
             }
             else
             {
@@ -57,11 +57,11 @@ public static class WirePath
         {
             var (near, far) = way > 0 ? (steps[step - 1].To, steps[step].To) : (steps[step].To, steps[step - 1].To);
             var isLine = steps[step] is PathStep.Line;
-            var length = Distance(near, far);
+            var length = Point.Distance(near, far);
             var isLast = way > 0 ? step == steps.Length - 1 : step == 1;
             if (isLine && cut < length)
             {
-                return (step, Along(near, far, cut));
+                return (step, near.Towards(far, cut));
             }
 
             if (isLast || (!isLine && (steps[step] is not PathStep.Turn || cut < length)))
@@ -76,17 +76,6 @@ public static class WirePath
 
     private static PathStep Ending(PathStep step, Point to) => step is PathStep.Line ? new PathStep.Line(to) : step;
 
-    public static double Distance(Point a, Point b) =>
-        Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
-
-    /// <summary>The point at a distance from <paramref name="from"/> towards <paramref name="to"/>.</summary>
-    public static Point Along(Point from, Point to, double distance)
-    {
-        var length = Distance(from, to);
-        var share = length < Near ? 0 : distance / length;
-        return new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
-    }
-
     /// <summary>The paper round a wire where it goes over another: on both sides of a straight stretch, on the outer side of a hop.</summary>
     /// <param name="over">One of <see cref="WirePathResult.Gaps"/>.</param>
     /// <param name="wire">The wire's width with its casing.</param>
@@ -97,12 +86,12 @@ public static class WirePath
             return new PathShape("gap", over, Paint.Stroked(paper, wire + (2 * Tokens.Gap)));
         }
 
-        var middle = Along(first, hop.To, Distance(first, hop.To) / 2);
+        var middle = first.Towards(hop.To, Point.Distance(first, hop.To) / 2);
         var radius = hop.Radius + (Tokens.Gap / 2);
-        var arc = new PathStep.Hop(radius, hop.IsClockwise, Along(middle, hop.To, radius));
+        var arc = new PathStep.Hop(radius, hop.IsClockwise, middle.Towards(hop.To, radius));
         return new PathShape(
             "gap",
-            [new PathStep.Move(Along(middle, first, radius)), arc],
+            [new PathStep.Move(middle.Towards(first, radius)), arc],
             Paint.Stroked(paper, wire + Tokens.Gap)
         );
     }
@@ -112,7 +101,7 @@ public static class WirePath
         var kept = ImmutableArray.CreateBuilder<Point>(points.Length);
         foreach (var point in points)
         {
-            if (kept.Count == 0 || Distance(kept[^1], point) > Near)
+            if (kept.Count == 0 || Point.Distance(kept[^1], point) > Near)
             {
                 kept.Add(point);
             }
@@ -125,20 +114,20 @@ public static class WirePath
     private static double RadiusAt(ImmutableArray<Point> corners, int i, ImmutableArray<WireHop> hops)
     {
         var (before, corner, after) = (corners[i - 1], corners[i], corners[i + 1]);
-        var radius = Math.Min(Tokens.CornerRadius, Math.Min(Distance(before, corner), Distance(corner, after)) / 2);
+        var radius = Math.Min(
+            Tokens.CornerRadius,
+            Math.Min(Point.Distance(before, corner), Point.Distance(corner, after)) / 2
+        );
         foreach (var hop in HopsOn(before, corner, hops).Concat(HopsOn(corner, after, hops)))
         {
-            radius = Math.Min(radius, Math.Max(0, Distance(hop.At, corner) - Tokens.HopRadius));
+            radius = Math.Min(radius, Math.Max(0, Point.Distance(hop.At, corner) - Tokens.HopRadius));
         }
 
         return radius;
     }
 
     private static ImmutableArray<WireHop> HopsOn(Point from, Point to, ImmutableArray<WireHop> hops) =>
-        [
-            .. hops.Where(hop => Math.Abs(Distance(from, hop.At) + Distance(hop.At, to) - Distance(from, to)) < Near)
-                .OrderBy(hop => Distance(from, hop.At)),
-        ];
+        [.. hops.Where(hop => new Segment(from, to).Contains(hop.At)).OrderBy(hop => Point.Distance(from, hop.At))];
 
     private static void AddHops(
         ImmutableArray<PathStep>.Builder steps,
@@ -150,25 +139,25 @@ public static class WirePath
         double usedAtEnd
     )
     {
-        var length = Distance(from, to);
+        var length = Point.Distance(from, to);
         var free = usedAtStart;
         foreach (var hop in hops)
         {
-            var middle = Distance(from, hop.At);
+            var middle = Point.Distance(from, hop.At);
             var (start, end) = (middle - Tokens.HopRadius, middle + Tokens.HopRadius);
-            var (first, last) = (Along(from, to, start), Along(from, to, end));
+            var (first, last) = (from.Towards(to, start), from.Towards(to, end));
             if (hop.Bulge == HopBulge.None || start < free - Near || end > length - usedAtEnd + Near)
             {
                 var (gapStart, gapEnd) = (Math.Max(free, start), Math.Min(length - usedAtEnd, end));
                 gaps.Add([
-                    new PathStep.Move(Along(from, to, gapStart)),
-                    new PathStep.Line(Along(from, to, Math.Max(gapStart, gapEnd))),
+                    new PathStep.Move(from.Towards(to, gapStart)),
+                    new PathStep.Line(from.Towards(to, Math.Max(gapStart, gapEnd))),
                 ]);
                 continue;
             }
 
             var arc = new PathStep.Hop(Tokens.HopRadius, hop.Bulge == HopBulge.Left, last);
-            if (Distance(steps[^1].To, first) > Near)
+            if (Point.Distance(steps[^1].To, first) > Near)
             {
                 steps.Add(new PathStep.Line(first));
             }

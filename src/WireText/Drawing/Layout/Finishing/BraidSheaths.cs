@@ -91,24 +91,24 @@ internal static class BraidSheaths
         bool IsAmongOthers(Point at) => Array.Exists(others, other => IsBeside(at, other, reach));
 
         bool IsAtATail(Point at) =>
-            Array.Exists(tails, tail => Shapes.Distance(at, tail.Wire.Points[0]) <= PastTail + 1e-6);
+            Array.Exists(tails, tail => Point.Distance(at, tail.Wire.Points[0]) <= PastTail + 1e-6);
     }
 
     /// <summary>The stretch of a path from the first to the last of its places of a kind.</summary>
     private static ImmutableArray<Point> Within(ImmutableArray<Point> path, Func<Point, bool> isWanted)
     {
         const double Every = 0.5;
-        var length = path.Zip(path.Skip(1), Shapes.Distance).Sum();
+        var length = Polyline.Length(path.AsSpan());
         var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
         for (var walked = 0.0; walked <= length && path.Length > 1; walked += Every)
         {
-            if (isWanted(At(path, walked)))
+            if (isWanted(Polyline.At(path.AsSpan(), walked)))
             {
                 (from, to) = (Math.Min(from, walked), walked);
             }
         }
 
-        return from < to ? Between(path, from, to) : [];
+        return from < to ? Polyline.Piece(path.AsSpan(), from, to) : [];
     }
 
     /// <summary>True where a point lies beside a path, not past an end of it.</summary>
@@ -117,9 +117,9 @@ internal static class BraidSheaths
         for (var i = 0; i + 1 < path.Length; i++)
         {
             var (from, to) = (path[i], path[i + 1]);
-            var length = Shapes.Distance(from, to);
+            var length = Point.Distance(from, to);
             var along = (((at.X - from.X) * (to.X - from.X)) + ((at.Y - from.Y) * (to.Y - from.Y))) / length;
-            if (along >= -0.5 && along <= length + 0.5 && Shapes.DistanceToStretch(at, from, to) <= reach)
+            if (along >= -0.5 && along <= length + 0.5 && Box.Spanning(from, to).DistanceTo(at) <= reach)
             {
                 return true;
             }
@@ -128,76 +128,17 @@ internal static class BraidSheaths
         return false;
     }
 
-    private static Point At(ImmutableArray<Point> path, double walked)
-    {
-        for (var i = 0; i + 1 < path.Length; i++)
-        {
-            var length = Shapes.Distance(path[i], path[i + 1]);
-            if (walked <= length)
-            {
-                return Along(path[i], path[i + 1], walked / length);
-            }
-
-            walked -= length;
-        }
-
-        return path[^1];
-    }
-
     private static ImmutableArray<Point> SheathOf(ImmutableArray<Point> core, (bool IsAtStart, RoutedWire Wire)[] tails)
     {
-        var length = core.Zip(core.Skip(1), Shapes.Distance).Sum();
+        var length = Polyline.Length(core.AsSpan());
         var bare = Math.Min(BareEnd, length / 4);
         var (from, to) = (bare, length - bare);
         foreach (var (isAtStart, wire) in tails)
         {
-            var at = PositionOn(core, wire.Points[0]);
+            var at = Polyline.PositionOf(core.AsSpan(), wire.Points[0]);
             (from, to) = isAtStart ? (Math.Max(0, at - PastTail), to) : (from, Math.Min(length, at + PastTail));
         }
 
-        return Between(core, from, to);
+        return Polyline.Piece(core.AsSpan(), from, to);
     }
-
-    private static double PositionOn(ImmutableArray<Point> path, Point point)
-    {
-        var walked = 0.0;
-        for (var i = 0; i + 1 < path.Length; i++)
-        {
-            if (Shapes.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
-            {
-                return walked + Shapes.Distance(path[i], point);
-            }
-
-            walked += Shapes.Distance(path[i], path[i + 1]);
-        }
-
-        return walked;
-    }
-
-    private static ImmutableArray<Point> Between(ImmutableArray<Point> path, double from, double to)
-    {
-        var points = ImmutableArray.CreateBuilder<Point>();
-        var walked = 0.0;
-        for (var i = 0; i + 1 < path.Length; i++)
-        {
-            var length = Shapes.Distance(path[i], path[i + 1]);
-            var (start, end) = (Math.Max(from, walked), Math.Min(to, walked + length));
-            if (start < end)
-            {
-                if (points.Count == 0)
-                {
-                    points.Add(Along(path[i], path[i + 1], (start - walked) / length));
-                }
-
-                points.Add(Along(path[i], path[i + 1], (end - walked) / length));
-            }
-
-            walked += length;
-        }
-
-        return points.ToImmutable();
-    }
-
-    private static Point Along(Point from, Point to, double share) =>
-        new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
 }

@@ -80,38 +80,22 @@ internal static class HopPlacer
     }
 
     private static double EndFrom(Point[] path, Point at) =>
-        Math.Min(Shapes.Distance(path[0], at), Shapes.Distance(path[^1], at));
+        Math.Min(Point.Distance(path[0], at), Point.Distance(path[^1], at));
 
     /// <summary>The one over has no corner near, and the one under goes straight on past the hop's bulge.</summary>
     private static bool CanHop(Stretch over, Stretch under, Point at) =>
         HasRoom(over, at, LayoutScale.HopRoom) && HasRoom(under, at, UnderRoom);
 
     private static bool HasRoom(Stretch stretch, Point at, double room) =>
-        Shapes.Distance(stretch.From, at) >= room - 1e-6 && Shapes.Distance(stretch.To, at) >= room - 1e-6;
+        Point.Distance(stretch.From, at) >= room - 1e-6 && Point.Distance(stretch.To, at) >= room - 1e-6;
 
     private static void SortAlong(Point[] path, List<Point> points)
     {
         if (points.Count > 1)
         {
-            var ordered = points.OrderBy(point => PositionOn(path, point)).ToArray();
+            var ordered = points.OrderBy(point => Polyline.PositionOf(path, point)).ToArray();
             points.Clear();
             points.AddRange(ordered);
         }
-    }
-
-    private static double PositionOn(Point[] path, Point point)
-    {
-        var walked = 0.0;
-        for (var i = 0; i + 1 < path.Length; i++)
-        {
-            if (Shapes.DistanceToStretch(point, path[i], path[i + 1]) < 1e-6)
-            {
-                return walked + Shapes.Distance(path[i], point);
-            }
-
-            walked += Shapes.Distance(path[i], path[i + 1]);
-        }
-
-        return walked;
     }
 }

@@ -91,13 +91,13 @@ internal static class LayoutFinisher
         {
             for (var i = 0; i + 1 < wire.Points.Length; i++)
             {
-                var run = Shapes.Inflated(Shapes.Spanning(wire.Points[i], wire.Points[i + 1]), LayoutScale.WireRadius);
-                extent = Shapes.Union(extent, run);
+                var run = Box.Spanning(wire.Points[i], wire.Points[i + 1]).Grown(LayoutScale.WireRadius);
+                extent = Box.Union(extent, run);
             }
 
             if (wire.Tag is { } tag)
             {
-                extent = Shapes.Union(extent, tag);
+                extent = Box.Union(extent, tag);
             }
         }
 

@@ -6,8 +6,7 @@ namespace WireText.Drawing.Layout.Finishing;
 internal sealed class NudgeObstacles
 {
     private readonly List<Outline> _outlines = [];
-    private readonly List<Box> _bounds = [];
-    private readonly Dictionary<(int, int), List<int>> _cells = [];
+    private readonly BoxGrid _grid = new();
 
     public NudgeObstacles(LabelledPlacement labelled)
     {
@@ -34,23 +33,19 @@ internal sealed class NudgeObstacles
     public void Bound(Run run, ref (double Low, double High) room)
     {
         const double Reach = 3 * LayoutScale.Pitch;
-        var (a, b) = (run.StartPoint, run.EndPoint);
-        var near = Shapes.Inflated(Shapes.Spanning(a, b), Reach);
-        foreach (var cell in CellsOf(near))
+        var near = Box.Spanning(run.StartPoint, run.EndPoint).Grown(Reach);
+        foreach (var index in _grid.NearForNow(near))
         {
-            foreach (var index in _cells.GetValueOrDefault(cell, []))
+            if (_outlines[index].Bounds.Overlaps(near))
             {
-                if (Shapes.Overlap(_bounds[index], near))
-                {
-                    BoundBy(_outlines[index], run, ref room);
-                }
+                BoundBy(_outlines[index], run, ref room);
             }
         }
     }
 
     private static void BoundBy(Outline outline, Run run, ref (double Low, double High) room)
     {
-        var bounds = Shapes.BoundsOf(outline);
+        var bounds = outline.Bounds;
         var (low, high) = run.IsHorizontal ? (bounds.X, bounds.Right) : (bounds.Y, bounds.Bottom);
         var (top, bottom) = run.IsHorizontal ? (bounds.Y, bounds.Bottom) : (bounds.X, bounds.Right);
         if (low >= run.High || high <= run.Low)
@@ -85,35 +80,8 @@ internal sealed class NudgeObstacles
 
     private void Add(Outline outline, double air)
     {
-        Outline grown = outline switch
-        {
-            Outline.Circle circle => new Outline.Circle(circle.Centre, circle.Radius + air),
-            _ => new Outline.Rectangle(Shapes.Inflated(Shapes.BoundsOf(outline), air)),
-        };
-        var bounds = Shapes.BoundsOf(grown);
-        foreach (var cell in CellsOf(bounds))
-        {
-            if (!_cells.TryGetValue(cell, out var here))
-            {
-                _cells[cell] = here = [];
-            }
-
-            here.Add(_outlines.Count);
-        }
-
+        var grown = outline.Grown(air);
+        _grid.Add(grown.Bounds);
         _outlines.Add(grown);
-        _bounds.Add(bounds);
-    }
-
-    private static IEnumerable<(int, int)> CellsOf(Box box)
-    {
-        const double Cell = 20;
-        for (var y = (int)Math.Floor(box.Y / Cell); y <= (int)Math.Floor(box.Bottom / Cell); y++)
-        {
-            for (var x = (int)Math.Floor(box.X / Cell); x <= (int)Math.Floor(box.Right / Cell); x++)
-            {
-                yield return (x, y);
-            }
-        }
     }
 }

@@ -11,9 +11,9 @@ internal readonly record struct Stretch(int Wire, int Index, Point From, Point T
 
     public bool IsVertical => Math.Abs(From.X - To.X) < 1e-6 && Math.Abs(From.Y - To.Y) > 1e-6;
 
-    public Box Bounds => Shapes.Spanning(From, To);
+    public Box Bounds => Box.Spanning(From, To);
 
-    public double Length => Shapes.Distance(From, To);
+    public double Length => Point.Distance(From, To);
 }
 
 /// <summary>All straight pieces of all wires, found by place.</summary>

@@ -59,7 +59,7 @@ internal static class TagPlacer
     }
 
     /// <summary>A tag with the air that it keeps round it.</summary>
-    public static Box Air(Box tag) => Shapes.Inflated(tag, Clearance);
+    public static Box Air(Box tag) => tag.Grown(Clearance);
 
     private static TagPlace?[] ChooseGreedily(List<Candidate>[] candidates)
     {
@@ -69,7 +69,7 @@ internal static class TagPlacer
         {
             foreach (var candidate in candidates[wire].OrderBy(c => c.Cost))
             {
-                if (!taken.IsHit(Shapes.Inflated(candidate.Place.Box, Clearance)))
+                if (!taken.IsHit(candidate.Place.Box.Grown(Clearance)))
                 {
                     chosen[wire] = candidate.Place;
                     taken.Add(candidate.Place.Box);
@@ -95,7 +95,7 @@ internal static class TagPlacer
         var total = 0.0;
         for (var i = 0; i + 1 < path.Length; i++)
         {
-            total += Shapes.Distance(path[i], path[i + 1]);
+            total += Point.Distance(path[i], path[i + 1]);
         }
 
         var coloured = total - (2 * Math.Min(LayoutScale.StrippedEnd, LayoutScale.StrippedShare * total));
@@ -163,18 +163,18 @@ internal static class TagPlacer
     private static bool IsClear(Box box, Stretch run, List<Point>[] hops, Stretches stretches)
     {
         const double HopRadius = LayoutScale.Pitch / 2;
-        foreach (var number in stretches.NearForNow(Shapes.Inflated(box, HopRadius + Clearance)))
+        foreach (var number in stretches.NearForNow(box.Grown(HopRadius + Clearance)))
         {
             var other = stretches.All[number];
             var isRun = other.Wire == run.Wire && other.Index == run.Index;
-            if (!isRun && Shapes.Overlap(Shapes.Inflated(box, LayoutScale.WireRadius), Grown(other.Bounds)))
+            if (!isRun && box.Grown(LayoutScale.WireRadius).Overlaps(Grown(other.Bounds)))
             {
                 return false;
             }
 
             foreach (var hop in hops[other.Wire])
             {
-                if (Shapes.Overlap(box, Box.Around(hop, 2 * HopRadius, 2 * HopRadius)))
+                if (box.Overlaps(Box.Around(hop, 2 * HopRadius, 2 * HopRadius)))
                 {
                     return false;
                 }
@@ -184,5 +184,5 @@ internal static class TagPlacer
         return true;
     }
 
-    private static Box Grown(Box stretch) => Shapes.Inflated(stretch, 0.05);
+    private static Box Grown(Box stretch) => stretch.Grown(0.05);
 }

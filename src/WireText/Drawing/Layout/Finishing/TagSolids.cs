@@ -106,7 +106,7 @@ internal sealed class TagSolids
         foreach (var number in near)
         {
             var solid = _solids[number];
-            if (solid.Kind is Kind.Body or Kind.Lug or Kind.Label && Shapes.Overlap(solid.Box, tag))
+            if (solid.Kind is Kind.Body or Kind.Lug or Kind.Label && solid.Box.Overlaps(tag))
             {
                 return true;
             }
@@ -120,7 +120,7 @@ internal sealed class TagSolids
         foreach (var number in near)
         {
             var solid = _solids[number];
-            if (IsInTheWayOn(part, solid) && Shapes.Overlap(solid.Box, tag))
+            if (IsInTheWayOn(part, solid) && solid.Box.Overlaps(tag))
             {
                 return true;
             }
@@ -149,7 +149,7 @@ internal sealed class TagSolids
         const int Strips = 8;
         if (outline is not Outline.Circle { Centre: var centre, Radius: var radius })
         {
-            return [Shapes.BoundsOf(outline)];
+            return [outline.Bounds];
         }
 
         var height = 2 * radius / Strips;

@@ -189,7 +189,7 @@ internal sealed class WirePaths
             points.Reverse();
         }
 
-        return [.. points.Where((point, i) => i == 0 || Shapes.Distance(point, points[i - 1]) > 1e-6)];
+        return [.. points.Where((point, i) => i == 0 || Point.Distance(point, points[i - 1]) > 1e-6)];
     }
 
     private bool IsFanned(int lug, int beside) => _stubUse[(lug, beside)] > 1;
@@ -199,7 +199,7 @@ internal sealed class WirePaths
     {
         var lug = _lattice.Placement.OnPage(terminal);
         var next = points[1];
-        var isShort = Shapes.Distance(points[0], next) < Pitch + 0.1;
+        var isShort = Point.Distance(points[0], next) < Pitch + 0.1;
         if (isFanned && isShort && points.Count > 2)
         {
             // Wires that share the last step to a lug fan out to it instead: this one cuts its corner.
@@ -219,9 +219,6 @@ internal sealed class WirePaths
     }
 
     /// <summary>The point so far from one towards another, at most the other itself.</summary>
-    private static Point Along(Point from, Point to, double distance)
-    {
-        var share = Math.Min(1, distance / Math.Max(1e-9, Shapes.Distance(from, to)));
-        return new Point(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
-    }
+    private static Point Along(Point from, Point to, double distance) =>
+        from.Towards(to, Math.Min(distance, Point.Distance(from, to)));
 }

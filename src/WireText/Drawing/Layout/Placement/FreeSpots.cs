@@ -41,9 +41,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             .OrderBy(pose => LengthAt(targets, pose.At, pose.Turn, behind.At))
             .Cast<Pose?>()
             .FirstOrDefault();
-        return
-            best is { } pose
-            && IsFree(Shapes.Shifted(Shapes.Inflated(PartBounds.Of(wiring.Parts[part], pose.Turn), air), pose.At))
+        return best is { } pose && IsFree(PartBounds.Of(wiring.Parts[part], pose.Turn).Grown(air).Shifted(pose.At))
             ? best
             : null;
     }
@@ -55,7 +53,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         {
             if (other != part && poses[other] is { } pose)
             {
-                _taken.Add(Shapes.Shifted(PartBounds.Of(wiring.Parts[other], pose.Turn), pose.At));
+                _taken.Add(PartBounds.Of(wiring.Parts[other], pose.Turn).Shifted(pose.At));
             }
         }
     }
@@ -91,7 +89,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             return default;
         }
 
-        return Shapes.Towards(pose.OnPage(exits[0]), 2 * Pitch);
+        return pose.OnPage(exits[0]).Towards(2 * Pitch);
     }
 
     private Point MiddleOf(List<(Point Own, Point Target)> targets)
@@ -117,7 +115,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         (double Length, double Y, double X, int Turn)? best = null;
         foreach (var turn in turns)
         {
-            var bounds = Shapes.Inflated(PartBounds.Of(wiring.Parts[part], turn), air);
+            var bounds = PartBounds.Of(wiring.Parts[part], turn).Grown(air);
             var start = PartBounds.Snapped(wiring.Parts[part], turn, middle);
             for (var y = -reach; y <= reach; y += step)
             {
@@ -125,7 +123,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
                 {
                     var at = start + new Point(x * Pitch, y * Pitch);
                     var key = (LengthAt(targets, at, turn, middle), at.Y, at.X, turn);
-                    if ((best is null || key.CompareTo(best.Value) < 0) && IsFree(Shapes.Shifted(bounds, at)))
+                    if ((best is null || key.CompareTo(best.Value) < 0) && IsFree(bounds.Shifted(at)))
                     {
                         best = key;
                     }
@@ -146,7 +144,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         var length = 0.0;
         foreach (var (own, target) in targets)
         {
-            var here = at + Shapes.Turned(own, turn);
+            var here = at + own.Turned(turn);
             var (dx, dy) = (Math.Abs(here.X - target.X), Math.Abs(here.Y - target.Y));
             length += dx + dy + (Math.Min(dx, dy) > Pitch / 2 ? 6 : 0);
         }
@@ -154,7 +152,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         return Math.Round(length, 3);
     }
 
-    private bool IsFree(Box box) => !_taken.Exists(taken => Shapes.Overlap(taken, box));
+    private bool IsFree(Box box) => !_taken.Exists(taken => taken.Overlaps(box));
 
     private Point BelowAll(int part, int turn)
     {

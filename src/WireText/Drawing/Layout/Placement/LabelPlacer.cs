@@ -30,7 +30,7 @@ internal static class LabelPlacer
             {
                 var box = FirstFree(placement, part, size, taken);
                 labels[part] = box;
-                taken.Add(Shapes.Inflated(box, LayoutScale.LabelClearance));
+                taken.Add(box.Grown(LayoutScale.LabelClearance));
             }
         }
 
@@ -45,7 +45,7 @@ internal static class LabelPlacer
             var pose = placement.Poses[part];
             foreach (var outline in placement.Wiring.Parts[part].Body)
             {
-                taken.Add(Shapes.Inflated(Shapes.BoundsOf(pose.OnPage(outline)), LayoutScale.LabelClearance));
+                taken.Add(pose.OnPage(outline).Bounds.Grown(LayoutScale.LabelClearance));
             }
 
             foreach (var lug in placement.Wiring.Parts[part].Lugs)
@@ -71,15 +71,13 @@ internal static class LabelPlacer
             Side.South => new Point(at.X, at.Y + WayOut),
             _ => new Point(at.X - WayOut, at.Y),
         };
-        return Shapes.Inflated(Shapes.Spanning(at, end), LayoutScale.Pitch / 2);
+        return Box.Spanning(at, end).Grown(LayoutScale.Pitch / 2);
     }
 
     private static Box FirstFree(PartPlacement placement, int part, Size size, List<Box> taken)
     {
         var body = BodyBox(placement, part);
-        var free = Candidates(body, size)
-            .Where(box => !taken.Exists(other => Shapes.Overlap(other, box)))
-            .Take(MostFree);
+        var free = Candidates(body, size).Where(box => !taken.Exists(other => other.Overlaps(box))).Take(MostFree);
         var isSmall = placement.Wiring.Parts[part].Zone == LayoutZone.Small;
         var others = Enumerable
             .Range(0, isSmall ? placement.Poses.Length : 0)
@@ -90,8 +88,8 @@ internal static class LabelPlacer
         foreach (var box in free)
         {
             first ??= box;
-            var own = Shapes.Distance(box, body);
-            if (Array.TrueForAll(others, other => Shapes.Distance(box, other) >= own + Nearer))
+            var own = Box.Distance(box, body);
+            if (Array.TrueForAll(others, other => Box.Distance(box, other) >= own + Nearer))
             {
                 return box;
             }
@@ -107,8 +105,8 @@ internal static class LabelPlacer
     {
         var (own, pose) = (placement.Wiring.Parts[part], placement.Poses[part]);
         return own.Body.Length == 0
-            ? Shapes.Shifted(PartBounds.Of(own, pose.Turn), pose.At)
-            : own.Body.Select(outline => Shapes.BoundsOf(pose.OnPage(outline))).Aggregate(Shapes.Union);
+            ? PartBounds.Of(own, pose.Turn).Shifted(pose.At)
+            : own.Body.Select(outline => pose.OnPage(outline).Bounds).Aggregate(Box.Union);
     }
 
     /// <summary>Places around the body, nearest first; at each distance above, right, left, below, then shifted along the side.</summary>

@@ -57,16 +57,14 @@ internal sealed class ParallelParts
 
         return before with
         {
-            At = before.At + Shapes.Towards(host.OnPage(LugOf(lug).Exits[0]), Step),
+            At = before.At + host.OnPage(LugOf(lug).Exits[0]).Towards(Step),
         };
     }
 
     /// <summary>How much more room a part needs on one side of the page for such stacks, in millimetres.</summary>
     public double DepthAt(int host, int turn, Side side) =>
         _stacks
-            .Where(stack =>
-                _wiring.Terminals[stack.Lug].Part == host && Shapes.Turned(LugOf(stack.Lug).Exits[0], turn) == side
-            )
+            .Where(stack => _wiring.Terminals[stack.Lug].Part == host && LugOf(stack.Lug).Exits[0].Turned(turn) == side)
             .Select(stack => (stack.Parts.Count - 1) * Step)
             .DefaultIfEmpty(0)
             .Max();

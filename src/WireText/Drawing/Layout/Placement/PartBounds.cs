@@ -9,15 +9,15 @@ internal static class PartBounds
     public static Box Of(LayoutPart part, int turn)
     {
         Box? bounds = null;
-        void Add(Box box) => bounds = bounds is { } known ? Shapes.Union(known, box) : box;
+        void Add(Box box) => bounds = bounds is { } known ? Box.Union(known, box) : box;
         foreach (var outline in part.Body)
         {
-            Add(Shapes.BoundsOf(outline));
+            Add(outline.Bounds);
         }
 
         foreach (var surface in part.Surfaces)
         {
-            Add(Shapes.BoundsOf(surface.Shape));
+            Add(surface.Shape.Bounds);
         }
 
         foreach (var lug in part.Lugs)
@@ -25,14 +25,14 @@ internal static class PartBounds
             Add(Box.Around(lug.At, 2 * LayoutScale.JointRadius, 2 * LayoutScale.JointRadius));
         }
 
-        return Shapes.Turned(bounds ?? default, turn);
+        return (bounds ?? default).Turned(turn);
     }
 
     /// <summary>The offset from a lattice node, in half pitches each way, with which a hole puts its lugs nearest to nodes.</summary>
     public static Point LatticeOffset(LayoutPart part, int turn)
     {
         const double Half = LayoutScale.Pitch / 2;
-        var lugs = part.Lugs.Select(lug => Shapes.Turned(lug.At, turn)).ToArray();
+        var lugs = part.Lugs.Select(lug => lug.At.Turned(turn)).ToArray();
         return new Point(Better(lugs.Select(lug => lug.X)), Better(lugs.Select(lug => lug.Y)));
 
         static double Better(IEnumerable<double> coordinates)

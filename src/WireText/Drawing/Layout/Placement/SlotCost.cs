@@ -63,14 +63,14 @@ internal sealed class SlotCost
     private static (Point Lug, Point Out) EndOf(Wiring wiring, int terminal, int turn)
     {
         const double Away = 2 * LayoutScale.Pitch;
-        var lug = Shapes.Turned(wiring.Own(terminal), turn);
+        var lug = wiring.Own(terminal).Turned(turn);
         var (part, index, isSurface) = wiring.Terminals[terminal];
         if (isSurface || wiring.Parts[part].Lugs[index].Exits.IsDefaultOrEmpty)
         {
             return (lug, lug);
         }
 
-        var step = Shapes.Turned(wiring.Parts[part].Lugs[index].Exits[0], turn) switch
+        var step = wiring.Parts[part].Lugs[index].Exits[0].Turned(turn) switch
         {
             Side.North => new Point(0, -Away),
             Side.East => new Point(Away, 0),

@@ -60,12 +60,12 @@ internal sealed class LatticeBuilder
     {
         var (wiring, poses) = (labelled.Placement.Wiring, labelled.Placement.Poses);
         Box? extent = null;
-        void Add(Box box) => extent = extent is { } known ? Shapes.Union(known, box) : box;
+        void Add(Box box) => extent = extent is { } known ? Box.Union(known, box) : box;
         for (var part = 0; part < wiring.Parts.Length; part++)
         {
             foreach (var outline in wiring.Parts[part].Body)
             {
-                Add(Shapes.BoundsOf(poses[part].OnPage(outline)));
+                Add(poses[part].OnPage(outline).Bounds);
             }
 
             foreach (var lug in wiring.Parts[part].Lugs)
@@ -75,7 +75,7 @@ internal sealed class LatticeBuilder
 
             foreach (var surface in wiring.Parts[part].Surfaces)
             {
-                Add(Shapes.BoundsOf(poses[part].OnPage(surface.Shape)));
+                Add(poses[part].OnPage(surface.Shape).Bounds);
             }
 
             if (labelled.Labels[part] is { } label)
@@ -147,8 +147,7 @@ internal sealed class LatticeBuilder
     private bool IsInside(int terminal)
     {
         var (part, index, isSurface) = _wiring.Terminals[terminal];
-        return isSurface
-            || _wiring.Parts[part].Body.Any(body => Shapes.Depth(body, _wiring.Parts[part].Lugs[index].At) > 0);
+        return isSurface || _wiring.Parts[part].Body.Any(body => body.Depth(_wiring.Parts[part].Lugs[index].At) > 0);
     }
 
     private void StartFree()
@@ -198,10 +197,10 @@ internal sealed class LatticeBuilder
         {
             var outline = pose.OnPage(own);
             ForNodesIn(
-                Shapes.Inflated(Shapes.BoundsOf(outline), LayoutScale.BodyClearance),
+                outline.Bounds.Grown(LayoutScale.BodyClearance),
                 (node, at) =>
                 {
-                    var depth = Shapes.Depth(outline, at);
+                    var depth = outline.Depth(at);
                     if (depth > -LayoutScale.BodyClearance + 1e-6)
                     {
                         // A node in two bodies at once is closed to everything, whatever is opened later.
@@ -216,7 +215,7 @@ internal sealed class LatticeBuilder
 
         if (_wiring.Parts[part].TextBox is { } text)
         {
-            var kept = Shapes.Inflated(pose.OnPage(text), LayoutScale.WireRadius + 0.1);
+            var kept = pose.OnPage(text).Grown(LayoutScale.WireRadius + 0.1);
             ForNodesIn(kept, (node, _) => _isText[node] = true);
         }
     }
@@ -239,10 +238,10 @@ internal sealed class LatticeBuilder
         {
             var shape = _labelled.Placement.Poses[part].OnPage(surface.Shape);
             ForNodesIn(
-                Shapes.Inflated(Shapes.BoundsOf(shape), LayoutScale.BodyClearance),
+                shape.Bounds.Grown(LayoutScale.BodyClearance),
                 (node, at) =>
                 {
-                    var depth = Shapes.Depth(shape, at);
+                    var depth = shape.Depth(at);
                     if (depth > -LayoutScale.BodyClearance && depth <= RimDepth)
                     {
                         Open(node, part, ZoneAccess.Rim);
@@ -300,7 +299,7 @@ internal sealed class LatticeBuilder
             Side.South => (0, Pitch),
             _ => (-Pitch, 0.0),
         };
-        return Shapes.Depth(body, at) <= 0 && Shapes.Depth(body, new Point(at.X + x, at.Y + y)) > 0;
+        return body.Depth(at) <= 0 && body.Depth(new Point(at.X + x, at.Y + y)) > 0;
     }
 
     private void OpenToGuest(int host)
@@ -313,7 +312,7 @@ internal sealed class LatticeBuilder
 
     private Side NearestSide(int part, int lug)
     {
-        var body = _wiring.Parts[part].Body.Select(Shapes.BoundsOf).Aggregate(Shapes.Union);
+        var body = _wiring.Parts[part].Body.Select(outline => outline.Bounds).Aggregate(Box.Union);
         var at = _wiring.Parts[part].Lugs[lug].At;
         double[] depths = [at.Y - body.Y, body.Right - at.X, body.Bottom - at.Y, at.X - body.X];
         return (Side)Array.IndexOf(depths, depths.Min());
@@ -385,7 +384,7 @@ internal sealed class LatticeBuilder
             if (label is { } box)
             {
                 ForNodesIn(
-                    Shapes.Inflated(box, LayoutScale.WireRadius + LayoutScale.LabelClearance),
+                    box.Grown(LayoutScale.WireRadius + LayoutScale.LabelClearance),
                     (node, _) => _nodes[node].Access = 0
                 );
             }
@@ -420,8 +419,7 @@ internal sealed class LatticeBuilder
     private static Outline? LineOf(LayoutPart part, Pose pose) =>
         part.Surfaces.IsEmpty && !part.Body.IsEmpty ? pose.OnPage(part.Body[0]) : null;
 
-    private bool IsOnOutline(int part, Point at) =>
-        _lines[part] is { } line && Math.Abs(Shapes.Depth(line, at)) <= Pitch / 2;
+    private bool IsOnOutline(int part, Point at) => _lines[part] is { } line && Math.Abs(line.Depth(at)) <= Pitch / 2;
 
     private int StepCost(int x, int y)
     {
@@ -442,7 +440,7 @@ internal sealed class LatticeBuilder
             cost += RouteCosts.NearBody;
         }
 
-        if (!Shapes.Contains(_extent, OnPage(x, y)))
+        if (!_extent.Contains(OnPage(x, y)))
         {
             cost += RouteCosts.OutsideParts;
         }
@@ -505,7 +503,7 @@ internal sealed class LatticeBuilder
 
     private static void ClaimEdge(ref int owner, int terminal, Point lug, Point from, Point to)
     {
-        if (Shapes.DistanceToStretch(lug, from, to) < LayoutScale.LugClearance)
+        if (Box.Spanning(from, to).DistanceTo(lug) < LayoutScale.LugClearance)
         {
             owner = owner == 0 ? terminal + 1 : -1;
         }
@@ -516,14 +514,14 @@ internal sealed class LatticeBuilder
         var (part, index, _) = _wiring.Terminals[terminal];
         var pose = _labelled.Placement.Poses[part];
         var shape = pose.OnPage(_wiring.Parts[part].Surfaces[index].Shape);
-        var bounds = Shapes.BoundsOf(shape);
+        var bounds = shape.Bounds;
         var inset = Math.Min(Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
         var found = new List<int>();
         ForNodesIn(
             bounds,
             (node, at) =>
             {
-                var depth = Shapes.Depth(shape, at);
+                var depth = shape.Depth(at);
                 if (depth >= inset - 1e-6 && depth <= RimDepth && IsLandable(node, part) && !IsNearLug(part, at))
                 {
                     found.Add(node);
@@ -545,7 +543,7 @@ internal sealed class LatticeBuilder
             if (
                 isThere
                 && !_wiring.Terminals[t].IsSurface
-                && Shapes.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
+                && Point.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
             )
             {
                 return true;

@@ -73,8 +73,8 @@ internal static class LugNodes
                 if (!taken.Contains((x, y)))
                 {
                     var node = new Point(x * LayoutScale.Pitch, y * LayoutScale.Pitch);
-                    var distance = Math.Round(Shapes.Distance(node, at), 3);
-                    offers.Add(new Offer(distance, Shapes.Distance(node, pose.At), lug, x, y));
+                    var distance = Math.Round(Point.Distance(node, at), 3);
+                    offers.Add(new Offer(distance, Point.Distance(node, pose.At), lug, x, y));
                 }
             }
         }
