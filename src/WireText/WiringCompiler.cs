@@ -6,6 +6,7 @@ using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 using WireText.Output;
 using WireText.Parts;

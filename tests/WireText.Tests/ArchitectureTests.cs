@@ -25,7 +25,7 @@ public class ArchitectureTests
                 "Output",
             ]
         ),
-        ("Drawing", ["Lettering", "Layout", "Faces", "Pictures", "Charts"]),
+        ("Drawing", ["Lettering", "Shapes", "Layout", "Faces", "Pictures", "Charts"]),
     ];
 
     private static readonly Architecture Core = new ArchLoader().LoadAssembly(typeof(WiringCompiler).Assembly).Build();

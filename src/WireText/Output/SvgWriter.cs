@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Output;

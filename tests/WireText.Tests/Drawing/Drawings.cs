@@ -3,6 +3,7 @@ using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Text;

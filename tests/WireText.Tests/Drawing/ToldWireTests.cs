@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
 using WireText.Testing;
 using WireText.Text;
 

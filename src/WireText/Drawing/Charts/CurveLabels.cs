@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
 using WireText.Geometry;
@@ -93,7 +93,7 @@ internal sealed class CurveLabels
         var left = scales.Plot.Right + Tokens.LeaderWidth;
         if (curve.Decibels is not null)
         {
-            var leader = Pictures.Paint.Stroked(paints[index].Line!.Value, Tokens.GridLine);
+            var leader = Shapes.Paint.Stroked(paints[index].Line!.Value, Tokens.GridLine);
             yield return PathShape.Through(
                 "leader",
                 leader,

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Responses;
 
 namespace WireText.Drawing.Charts;

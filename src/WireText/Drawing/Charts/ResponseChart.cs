@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
 using WireText.Geometry;

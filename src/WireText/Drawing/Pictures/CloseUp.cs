@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
@@ -72,7 +73,7 @@ internal sealed class CloseUp
     private static bool IsUntagged(SceneWire wire) => wire.Route.Tag is null && WireFaces.TagOf(wire.Wire).Length > 0;
 
     /// <summary>True when very many wires end on a part, or several share a lug, some of them the leads of a part that hangs there.</summary>
-    private static bool IsCrowded(Scene scene, ScenePart part) =>
+    private static bool IsCrowded(Scene scene, PlacedFace part) =>
         scene.Circuit.Parts[part.Index].Lugs.SelectMany(lug => scene.WiresAt(lug)).Distinct().Count() >= ManyWires
         || part.Face.Lugs.Any(lug =>
             scene.WiresAt(lug.Lug) is { Length: >= SeveralWires } wires
@@ -84,13 +85,13 @@ internal sealed class CloseUp
         new[] { wire.From, wire.To }
             .Where(lug => lug >= 0)
             .Select(lug => scene.FindPart(scene.Circuit.PartOf(scene.Circuit.Lugs[lug]).Index))
-            .OfType<ScenePart>()
+            .OfType<PlacedFace>()
             .Where(part => part.Face.Lugs.Length > 2)
             .OrderByDescending(part => part.Face.Lugs.Length / (part.Bounds.Width * part.Bounds.Height))
             .Select(part => part.Index)
             .FirstOrDefault(-1);
 
-    private static CloseUp Build(Scene scene, ScenePart part)
+    private static CloseUp Build(Scene scene, PlacedFace part)
     {
         var cut = new CloseUpCut(scene, part);
         var inner = new Size(cut.Region.Width * Tokens.CloseUpScale, cut.Region.Height * Tokens.CloseUpScale);

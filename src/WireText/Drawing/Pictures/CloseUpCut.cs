@@ -21,11 +21,11 @@ internal sealed record WayOut(string To, Point At, Side Side, bool IsInside);
 internal sealed class CloseUpCut
 {
     private readonly Scene _scene;
-    private readonly ScenePart _part;
+    private readonly PlacedFace _part;
     private readonly HashSet<int> _own;
     private readonly List<WayOut> _ways = [];
 
-    public CloseUpCut(Scene scene, ScenePart part)
+    public CloseUpCut(Scene scene, PlacedFace part)
     {
         (_scene, _part) = (scene, part);
         _own = [.. scene.Circuit.Parts[part.Index].Lugs];

@@ -1,4 +1,6 @@
+using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 using WireText.Geometry;
 
@@ -11,7 +13,7 @@ internal sealed class ContactPainter(Scene scene, Trace trace)
     {
         foreach (var group in trace.Contacts)
         {
-            (ScenePart Part, Point At)[] places = [.. group.SelectMany(PlacesOf)];
+            (PlacedFace Part, Point At)[] places = [.. group.SelectMany(PlacesOf)];
             for (var i = 0; i + 1 < places.Length; i++)
             {
                 var way = Way(places[i].Part, places[i].At, places[i + 1].At);
@@ -22,13 +24,13 @@ internal sealed class ContactPainter(Scene scene, Trace trace)
     }
 
     private static PathShape Bar(Colour colour, double width, Point[] way) =>
-        PathShape.Through("contact", Pictures.Paint.Stroked(colour, width) with { HasRoundEnds = true }, way);
+        PathShape.Through("contact", Shapes.Paint.Stroked(colour, width) with { HasRoundEnds = true }, way);
 
     /// <summary>
     /// Where lugs stand in a row at the rim the bar goes round inside them, so that it touches none that it passes; straight
     /// where they lie right across the part.
     /// </summary>
-    private static Point[] Way(ScenePart part, Point from, Point to)
+    private static Point[] Way(PlacedFace part, Point from, Point to)
     {
         var length = Point.Distance(from, to);
         if (length == 0)
@@ -51,7 +53,7 @@ internal sealed class ContactPainter(Scene scene, Trace trace)
         return [from, from + aside, to + aside, to];
     }
 
-    private IEnumerable<(ScenePart Part, Point At)> PlacesOf(int lug) =>
+    private IEnumerable<(PlacedFace Part, Point At)> PlacesOf(int lug) =>
         from part in scene.Parts
         from own in part.Face.Lugs
         where own.Lug == lug

@@ -1,4 +1,5 @@
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 
 namespace WireText.Drawing.Pictures;

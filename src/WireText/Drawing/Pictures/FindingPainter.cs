@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Text;
 
@@ -51,7 +53,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
                 yield return Triangle(centre, radius * 1.5, new Paint(theme.Paper, colour, Tokens.FindingLine));
                 break;
             default:
-                yield return new CircleShape("finding-mark", centre, radius, Pictures.Paint.Filled(colour));
+                yield return new CircleShape("finding-mark", centre, radius, Shapes.Paint.Filled(colour));
                 break;
         }
 
@@ -101,7 +103,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
                 "finding-ring",
                 lug,
                 Tokens.FindingRing / 2,
-                Pictures.Paint.Stroked(scene.Theme.Of(severity), Tokens.FindingLine)
+                Shapes.Paint.Stroked(scene.Theme.Of(severity), Tokens.FindingLine)
             );
         }
 
@@ -147,7 +149,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
             : null;
 
     /// <summary>The upper right corner of a body.</summary>
-    private static Box CornerOf(ScenePart part)
+    private static Box CornerOf(PlacedFace part)
     {
         var bounds = part.Bounds;
         var inset = part.Face.Layout.Body[0] is Outline.Circle ? bounds.Width * 0.146 : 0;

@@ -142,7 +142,7 @@ internal sealed class LabelSpace
     }
 
     /// <summary>A place for the word that a row of lugs has in common, taken from now on.</summary>
-    public LugLabels.Spot PlaceSection(ScenePart part, ImmutableArray<FaceLug> lugs, Size size)
+    public LugLabels.Spot PlaceSection(PlacedFace part, ImmutableArray<FaceLug> lugs, Size size)
     {
         var row = lugs.Select(lug => Box.Around(part.OnPage(lug.At), 0, 0)).Aggregate(Box.Union);
         var outward = part.OnPage(lugs[0].Outward).Towards(1);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Parts;
 

@@ -35,7 +35,7 @@ internal sealed class LugLabels
     private const double ReadsAsOne = 16;
 
     private readonly LabelSpace _space;
-    private readonly ScenePart _part;
+    private readonly PlacedFace _part;
     private readonly FaceLug[] _lugs;
     private readonly Point[] _at;
     private readonly Box[] _stems;
@@ -45,7 +45,7 @@ internal sealed class LugLabels
 
     private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY);
 
-    private LugLabels(Scene scene, ScenePart part, LabelSpace space)
+    private LugLabels(Scene scene, PlacedFace part, LabelSpace space)
     {
         const double Around = 30;
         (_space, _part) = (space.Near(part.Bounds.Grown(Around)), part);
@@ -68,7 +68,7 @@ internal sealed class LugLabels
     public readonly record struct Spot(Box Box, bool IsClear);
 
     /// <summary>A place for the label of each lug, in their order; none for a part that names its only lug.</summary>
-    public static IReadOnlyList<Spot> Place(Scene scene, ScenePart part, LabelSpace space)
+    public static IReadOnlyList<Spot> Place(Scene scene, PlacedFace part, LabelSpace space)
     {
         if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
         {
@@ -81,7 +81,7 @@ internal sealed class LugLabels
     }
 
     /// <summary>How far the names of a part's lugs hang below their line; the same for all, so that they stand on one line.</summary>
-    public static double DescentOf(ScenePart part) =>
+    public static double DescentOf(PlacedFace part) =>
         part.Face.Lugs.Select(lug => DrawnText.Descent(lug.Label, Tokens.LugLabelSize)).DefaultIfEmpty(0).Max();
 
     private Spot SpotOf(int lug, Candidate chosen) =>

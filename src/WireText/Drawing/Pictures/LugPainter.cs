@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
@@ -73,10 +74,10 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                 Tokens.EyeletDiameter / 2,
                 new Paint(theme.Tin, theme.MetalLine, Tokens.EyeletLine)
             ),
-            new CircleShape(hole, at, Tokens.EyeletHole / 2, Pictures.Paint.Filled(theme.MetalLine)),
+            new CircleShape(hole, at, Tokens.EyeletHole / 2, Shapes.Paint.Filled(theme.MetalLine)),
         ];
 
-    private PictureGroup PaintLug(ScenePart part, FaceLug lug, LugLabels.Spot? place)
+    private PictureGroup PaintLug(PlacedFace part, FaceLug lug, LugLabels.Spot? place)
     {
         var at = part.OnPage(lug.At);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
@@ -134,7 +135,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
     }
 
     /// <returns>Nothing where the word has no room.</returns>
-    private IEnumerable<TextItem> PaintSection(ScenePart part, string name, ImmutableArray<FaceLug> lugs)
+    private IEnumerable<TextItem> PaintSection(PlacedFace part, string name, ImmutableArray<FaceLug> lugs)
     {
         var text = DrawnText.Fit(name, TextWeight.Medium, Tokens.LugLabelSize, Tokens.WidestLabel / 2);
         var width = DrawnText.Width(text, TextWeight.Medium, Tokens.LugLabelSize);
@@ -168,7 +169,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         var style = wires.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, wires[0]);
         var paint = wires.IsEmpty
             ? new Paint(_theme.Paper, _theme.MetalLine, Tokens.EyeletLine)
-            : Pictures.Paint.Filled(style.Core);
+            : Shapes.Paint.Filled(style.Core);
         return new CircleShape("eyelet", at, (wires.IsEmpty ? Tokens.LeadEnd : style.Width) / 2, paint);
     }
 

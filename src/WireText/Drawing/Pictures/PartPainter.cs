@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Parts;
 
 namespace WireText.Drawing.Pictures;
 
 /// <summary>Paints a part as it is seen from behind: quiet, and with just enough shape to be recognised by who holds the real one.</summary>
-internal sealed class PartPainter(Scene scene, ScenePart part)
+internal sealed class PartPainter(Scene scene, PlacedFace part)
 {
     private readonly Theme _theme = scene.Theme;
     private readonly Part _part = scene.Circuit.Parts[part.Index];
@@ -35,7 +36,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
 
     private Paint Outlined(Colour fill) => new(fill, _theme.PartLine, Tokens.PartLine);
 
-    private Paint Detail => Pictures.Paint.Stroked(_theme.Detail, Tokens.DetailLine);
+    private Paint Detail => Shapes.Paint.Stroked(_theme.Detail, Tokens.DetailLine);
 
     // What reaches out of the body lies under it.
 
@@ -94,7 +95,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
     private RectangleShape Wafer(Box board) =>
         new(
             "wafer",
-            part.OnPage(ScenePart.WaferOf(board)),
+            part.OnPage(PlacedFace.WaferOf(board)),
             Tokens.BodyCorner,
             new Paint(_theme.Wafer, _theme.PartLine, Tokens.DetailLine)
         );
@@ -261,9 +262,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             _items.Add(PathShape.Through("spring", metal, from, to));
         }
 
-        _items.Add(
-            new CircleShape("barrel", centre, barrel, Pictures.Paint.Stroked(_theme.PartLine, Tokens.DetailLine))
-        );
+        _items.Add(new CircleShape("barrel", centre, barrel, Shapes.Paint.Stroked(_theme.PartLine, Tokens.DetailLine)));
     }
 
     private void PaintHatching()
@@ -300,7 +299,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
             var (top, bottom) = (Math.Max(body.Y, row.Key - half), Math.Min(body.Bottom, row.Key + half));
             var rail = new Box(body.X, top, body.Width, bottom - top);
             _items.Add(
-                new RectangleShape("rail", part.OnPage(rail), Tokens.BodyCorner, Pictures.Paint.Filled(_theme.PartFill))
+                new RectangleShape("rail", part.OnPage(rail), Tokens.BodyCorner, Shapes.Paint.Filled(_theme.PartFill))
             );
         }
     }
@@ -311,7 +310,7 @@ internal sealed class PartPainter(Scene scene, ScenePart part)
         var body = MainOutline.Bounds;
         var radius = (Math.Min(body.Width, body.Height) / 2) - Tokens.RailInset;
         var centre = part.OnPage(body.Centre);
-        _items.Add(new CircleShape("rail", centre, radius, Pictures.Paint.Filled(_theme.PartFill)));
+        _items.Add(new CircleShape("rail", centre, radius, Shapes.Paint.Filled(_theme.PartFill)));
         if (
             part.Face.Inside.IsEmpty
             && part.Face.Lugs.All(lug => Point.Distance(lug.At, body.Centre) > Tokens.ShaftDiameter)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
@@ -34,7 +35,7 @@ internal static class PartText
     }
 
     /// <summary>The words on a part's body; none where they stand beside it.</summary>
-    public static IEnumerable<TextItem> Inside(ScenePart part, Theme theme)
+    public static IEnumerable<TextItem> Inside(PlacedFace part, Theme theme)
     {
         if (part.Face.Layout.TextBox is not { } own || part.Face.Inside.IsEmpty)
         {
@@ -48,7 +49,7 @@ internal static class PartText
     }
 
     /// <summary>A turned part has its words upright when the body still holds them beside the names of its leads.</summary>
-    private static bool FitsUpright(ScenePart part, Box turned, Size size)
+    private static bool FitsUpright(PlacedFace part, Box turned, Size size)
     {
         var body = part.OnPage(part.Face.Layout.Body[0].Bounds);
         var upright = Box.Around(turned.Centre, size.Width, size.Height);
@@ -60,7 +61,7 @@ internal static class PartText
     }
 
     /// <summary>Where the name of a lead stands when nothing is in the way: inside the edge that it comes out of.</summary>
-    private static Box NameOf(ScenePart part, FaceLug lead)
+    private static Box NameOf(PlacedFace part, FaceLug lead)
     {
         var outward = part.OnPage(lead.Outward).Towards(1);
         var root = part.OnPage(part.RootOf(lead));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;

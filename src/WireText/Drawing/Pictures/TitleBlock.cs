@@ -3,6 +3,7 @@ using System.Globalization;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Text;
 

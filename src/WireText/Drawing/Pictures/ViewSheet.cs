@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 using WireText.Geometry;
 

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Parts;
 
@@ -258,11 +259,9 @@ internal sealed class WirePainter(Scene scene)
         AddGaps(items, drawn, style);
         if (strand.Wire.IsSleeved)
         {
-            items.Add(
-                new PathShape("sleeve", drawn.Steps, Pictures.Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth))
-            );
+            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth)));
             var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
-            items.Add(new PathShape("sleeve", drawn.Steps, Pictures.Paint.Stroked(_theme.Paper, inner)));
+            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(_theme.Paper, inner)));
         }
 
         if (style.IsInsulated && !strand.IsTail)
@@ -294,8 +293,8 @@ internal sealed class WirePainter(Scene scene)
     private void AddConductor(ImmutableArray<PictureItem>.Builder items, ImmutableArray<PathStep> steps)
     {
         var outer = Tokens.Conductor + (2 * Tokens.Casing);
-        items.Add(new PathShape("strip", steps, Pictures.Paint.Stroked(_theme.MetalLine, outer)));
-        items.Add(new PathShape("conductor", steps, Pictures.Paint.Stroked(_theme.Tin, Tokens.Conductor)));
+        items.Add(new PathShape("strip", steps, Shapes.Paint.Stroked(_theme.MetalLine, outer)));
+        items.Add(new PathShape("conductor", steps, Shapes.Paint.Stroked(_theme.Tin, Tokens.Conductor)));
     }
 
     /// <summary>Where a part's own lead goes on as the wire, whichever way the wire turns there.</summary>
@@ -306,7 +305,7 @@ internal sealed class WirePainter(Scene scene)
         {
             if (scene.HasLug(lug) && !scene.IsSoldered(lug))
             {
-                items.Add(new CircleShape("end", at, style.OuterWidth / 2, Pictures.Paint.Filled(style.Casing)));
+                items.Add(new CircleShape("end", at, style.OuterWidth / 2, Shapes.Paint.Filled(style.Casing)));
             }
         }
     }
@@ -338,7 +337,7 @@ internal sealed class WirePainter(Scene scene)
                 new PathShape(
                     "stripe",
                     steps,
-                    Pictures.Paint.Stroked(stripe, Tokens.StripeWidth) with
+                    Shapes.Paint.Stroked(stripe, Tokens.StripeWidth) with
                     {
                         Dashes = [Tokens.StripeOn, Tokens.StripeOff],
                     }
@@ -373,16 +372,16 @@ internal sealed class WirePainter(Scene scene)
             AddGaps(items, drawn, new WireStyle(_theme.Tin, _theme.MetalLine, null, outer - (2 * Tokens.Casing)));
         }
 
-        var weave = Pictures.Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
-        AddAll("sheath", Pictures.Paint.Stroked(_theme.MetalLine, outer));
-        AddAll("weave", Pictures.Paint.Stroked(_theme.Tin, inner));
+        var weave = Shapes.Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        AddAll("sheath", Shapes.Paint.Stroked(_theme.MetalLine, outer));
+        AddAll("weave", Shapes.Paint.Stroked(_theme.Tin, inner));
         AddAll("weave", weave);
         foreach (var (drawn, core) in covered.Where(one => one.Core is not null))
         {
             var style = WireStyle.Of(_theme, core!.Wire);
-            var casing = Pictures.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing));
+            var casing = Shapes.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing));
             items.Add(new PathShape("inside", drawn.Steps, casing));
-            items.Add(new PathShape("inside", drawn.Steps, Pictures.Paint.Stroked(style.Core, Tokens.SheathHint)));
+            items.Add(new PathShape("inside", drawn.Steps, Shapes.Paint.Stroked(style.Core, Tokens.SheathHint)));
         }
 
         return new PictureGroup("braid", items.ToImmutable())

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;

@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
 using WireText.Parts;
 
 namespace WireText.Drawing.Pictures;

@@ -1,6 +1,6 @@
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.States;

@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Testing;
 using WireText.Text;

@@ -1,6 +1,6 @@
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Parts;
 using WireText.Testing;

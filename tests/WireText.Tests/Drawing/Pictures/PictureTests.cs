@@ -2,6 +2,7 @@ using System.Xml.Linq;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;

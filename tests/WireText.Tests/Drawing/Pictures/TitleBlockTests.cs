@@ -1,4 +1,4 @@
-using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 
 namespace WireText.Tests.Drawing.Pictures;
 

@@ -1,6 +1,7 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Geometry;

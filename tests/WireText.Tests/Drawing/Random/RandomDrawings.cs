@@ -3,7 +3,6 @@ using CsCheck;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
 using WireText.Text;
 
 namespace WireText.Tests.Drawing.Random;
