@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Geometry;
 using WireText.Parts;
@@ -51,7 +52,7 @@ internal sealed class CaseSeats
         _seats.ContainsKey(part.Index) ? new FaceBody.Rectangle(Body.Width, Body.Height) : null;
 
     private static bool IsFree(Circuit circuit, Part part) =>
-        FaceSizes.IsTwoLead(part)
+        LookList.Of(part).HangsByTwoLeads(part)
         && circuit.Places.All(place => place.Part != part.Index)
         && !circuit.Arrangement.Any(row => row.Contains(part.Index));
 
@@ -64,9 +65,12 @@ internal sealed class CaseSeats
 
         var (lug, other) = circuit.Lugs[first].IsMetal ? (second, first) : (first, second);
         var host = circuit.PartOf(circuit.Lugs[lug]);
-        var isOnOnePot = host.Kind == "pot" && circuit.Lugs[other].Part == host.Index && circuit.Lugs[other].IsMetal;
+        var isOnOneCase =
+            LookList.Of(host).CarriesSmallParts
+            && circuit.Lugs[other].Part == host.Index
+            && circuit.Lugs[other].IsMetal;
         if (
-            !isOnOnePot
+            !isOnOneCase
             || circuit.Lugs[lug].Terminal.At is not { } at
             || !HasRoom(circuit, host, at)
             || circuit.Wires.Count(wire => wire.Touches(other)) > MostJoints

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
@@ -70,6 +71,13 @@ public sealed record FaceLine(FaceLineKind Kind, string Text)
     public double Width => DrawnText.Width(Text, Weight, Size);
 
     public double Height => Size * Tokens.LineHeight;
+
+    /// <summary>As much of a text as stands beside a body at most.</summary>
+    public static FaceLine Fitting(FaceLineKind kind, string text)
+    {
+        var line = new FaceLine(kind, text);
+        return line with { Text = DrawnText.Fit(text, line.Weight, line.Size, Tokens.WidestLabel) };
+    }
 
     /// <summary>What lines take up one under the other.</summary>
     public static Size SizeOf(ImmutableArray<FaceLine> lines) =>

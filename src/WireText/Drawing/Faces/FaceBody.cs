@@ -1,10 +1,19 @@
 using WireText.Geometry;
+using WireText.Parts;
 
 namespace WireText.Drawing.Faces;
 
 /// <summary>The main outline of a part, centred on its hole, and where a point lies to it.</summary>
 internal abstract record FaceBody
 {
+    public static FaceBody Of(BodyShape shape) =>
+        shape switch
+        {
+            BodyShape.Round round => new Round(FaceSizes.Clamp(round.Diameter) / 2),
+            BodyShape.Box box => new Rectangle(FaceSizes.Clamp(box.Width), FaceSizes.Clamp(box.Height)),
+            _ => throw new NotSupportedException($"no such body: {shape.GetType().Name}"),
+        };
+
     /// <summary>Half of its width and of its height.</summary>
     public abstract Size Half { get; }
 

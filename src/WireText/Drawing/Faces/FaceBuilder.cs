@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
@@ -36,7 +37,9 @@ public static class FaceBuilder
     {
         var lugs = part.Lugs.Select(index => circuit.Lugs[index]).Where(lug => !lug.IsInner).ToImmutableArray();
         var wireCount = circuit.Wires.Count(wire => lugs.Any(lug => wire.Touches(lug.Index)));
-        var body = seats.BodyOf(part) ?? FaceSizes.Of(part, lugs.Length, wireCount);
+        var look = LookList.Of(part);
+        var body =
+            seats.BodyOf(part) ?? FaceBody.Of(part.Definition.Body ?? look.UsualBody(part, lugs.Length, wireCount));
         var places = LugPlaces.Places(body, [.. lugs.Select(lug => lug.Terminal)]);
         var surface = SurfaceOf(part, lugs, places, body);
         var others = Enumerable.Range(0, lugs.Length).Where(index => index != surface).ToImmutableArray();
@@ -45,7 +48,7 @@ public static class FaceBuilder
         ImmutableArray<FaceSurface> surfaces = surface < 0 ? [] : [new FaceSurface(lugs[surface].Index, body.Outline)];
         var layout = new LayoutPart(
             part.Name,
-            Zones.Of(part),
+            look.ZoneOf(part),
             OrderInZone(circuit, part),
             [body.Outline, .. Wafers.Under(body, faceLugs).Select(wafer => new Outline.Rectangle(wafer))],
             [.. faceLugs.Select(lug => new LayoutLug(circuit.NameOf(lug.Lug), lug.At, lug.Exits))],
@@ -67,7 +70,7 @@ public static class FaceBuilder
         for (var index = 0; index < lugs.Length; index++)
         {
             var isHousing = lugs[index].IsMetal && !lugs[index].IsLead && body.Contains(places[index], 0);
-            if (isHousing || (part.Kind is "metal" or "splice" && lugs.Length == 1))
+            if (isHousing || (LookList.Of(part).IsSolderedAlongItsBody && lugs.Length == 1))
             {
                 return index;
             }
@@ -83,7 +86,7 @@ public static class FaceBuilder
         ImmutableArray<Point> places
     )
     {
-        var isTwoLead = FaceSizes.IsTwoLead(part);
+        var isTwoLead = LookList.Of(part).HangsByTwoLeads(part);
         return
         [
             .. lugs.Select(
@@ -110,8 +113,8 @@ public static class FaceBuilder
 
     private static int OrderInZone(Circuit circuit, Part part)
     {
-        var zone = Zones.Of(part);
-        return circuit.Parts.Count(other => other.Index < part.Index && Zones.Of(other) == zone);
+        var zone = LookList.Of(part).ZoneOf(part);
+        return circuit.Parts.Take(part.Index).Count(other => LookList.Of(other).ZoneOf(other) == zone);
     }
 
     private static Point? GivenPoint(Circuit circuit, Part part) =>

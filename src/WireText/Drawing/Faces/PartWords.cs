@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
 using WireText.Parts;
-using WireText.Quantities;
 
 namespace WireText.Drawing.Faces;
 
@@ -19,19 +19,22 @@ internal static class PartWords
         CaseSeats seats
     )
     {
-        var name = Line(FaceLineKind.Name, part.Name);
-        var rest = Rest(circuit, part).ToImmutableArray();
+        var look = LookList.Of(part);
+        var name = FaceLine.Fitting(FaceLineKind.Name, part.Name);
+        var rest = Rest(circuit, part, look);
         if (seats.Of(part) is not null)
         {
             // Its value and its mark on one line, under the name where both fit.
-            rest = rest.IsEmpty ? rest : [Line(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)))];
+            rest = rest.IsEmpty
+                ? rest
+                : [FaceLine.Fitting(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)))];
             if (SpotFor(body, [], [name, .. rest]) is { } seated)
             {
                 return ([name, .. rest], seated, []);
             }
         }
 
-        if (FaceSizes.IsTwoLead(part))
+        if (look.HangsByTwoLeads(part))
         {
             return rest.IsEmpty || SpotFor(body, [], rest) is not { } spot
                 ? ([], null, [name, .. rest])
@@ -39,26 +42,17 @@ internal static class PartWords
         }
 
         ImmutableArray<FaceLine> all = [name, .. rest];
-        if (part.Kind is "metal" or "splice" or "jack")
+        if (look.HasWordsBeside)
         {
             return ([], null, all);
         }
 
-        // How a coil is wound is left to the build sheet where a body has no room for it.
-        var coil = part.Kind == "pickup" ? OnlyCoil(circuit, part) : null;
-        if (coil is not null && SpotFor(body, lugs, [.. all, coil]) is { } roomy)
+        if (look.LineWithRoom(circuit, part) is { } more && SpotFor(body, lugs, [.. all, more]) is { } roomy)
         {
-            return ([.. all, coil], roomy, []);
+            return ([.. all, more], roomy, []);
         }
 
         return SpotFor(body, lugs, all, seats.TakenOn(part)) is { } box ? (all, box, []) : ([], null, all);
-    }
-
-    private static FaceLine? OnlyCoil(Circuit circuit, Part part)
-    {
-        var coils = part.Elements.Select(element => circuit.Elements[element]).OfType<Coil>().ToImmutableArray();
-        var words = coils is [var coil] ? CoilWords.Describe(coil.Winding, coil.Magnet) : "";
-        return words.Length > 0 ? Line(FaceLineKind.Value, words) : null;
     }
 
     private static Box? SpotFor(
@@ -76,46 +70,20 @@ internal static class PartWords
         return TextSpot.Find(body, lugs, new Size(size.Width, height), inset, kept);
     }
 
-    private static IEnumerable<FaceLine> Rest(Circuit circuit, Part part)
+    private static ImmutableArray<FaceLine> Rest(Circuit circuit, Part part, Look look)
     {
-        var value = Value(part);
-        if (value.Length > 0)
-        {
-            yield return Line(FaceLineKind.Value, value);
-        }
-
-        if (part.Kind == "pot" && part.Definition.Model != PartDefinition.StandardModel)
-        {
-            yield return Line(FaceLineKind.Value, part.Definition.Model);
-        }
-
-        foreach (var element in part.Elements)
-        {
-            if (part.Kind == "cap" && circuit.Elements[element] is Capacitor capacitor)
-            {
-                if (MarkingCode.OfCapacitor(capacitor.Farads) is { } mark)
-                {
-                    yield return Line(FaceLineKind.Mark, mark);
-                }
-
-                yield break;
-            }
-        }
+        var value = Value(part, look);
+        var more = look.MoreLines(circuit, part);
+        return value.Length > 0 ? [FaceLine.Fitting(FaceLineKind.Value, value), .. more] : [.. more];
     }
 
-    private static string Value(Part part)
+    private static string Value(Part part, Look look)
     {
         var words = new[] { part.ValueLabel, part.TaperLabel }.Where(word => !string.IsNullOrEmpty(word));
         var value = string.Join(' ', words);
         return value.Length > 0 ? value
             : part.Remark is { Length: > 0 } remark ? remark
-            : part.Kind is "switch" or "jack" or "preamp" ? part.Definition.Model
+            : look.IsToldByModel ? part.Definition.Model
             : "";
-    }
-
-    private static FaceLine Line(FaceLineKind kind, string text)
-    {
-        var line = new FaceLine(kind, text);
-        return line with { Text = DrawnText.Fit(text, line.Weight, line.Size, Tokens.WidestLabel) };
     }
 }

@@ -5,9 +5,13 @@ using WireText.Geometry;
 namespace WireText.Drawing.Faces;
 
 /// <summary>A part's face in its place.</summary>
-internal sealed record PlacedFace(Face Face, PlacedPart Placed)
+public sealed record PlacedFace(Face Face, PlacedPart Placed)
 {
+    /// <summary>Index into <see cref="Circuits.Circuit.Parts"/>.</summary>
     public int Index => Face.Part;
+
+    /// <summary>The body itself, without boards, in the part's own frame.</summary>
+    public Outline MainOutline => Face.Layout.Body[0];
 
     public Point OnPage(Point own) => Placed.Pose.OnPage(own);
 
@@ -20,7 +24,7 @@ internal sealed record PlacedFace(Face Face, PlacedPart Placed)
     /// <summary>Where a lug outside the body comes out of it, in the part's own frame: a little inside its edge.</summary>
     public Point RootOf(FaceLug lug)
     {
-        var bounds = Face.Layout.Body[0].Bounds;
+        var bounds = MainOutline.Bounds;
         return lug.Outward switch
         {
             Side.North => new Point(lug.At.X, Math.Max(bounds.Y, lug.At.Y) + Tokens.EyeletDiameter),
@@ -28,31 +32,6 @@ internal sealed record PlacedFace(Face Face, PlacedPart Placed)
             Side.East => new Point(Math.Min(bounds.Right, lug.At.X) - Tokens.EyeletDiameter, lug.At.Y),
             _ => new Point(Math.Max(bounds.X, lug.At.X) + Tokens.EyeletDiameter, lug.At.Y),
         };
-    }
-
-    /// <summary>The radius of the barrel that a jack's plug goes into.</summary>
-    public double BarrelRadius
-    {
-        get
-        {
-            var body = Face.Layout.Body[0].Bounds;
-            return Math.Min(body.Width, body.Height) * 0.2;
-        }
-    }
-
-    /// <summary>The springs of a jack, each from its lug: the tip's is the long one, right across the barrel.</summary>
-    public IEnumerable<Segment> Springs()
-    {
-        var centre = Face.Layout.Body[0].Bounds.Centre;
-        foreach (var lug in Face.Lugs)
-        {
-            var isTip = string.Equals(lug.Label, "tip", StringComparison.OrdinalIgnoreCase);
-            var reach = Point.Distance(lug.At, centre) + (BarrelRadius * (isTip ? 1.9 : -1));
-            if (reach > 0)
-            {
-                yield return new Segment(OnPage(lug.At), OnPage(lug.At.Towards(centre, reach)));
-            }
-        }
     }
 
     /// <summary>A pot's board as it is drawn: it reaches under the eyelets, while a wire may still come to them from the side.</summary>
@@ -66,7 +45,7 @@ internal sealed record PlacedFace(Face Face, PlacedPart Placed)
     /// <summary>The lines of its body and boards, on the page, as they are drawn.</summary>
     public IEnumerable<Outline> DrawnOutlines()
     {
-        yield return OnPage(Face.Layout.Body[0]);
+        yield return OnPage(MainOutline);
         foreach (var board in Face.Layout.Body.Skip(1).OfType<Outline.Rectangle>())
         {
             yield return new Outline.Rectangle(OnPage(WaferOf(board.Box)));

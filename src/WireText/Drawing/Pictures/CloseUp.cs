@@ -74,7 +74,7 @@ internal sealed class CloseUp
 
     /// <summary>True when very many wires end on a part, or several share a lug, some of them the leads of a part that hangs there.</summary>
     private static bool IsCrowded(Scene scene, PlacedFace part) =>
-        scene.Circuit.Parts[part.Index].Lugs.SelectMany(lug => scene.WiresAt(lug)).Distinct().Count() >= ManyWires
+        scene.PartOf(part).Lugs.SelectMany(lug => scene.WiresAt(lug)).Distinct().Count() >= ManyWires
         || part.Face.Lugs.Any(lug =>
             scene.WiresAt(lug.Lug) is { Length: >= SeveralWires } wires
             && wires.Any(wire => wire.Kind == WireKind.PartLead)

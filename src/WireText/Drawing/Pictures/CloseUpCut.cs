@@ -28,7 +28,7 @@ internal sealed class CloseUpCut
     public CloseUpCut(Scene scene, PlacedFace part)
     {
         (_scene, _part) = (scene, part);
-        _own = [.. scene.Circuit.Parts[part.Index].Lugs];
+        _own = [.. scene.PartOf(part).Lugs];
         Region = RegionOf();
         Face = Larger(part.Face);
         var wires = Wires().ToArray();

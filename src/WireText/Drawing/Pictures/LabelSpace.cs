@@ -56,15 +56,13 @@ internal sealed class LabelSpace
                 Take(label);
             }
 
-            if (FaceSizes.IsTwoLead(scene.Circuit.Parts[part.Index]))
+            var look = scene.LookOf(part);
+            if (look.HangsByTwoLeads(scene.PartOf(part)))
             {
                 Take(part.Bounds);
             }
 
-            if (scene.Circuit.Parts[part.Index].Kind == "jack")
-            {
-                _wires.AddRange(part.Springs());
-            }
+            _wires.AddRange(look.LinesToKeepOff(part));
 
             // On a board there is room for a number beside its tab; elsewhere it goes on the body.
             var hasBoard = part.Face.Layout.Body.Length > 1;

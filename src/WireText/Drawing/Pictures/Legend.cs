@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
@@ -135,9 +136,9 @@ internal sealed class Legend
             yield return (UnusedSample, "unused lug");
         }
 
-        if (_scene.Parts.Any(part => _scene.Circuit.Parts[part.Index].Kind == StandardParts.SpliceKind))
+        foreach (var sign in _scene.Parts.Select(part => _scene.LookOf(part).Sign).OfType<LookSign>().Distinct())
         {
-            yield return (SpliceSample, "splice: leads joined in a sleeve");
+            yield return ((a, b) => sign.Sample(_theme, a, b), sign.Words);
         }
 
         var coils = _scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
@@ -217,21 +218,6 @@ internal sealed class Legend
 
     private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
         LugPainter.Eyelet(_theme, left.Towards(right, Tokens.LegendSample / 2), "sample", "sample");
-
-    private IEnumerable<PictureItem> SpliceSample(Point left, Point right)
-    {
-        var box = Box.Spanning(left, right).Grown(Tokens.SpliceSampleHeight / 2);
-        var sleeve = box with { X = left.X, Width = right.X - left.X };
-        var inner = sleeve.Grown(-Tokens.SleeveLine * 2);
-        var line = new Paint(_theme.Paper, _theme.PartLine, Tokens.PartLine);
-        yield return new RectangleShape("sample", sleeve, sleeve.Height / 2, line);
-        yield return new RectangleShape(
-            "sample",
-            inner,
-            inner.Height / 2,
-            Paint.Stroked(_theme.Detail, Tokens.DetailLine)
-        );
-    }
 
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {

@@ -84,7 +84,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         var wires = scene.WiresAt(lug.Lug);
         if (lug.Look == LugLook.Lead)
         {
-            if (!wires.IsEmpty && !FaceSizes.IsTwoLead(scene.Circuit.Parts[part.Index]))
+            if (!wires.IsEmpty && !scene.LookOf(part).HangsByTwoLeads(scene.PartOf(part)))
             {
                 // The lead and the wire are one piece: no edge between them.
                 var style = WireStyle.Of(_theme, wires[0]);
@@ -159,7 +159,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
             _theme.QuietInk
         ) with
         {
-            Shows = [("part", scene.Circuit.Parts[part.Index].Name)],
+            Shows = [("part", scene.PartOf(part).Name)],
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 
@@ -49,6 +50,10 @@ internal sealed class Scene
 
     /// <summary>In the order of the circuit.</summary>
     public ImmutableArray<SceneWire> Wires { get; }
+
+    public Part PartOf(PlacedFace face) => Circuit.Parts[face.Index];
+
+    public Look LookOf(PlacedFace face) => LookList.Of(PartOf(face));
 
     public PlacedFace? FindPart(int part) => Parts.FirstOrDefault(p => p.Index == part);
 

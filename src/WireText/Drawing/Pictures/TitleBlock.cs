@@ -178,10 +178,7 @@ internal sealed class TitleBlock
             var part in _scene.Parts.Where(part => part.Face.Lugs.Select(lug => lug.Section).Distinct().Count() > 1)
         )
         {
-            var (name, definition) = (
-                _scene.Circuit.Parts[part.Index].Name,
-                _scene.Circuit.Parts[part.Index].Definition
-            );
+            var (name, definition) = (_scene.PartOf(part).Name, _scene.PartOf(part).Definition);
             if (definition.Remark is { Length: > 0 } remark)
             {
                 Paragraph("note", $"{name}: {remark}", _text.X, _theme.Ink);

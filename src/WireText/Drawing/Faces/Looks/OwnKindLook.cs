@@ -2,24 +2,12 @@ using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Parts;
 
-namespace WireText.Drawing.Faces;
+namespace WireText.Drawing.Faces.Looks;
 
-/// <summary>Where a part belongs in the cavity when the author says nothing; a user's own kind is judged by what is inside it.</summary>
-internal static class Zones
+/// <summary>A kind that the author made up: drawn from its body and lugs, and judged by what is inside it.</summary>
+internal sealed class OwnKindLook : Look
 {
-    public static LayoutZone Of(Part part) =>
-        part.Kind switch
-        {
-            "pickup" => LayoutZone.Pickup,
-            "pot" or "preamp" => LayoutZone.Pot,
-            "switch" or "button" => LayoutZone.Switch,
-            "jack" or "battery" => LayoutZone.Jack,
-            "metal" => LayoutZone.Ground,
-            "cap" or "resistor" or "inductor" or "splice" => LayoutZone.Small,
-            _ => ByInsides(part),
-        };
-
-    private static LayoutZone ByInsides(Part part)
+    public override LayoutZone ZoneOf(Part part)
     {
         var insides = part.Definition.Insides;
         if (insides.Any(inside => inside is Inside.CoilInside))

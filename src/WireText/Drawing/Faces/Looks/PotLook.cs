@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
+using WireText.Geometry;
+using WireText.Parts;
+
+namespace WireText.Drawing.Faces.Looks;
+
+/// <summary>A pot: a round shell whose back takes joints and small parts, with the block of its switch where it has one.</summary>
+internal sealed class PotLook : Look
+{
+    public override LayoutZone ZoneOf(Part part) => LayoutZone.Pot;
+
+    public override bool CarriesSmallParts => true;
+
+    public override IEnumerable<FaceLine> MoreLines(Circuit circuit, Part part) =>
+        part.Definition.Model == PartDefinition.StandardModel
+            ? []
+            : [FaceLine.Fitting(FaceLineKind.Value, part.Definition.Model)];
+
+    public override Colour FillOf(Theme theme) => theme.Shell;
+
+    /// <summary>The switch on the back of a push-pull pot, under its lugs.</summary>
+    public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
+    {
+        var inner = face.Face.Lugs.Where(lug => lug.Look == LugLook.Riveted).ToImmutableArray();
+        if (inner.Length < 2)
+        {
+            return [];
+        }
+
+        var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Box.Union);
+        var block = new Box(box.X - 2.4, box.Y - 2.2, box.Width + 4.8, box.Height + 4.4);
+        return
+        [
+            new RectangleShape(
+                "detail",
+                face.OnPage(block),
+                Tokens.BodyCorner,
+                new Paint(theme.PartFill, theme.Detail, Tokens.DetailLine)
+            ),
+        ];
+    }
+}
