@@ -41,6 +41,17 @@ public sealed class PartCatalogue
         return models.IsEmpty || (mustSay && models.Length > 1) ? null : models[0];
     }
 
-    /// <summary>This catalogue with more definitions behind its own.</summary>
-    public PartCatalogue With(IEnumerable<PartDefinition> more) => new([.. definitions, .. more]);
+    /// <summary>This catalogue with more definitions behind its own. A kind keeps the spelling of its first definition.</summary>
+    public PartCatalogue With(IEnumerable<PartDefinition> more)
+    {
+        var spellings = byKind.ToDictionary(kind => kind.Key, kind => kind.Key, StringComparer.OrdinalIgnoreCase);
+        var added = ImmutableArray.CreateBuilder<PartDefinition>();
+        foreach (var definition in more)
+        {
+            spellings.TryAdd(definition.Kind, definition.Kind);
+            added.Add(definition with { Kind = spellings[definition.Kind] });
+        }
+
+        return new PartCatalogue([.. definitions, .. added]);
+    }
 }
