@@ -27,29 +27,29 @@ internal sealed class CaseSeats
     /// <summary>With more wires on the case, the part's own lead among them, their joints need the room that it takes.</summary>
     private const int MostJoints = 6;
 
-    private readonly Dictionary<int, LayoutSeat> _seats = [];
-    private readonly HashSet<int> _hosts = [];
+    private readonly Dictionary<int, LayoutSeat> seats = [];
+    private readonly HashSet<int> hosts = [];
 
     public CaseSeats(Circuit circuit)
     {
         foreach (var part in circuit.Parts.Where(part => IsFree(circuit, part)))
         {
-            if (SeatOf(circuit, part) is { } seat && !_hosts.Contains(seat.Host.Index))
+            if (SeatOf(circuit, part) is { } seat && !hosts.Contains(seat.Host.Index))
             {
-                _hosts.Add(seat.Host.Index);
-                _seats.Add(part.Index, new LayoutSeat(seat.Host.Name, Middle, seat.Turn));
+                hosts.Add(seat.Host.Index);
+                seats.Add(part.Index, new LayoutSeat(seat.Host.Name, Middle, seat.Turn));
             }
         }
     }
 
     /// <summary>Where a part lies on another; null for one that lies on none.</summary>
-    public LayoutSeat? Of(Part part) => _seats.GetValueOrDefault(part.Index);
+    public LayoutSeat? Of(Part part) => seats.GetValueOrDefault(part.Index);
 
     /// <summary>What of a pot's case the part on it needs; null when none lies there.</summary>
-    public Box? TakenOn(Part pot) => _hosts.Contains(pot.Index) ? Room : null;
+    public Box? TakenOn(Part pot) => hosts.Contains(pot.Index) ? Room : null;
 
     public FaceBody? BodyOf(Part part) =>
-        _seats.ContainsKey(part.Index) ? new FaceBody.Rectangle(Body.Width, Body.Height) : null;
+        seats.ContainsKey(part.Index) ? new FaceBody.Rectangle(Body.Width, Body.Height) : null;
 
     private static bool IsFree(Circuit circuit, Part part) =>
         LookList.Of(part).HangsByTwoLeads(part)

@@ -21,28 +21,28 @@ internal sealed record Connection(LayoutWire Wire, int From, int To)
 /// </summary>
 internal sealed class Wiring
 {
-    private readonly int[][] _lugTerminals;
-    private readonly Dictionary<string, int> _terminalByName;
+    private readonly int[][] lugTerminals;
+    private readonly Dictionary<string, int> terminalByName;
 
     private Wiring(LayoutPart[] parts)
     {
         Parts = parts;
-        _terminalByName = new Dictionary<string, int>(StringComparer.Ordinal);
+        terminalByName = new Dictionary<string, int>(StringComparer.Ordinal);
         var terminals = new List<Terminal>();
-        _lugTerminals = new int[parts.Length][];
+        lugTerminals = new int[parts.Length][];
         for (var part = 0; part < parts.Length; part++)
         {
-            _lugTerminals[part] = new int[parts[part].Lugs.Length];
+            lugTerminals[part] = new int[parts[part].Lugs.Length];
             for (var lug = 0; lug < parts[part].Lugs.Length; lug++)
             {
-                _lugTerminals[part][lug] = terminals.Count;
-                _terminalByName.TryAdd(parts[part].Lugs[lug].Id, terminals.Count);
+                lugTerminals[part][lug] = terminals.Count;
+                terminalByName.TryAdd(parts[part].Lugs[lug].Id, terminals.Count);
                 terminals.Add(new Terminal(part, lug, IsSurface: false));
             }
 
             for (var surface = 0; surface < parts[part].Surfaces.Length; surface++)
             {
-                _terminalByName.TryAdd(parts[part].Surfaces[surface].Id, terminals.Count);
+                terminalByName.TryAdd(parts[part].Surfaces[surface].Id, terminals.Count);
                 terminals.Add(new Terminal(part, surface, IsSurface: true));
             }
         }
@@ -79,12 +79,12 @@ internal sealed class Wiring
     }
 
     /// <summary>The terminal of that full name, or -1.</summary>
-    public int TerminalOf(string name) => _terminalByName.GetValueOrDefault(name, -1);
+    public int TerminalOf(string name) => terminalByName.GetValueOrDefault(name, -1);
 
     /// <summary>The connection of the wire with that id, or -1.</summary>
     public int ConnectionOf(string wireId) => Array.FindIndex(Connections, c => c.Wire.Id == wireId);
 
-    public int LugTerminal(int part, int lug) => _lugTerminals[part][lug];
+    public int LugTerminal(int part, int lug) => lugTerminals[part][lug];
 
     /// <summary>Where a terminal sits in its part's own frame: a lug's point, a surface's middle.</summary>
     public Point Own(int terminal)

@@ -18,23 +18,22 @@ internal sealed class CloseUp
     /// <summary>With so many wires a part is shown larger whatever room they have. Chosen: a reader asked for it where there were eleven.</summary>
     private const int ManyWires = 10;
 
-    private readonly Scene _scene;
-    private readonly ImmutableArray<WayOut> _ways;
-    private readonly Size _inner;
-    private readonly Frame _words;
+    private readonly Scene scene;
+    private readonly ImmutableArray<WayOut> ways;
+    private readonly Size inner;
+    private readonly Frame margin;
 
     /// <summary>What words beside the frame take up on its four sides.</summary>
     private readonly record struct Frame(double Left, double Top, double Right, double Bottom);
 
     private CloseUp(Scene scene, ImmutableArray<WayOut> ways, Size inner)
     {
-        (_scene, _ways, _inner) = (scene, ways, inner);
-        _words = new Frame(Room(Side.West), Room(Side.North), Room(Side.East), Room(Side.South));
+        (this.scene, this.ways, this.inner) = (scene, ways, inner);
+        margin = new Frame(Room(Side.West), Room(Side.North), Room(Side.East), Room(Side.South));
     }
 
     private double Room(Side side) =>
-        _ways
-            .Where(way => way.Side == side && !way.IsInside)
+        ways.Where(way => way.Side == side && !way.IsInside)
             .Select(way => WidthOf(way) + (2 * Tokens.LabelGap) + Tokens.LabelTouch)
             .DefaultIfEmpty(0)
             .Max();
@@ -42,20 +41,20 @@ internal sealed class CloseUp
     private static double WidthOf(WayOut way) => DrawnText.Width(way.To, TextWeight.Medium, Tokens.LugLabelSize);
 
     /// <summary>The part's index in <see cref="Circuit.Parts"/>.</summary>
-    public int Part => _scene.Parts[0].Index;
+    public int Part => scene.Parts[0].Index;
 
     /// <summary>With its caption and the words round it.</summary>
     public Size Size =>
         new(
-            Math.Max(_words.Left + _inner.Width + _words.Right, CaptionWidth),
-            Tokens.CaptionHeight + _words.Top + _inner.Height + _words.Bottom
+            Math.Max(margin.Left + inner.Width + margin.Right, CaptionWidth),
+            Tokens.CaptionHeight + margin.Top + inner.Height + margin.Bottom
         );
 
-    public (bool HasHops, bool HasGaps) Signs => WirePainter.SignsIn(_scene);
+    public (bool HasHops, bool HasGaps) Signs => WirePainter.SignsIn(scene);
 
     /// <summary>The ids of wires that carry their tag here.</summary>
     public IEnumerable<string> Tagged =>
-        _scene.Wires.Where(wire => wire.Route.Tag is not null).Select(wire => wire.Wire.Id);
+        scene.Wires.Where(wire => wire.Route.Tag is not null).Select(wire => wire.Wire.Id);
 
     /// <summary>The close-ups that a drawing needs, in the order of the parts.</summary>
     /// <param name="unnamed">Parts some of whose lugs had no room for their names.</param>
@@ -102,16 +101,16 @@ internal sealed class CloseUp
     /// <summary>The close-up with its upper left corner at a point of the page.</summary>
     public PictureGroup Paint(Point at)
     {
-        var theme = _scene.Theme;
-        var origin = new Point(at.X + _words.Left, at.Y + Tokens.CaptionHeight + _words.Top);
-        var frame = new Box(origin.X, origin.Y, _inner.Width, _inner.Height);
+        var theme = scene.Theme;
+        var origin = new Point(at.X + margin.Left, at.Y + Tokens.CaptionHeight + margin.Top);
+        var frame = new Box(origin.X, origin.Y, inner.Width, inner.Height);
         var moved = new Scene(
-            _scene.Circuit,
-            [.. _scene.Parts.Select(part => part.Face)],
-            LayoutShift.By(_scene.Layout, origin),
-            _scene.Options
+            scene.Circuit,
+            [.. scene.Parts.Select(part => part.Face)],
+            LayoutShift.By(scene.Layout, origin),
+            scene.Options
         );
-        var words = _ways.Select(way => way with { At = way.At + origin }).Select(Words).ToImmutableArray();
+        var words = ways.Select(way => way with { At = way.At + origin }).Select(Words).ToImmutableArray();
         var space = new LabelSpace(moved, frame);
         foreach (var word in words)
         {
@@ -133,7 +132,7 @@ internal sealed class CloseUp
         return new PictureGroup("close-up", [.. items.Select(PictureBuilder.WithoutIds)]) { Shows = [("part", Name)] };
     }
 
-    private string Name => _scene.Circuit.Parts[Part].Name;
+    private string Name => scene.Circuit.Parts[Part].Name;
 
     private static string ScaleWords =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Tokens.CloseUpScale:0.#} : 1");
@@ -148,7 +147,7 @@ internal sealed class CloseUp
     private IEnumerable<TextItem> Caption(Point at)
     {
         var baseline = at.Y + Tokens.NameSize;
-        var theme = _scene.Theme;
+        var theme = scene.Theme;
         yield return TextItem.Start(
             "close-up-name",
             CaptionName,
@@ -183,7 +182,7 @@ internal sealed class CloseUp
             new Point(way.At.X + (towards.X * away), way.At.Y + (towards.Y * away)),
             TextWeight.Medium,
             size,
-            _scene.Theme.Ink,
+            scene.Theme.Ink,
             way.Side is Side.North or Side.South
         );
     }

@@ -20,20 +20,20 @@ internal sealed record WayOut(string To, Point At, Side Side, bool IsInside);
 /// </summary>
 internal sealed class CloseUpCut
 {
-    private readonly Scene _scene;
-    private readonly PlacedFace _part;
-    private readonly HashSet<int> _own;
-    private readonly List<WayOut> _ways = [];
+    private readonly Scene scene;
+    private readonly PlacedFace part;
+    private readonly HashSet<int> own;
+    private readonly List<WayOut> ways = [];
 
     public CloseUpCut(Scene scene, PlacedFace part)
     {
-        (_scene, _part) = (scene, part);
-        _own = [.. scene.PartOf(part).Lugs];
+        (this.scene, this.part) = (scene, part);
+        own = [.. scene.PartOf(part).Lugs];
         Region = RegionOf();
         Face = Larger(part.Face);
         var wires = Wires().ToArray();
         Layout = LayoutOf(wires);
-        Ways = [.. _ways];
+        Ways = [.. ways];
     }
 
     /// <summary>What of the drawing it shows, on the page.</summary>
@@ -46,7 +46,7 @@ internal sealed class CloseUpCut
 
     public ImmutableArray<WayOut> Ways { get; }
 
-    private bool IsOwn(int lug) => _own.Contains(lug);
+    private bool IsOwn(int lug) => own.Contains(lug);
 
     private Point Larger(Point onPage) =>
         new((onPage.X - Region.X) * Tokens.CloseUpScale, (onPage.Y - Region.Y) * Tokens.CloseUpScale);
@@ -54,13 +54,13 @@ internal sealed class CloseUpCut
     /// <summary>The part and the wires within it, and a little round them.</summary>
     private Box RegionOf()
     {
-        var box = _part.DrawnOutlines().Select(outline => outline.Bounds).Aggregate(Box.Union);
-        foreach (var lug in _part.Face.Lugs)
+        var box = part.DrawnOutlines().Select(outline => outline.Bounds).Aggregate(Box.Union);
+        foreach (var lug in part.Face.Lugs)
         {
-            box = Box.Union(box, Box.Around(_part.OnPage(lug.At), 0, 0));
+            box = Box.Union(box, Box.Around(part.OnPage(lug.At), 0, 0));
         }
 
-        foreach (var wire in _scene.Wires.Where(wire => IsOwn(wire.Wire.From) && IsOwn(wire.Wire.To)))
+        foreach (var wire in scene.Wires.Where(wire => IsOwn(wire.Wire.From) && IsOwn(wire.Wire.To)))
         {
             box = wire.Route.Points.Aggregate(box, (all, point) => Box.Union(all, Box.Around(point, 0, 0)));
         }
@@ -73,7 +73,7 @@ internal sealed class CloseUpCut
     /// <summary>The edge of the region, where it does not run along a wire.</summary>
     private double EdgeAt(double inner, int way, Func<Point, double> across)
     {
-        var along = _scene
+        var along = scene
             .Wires.Where(wire => IsOwn(wire.Wire.From) || IsOwn(wire.Wire.To))
             .SelectMany(wire => wire.Route.Points.Skip(1).Zip(wire.Route.Points))
             .Where(stretch => Math.Abs(across(stretch.First) - across(stretch.Second)) < Tokens.WireCore)
@@ -134,7 +134,7 @@ internal sealed class CloseUpCut
 
     private IEnumerable<RoutedWire> Wires()
     {
-        foreach (var (wire, route) in _scene.Wires.Select(wire => (wire.Wire, wire.Route)))
+        foreach (var (wire, route) in scene.Wires.Select(wire => (wire.Wire, wire.Route)))
         {
             if (IsOwn(wire.From) && IsOwn(wire.To))
             {
@@ -157,9 +157,9 @@ internal sealed class CloseUpCut
         var kept = Kept(points);
         if (to >= 0)
         {
-            _ways.Add(
+            ways.Add(
                 new WayOut(
-                    DrawnText.Clean(_scene.Circuit.NameOf(to)),
+                    DrawnText.Clean(scene.Circuit.NameOf(to)),
                     Larger(kept[^1]),
                     SideDirections.Of(kept[^1] - kept[^2]),
                     IsInside: kept.Length == points.Length && kept[^1] == points[^1]
@@ -216,13 +216,13 @@ internal sealed class CloseUpCut
             (_, tag) => solids.IsHit(TagPlacer.Air(tag)) ? TagGround.Taken : TagGround.Paper
         );
         return new LayoutResult(
-            [_part.Placed with { At = Larger(_part.Placed.At), Label = null }],
+            [part.Placed with { At = Larger(part.Placed.At), Label = null }],
             [
                 .. wires.Select(
                     (wire, i) => wire with { Tag = tags[i]?.Box, IsTagVertical = tags[i]?.IsVertical ?? false }
                 ),
             ],
-            [.. _scene.Layout.Braids.Select(Cut).Where(braid => !braid.Tails.IsEmpty)],
+            [.. scene.Layout.Braids.Select(Cut).Where(braid => !braid.Tails.IsEmpty)],
             extent,
             []
         );
@@ -231,12 +231,12 @@ internal sealed class CloseUpCut
     private BoxGrid Solids()
     {
         var solids = new BoxGrid();
-        foreach (var lug in _part.Face.Lugs)
+        foreach (var lug in part.Face.Lugs)
         {
-            solids.Add(Box.Around(Larger(_part.OnPage(lug.At)), Tokens.JointDiameter, Tokens.JointDiameter));
+            solids.Add(Box.Around(Larger(part.OnPage(lug.At)), Tokens.JointDiameter, Tokens.JointDiameter));
         }
 
-        foreach (var wire in _scene.Wires)
+        foreach (var wire in scene.Wires)
         {
             foreach (var end in new[] { wire.Route.Points[0], wire.Route.Points[^1] })
             {
@@ -244,10 +244,10 @@ internal sealed class CloseUpCut
             }
         }
 
-        if (_part.Face.Layout.TextBox is { } text && !_part.Face.Inside.IsEmpty)
+        if (part.Face.Layout.TextBox is { } text && !part.Face.Inside.IsEmpty)
         {
-            var size = FaceLine.SizeOf(_part.Face.Inside);
-            solids.Add(Box.Around(Larger(_part.OnPage(text).Centre), size.Width, size.Height));
+            var size = FaceLine.SizeOf(part.Face.Inside);
+            solids.Add(Box.Around(Larger(part.OnPage(text).Centre), size.Width, size.Height));
         }
 
         return solids;
@@ -270,5 +270,5 @@ internal sealed class CloseUpCut
             ],
         };
 
-    private bool IsOwnName(string lug) => _scene.Circuit.FindLug(lug) is { } found && IsOwn(found.Index);
+    private bool IsOwnName(string lug) => scene.Circuit.FindLug(lug) is { } found && IsOwn(found.Index);
 }

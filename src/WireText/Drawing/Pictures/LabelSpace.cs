@@ -11,17 +11,17 @@ internal sealed class LabelSpace
     private const int Touching = 1000;
     private const int OnOutline = 120;
 
-    private readonly List<Box> _taken = [];
-    private readonly List<Segment> _wires = [];
-    private readonly List<Outline> _outlines = [];
-    private readonly Box _page;
+    private readonly List<Box> taken = [];
+    private readonly List<Segment> wires = [];
+    private readonly List<Outline> outlines = [];
+    private readonly Box page;
 
-    private LabelSpace(Box page) => _page = page;
+    private LabelSpace(Box page) => this.page = page;
 
     /// <param name="page">Nothing is placed outside it.</param>
     public LabelSpace(Scene scene, Box page)
     {
-        _page = page;
+        this.page = page;
         var routes = scene
             .Wires.Select(wire => wire.Route)
             .Concat(scene.Layout.Braids.SelectMany(braid => braid.Tails));
@@ -29,7 +29,7 @@ internal sealed class LabelSpace
         {
             for (var i = 1; i < route.Points.Length; i++)
             {
-                _wires.Add(new Segment(route.Points[i - 1], route.Points[i]));
+                wires.Add(new Segment(route.Points[i - 1], route.Points[i]));
             }
 
             if (route.Tag is { } tag)
@@ -45,7 +45,7 @@ internal sealed class LabelSpace
 
         foreach (var part in scene.Parts)
         {
-            _outlines.AddRange(part.DrawnOutlines());
+            outlines.AddRange(part.DrawnOutlines());
             foreach (var word in PartText.Inside(part, scene.Theme))
             {
                 Take(word.Ink);
@@ -62,7 +62,7 @@ internal sealed class LabelSpace
                 Take(part.Bounds);
             }
 
-            _wires.AddRange(look.LinesToKeepOff(part));
+            wires.AddRange(look.LinesToKeepOff(part));
 
             // On a board there is room for a number beside its tab; elsewhere it goes on the body.
             var hasBoard = part.Face.Layout.Body.Length > 1;
@@ -74,20 +74,20 @@ internal sealed class LabelSpace
             {
                 // From the edge of the body, with the mark of a coil's end on it.
                 var root = part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter - Tokens.CoilEnd);
-                _wires.Add(new Segment(part.OnPage(root), part.OnPage(lug.At)));
+                wires.Add(new Segment(part.OnPage(root), part.OnPage(lug.At)));
             }
         }
     }
 
-    public void Take(Box box) => _taken.Add(box);
+    public void Take(Box box) => taken.Add(box);
 
     /// <summary>What of it comes into a box; nothing else can be in the way of labels there.</summary>
     public LabelSpace Near(Box box)
     {
-        var near = new LabelSpace(_page);
-        near._taken.AddRange(_taken.Where(taken => taken.Overlaps(box)));
-        near._wires.AddRange(_wires.Where(wire => wire.Meets(box)));
-        near._outlines.AddRange(_outlines.Where(outline => outline.Bounds.Overlaps(box)));
+        var near = new LabelSpace(page);
+        near.taken.AddRange(taken.Where(other => other.Overlaps(box)));
+        near.wires.AddRange(wires.Where(wire => wire.Meets(box)));
+        near.outlines.AddRange(outlines.Where(outline => outline.Bounds.Overlaps(box)));
         return near;
     }
 
@@ -95,7 +95,7 @@ internal sealed class LabelSpace
     public double CostOfLabel(Box label)
     {
         const double Cramped = 4;
-        var cost = _page.Contains(label) ? 0.0 : 100 * Touching;
+        var cost = page.Contains(label) ? 0.0 : 100 * Touching;
         cost += (Hits(label.Grown(Tokens.LabelTouch)) * (double)Touching);
         if (cost < Touching)
         {
@@ -103,7 +103,7 @@ internal sealed class LabelSpace
         }
 
         var line = label.Grown(Tokens.LabelTouch + (Tokens.PartLine / 2));
-        foreach (var outline in _outlines)
+        foreach (var outline in outlines)
         {
             cost += IsOnLine(outline, line) ? OnOutline / 2 : 0;
         }
@@ -115,12 +115,12 @@ internal sealed class LabelSpace
     {
         var reach = box.Grown((Tokens.WireCore / 2) + Tokens.Casing);
         var count = 0;
-        foreach (var taken in _taken)
+        foreach (var other in taken)
         {
-            count += taken.Overlaps(box) ? 1 : 0;
+            count += other.Overlaps(box) ? 1 : 0;
         }
 
-        foreach (var wire in _wires)
+        foreach (var wire in wires)
         {
             count += wire.Meets(reach) ? 1 : 0;
         }
@@ -132,7 +132,7 @@ internal sealed class LabelSpace
     public bool IsWireBetween(Box label, Point lug)
     {
         var between = new Segment(label.Centre, lug.Towards(label.Centre, Tokens.JointDiameter / 2));
-        return _wires.Any(wire =>
+        return wires.Any(wire =>
             Point.Distance(wire.From, lug) > Tokens.EyeletDiameter
             && Point.Distance(wire.To, lug) > Tokens.EyeletDiameter
             && Segment.Cross(wire, between)
@@ -187,11 +187,11 @@ internal sealed class LabelSpace
     private int Cost(Box label)
     {
         var box = label.Grown(Tokens.LabelGap / 2);
-        var cost = _taken.Count(taken => taken.Overlaps(box)) * Touching;
+        var cost = taken.Count(other => other.Overlaps(box)) * Touching;
         var reach = box.Grown((Tokens.WireCore / 2) + Tokens.Casing);
-        cost += _wires.Count(wire => wire.Meets(reach)) * Touching;
-        cost += _outlines.Count(outline => IsOnLine(outline, box)) * OnOutline;
-        return cost + (_page.Contains(label) ? 0 : 100 * Touching);
+        cost += wires.Count(wire => wire.Meets(reach)) * Touching;
+        cost += outlines.Count(outline => IsOnLine(outline, box)) * OnOutline;
+        return cost + (page.Contains(label) ? 0 : 100 * Touching);
     }
 
     /// <summary>True when the line itself runs through a box, which lies neither wholly inside nor wholly outside.</summary>

@@ -15,12 +15,12 @@ internal sealed class Legend
     private const double BesideSample = 1.5;
     private const double RowHeight = Tokens.NoteSize * Tokens.LineHeight * 1.2;
 
-    private readonly Scene _scene;
-    private readonly Theme _theme;
-    private readonly ImmutableArray<CloseUp> _closeUps;
+    private readonly Scene scene;
+    private readonly Theme theme;
+    private readonly ImmutableArray<CloseUp> closeUps;
 
     private Legend(Scene scene, ImmutableArray<CloseUp> closeUps) =>
-        (_scene, _theme, _closeUps) = (scene, scene.Theme, closeUps);
+        (this.scene, theme, this.closeUps) = (scene, scene.Theme, closeUps);
 
     /// <summary>The legend and its height; null when there is nothing to tell.</summary>
     /// <param name="corner">Its left and upper corner.</param>
@@ -82,7 +82,7 @@ internal sealed class Legend
 
     private IEnumerable<(Func<Point, Point, IEnumerable<PictureItem>> Sample, string Words)> Entries()
     {
-        var wires = _scene.Wires.Select(wire => wire.Wire).ToImmutableArray();
+        var wires = scene.Wires.Select(wire => wire.Wire).ToImmutableArray();
         var colours = wires
             .Where(wire => wire.Kind is not (WireKind.PartLead or WireKind.Braid))
             .Select(wire => wire.Colour)
@@ -93,10 +93,10 @@ internal sealed class Legend
         foreach (var colour in colours)
         {
             var words = colour.IsBare ? colour.Name : $"{colour.Tag} {colour.Name}";
-            yield return ((a, b) => Sample(WireStyle.Of(_theme, colour), a, b), words);
+            yield return ((a, b) => Sample(WireStyle.Of(theme, colour), a, b), words);
         }
 
-        if (!_scene.Layout.Braids.IsEmpty)
+        if (!scene.Layout.Braids.IsEmpty)
         {
             yield return (SheathSample, "braid");
         }
@@ -109,17 +109,17 @@ internal sealed class Legend
         if (wires.Any(wire => wire.Kind == WireKind.SpliceLead && wire.Colour is null))
         {
             yield return (
-                (a, b) => Sample(WireStyle.Of(_theme, (InsulationColour?)null), a, b),
+                (a, b) => Sample(WireStyle.Of(theme, (InsulationColour?)null), a, b),
                 "lead, colour not stated"
             );
         }
 
         if (wires.Any(wire => wire.Kind == WireKind.PartLead))
         {
-            yield return ((a, b) => Sample(WireStyle.Neutral(_theme), a, b), "a part's own lead");
+            yield return ((a, b) => Sample(WireStyle.Neutral(theme), a, b), "a part's own lead");
         }
 
-        var signs = _closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(_scene)).ToArray();
+        var signs = closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(scene)).ToArray();
         if (Array.Exists(signs, sign => sign.HasHops))
         {
             yield return (HopSample, "crosses, not joined");
@@ -130,18 +130,18 @@ internal sealed class Legend
             yield return (GapSample, "goes under, not joined");
         }
 
-        var lugs = _scene.Parts.SelectMany(part => part.Face.Lugs).Where(lug => lug.Look != LugLook.Lead);
-        if (lugs.Any(lug => !_scene.IsSoldered(lug.Lug)))
+        var lugs = scene.Parts.SelectMany(part => part.Face.Lugs).Where(lug => lug.Look != LugLook.Lead);
+        if (lugs.Any(lug => !scene.IsSoldered(lug.Lug)))
         {
             yield return (UnusedSample, "unused lug");
         }
 
-        foreach (var sign in _scene.Parts.Select(part => _scene.LookOf(part).Sign).OfType<LookSign>().Distinct())
+        foreach (var sign in scene.Parts.Select(part => scene.LookOf(part).Sign).OfType<LookSign>().Distinct())
         {
-            yield return ((a, b) => sign.Sample(_theme, a, b), sign.Words);
+            yield return ((a, b) => sign.Sample(theme, a, b), sign.Words);
         }
 
-        var coils = _scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
+        var coils = scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
         if (coils.Any(coil => coil.Winding is not null))
         {
             yield return (CoilSample, "start · finish of a coil, wound cw or ccw as seen from the strings");
@@ -169,18 +169,18 @@ internal sealed class Legend
     private IEnumerable<PictureItem> SheathSample(Point from, Point to)
     {
         var inner = Tokens.SheathWidth - (2 * Tokens.SheathCasing);
-        yield return PathShape.Through("sample", Paint.Stroked(_theme.MetalLine, Tokens.SheathWidth), from, to);
-        yield return PathShape.Through("sample", Paint.Stroked(_theme.Tin, inner), from, to);
-        var weave = Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        yield return PathShape.Through("sample", Paint.Stroked(theme.MetalLine, Tokens.SheathWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(theme.Tin, inner), from, to);
+        var weave = Paint.Stroked(theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
         yield return PathShape.Through("sample", weave, from, to);
     }
 
     private IEnumerable<PictureItem> SleeveSample(Point from, Point to)
     {
         var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
-        yield return PathShape.Through("sample", Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth), from, to);
-        yield return PathShape.Through("sample", Paint.Stroked(_theme.Paper, inner), from, to);
-        foreach (var item in Sample(WireStyle.Of(_theme, (InsulationColour?)null), from, to))
+        yield return PathShape.Through("sample", Paint.Stroked(theme.PartLine, Tokens.SleeveWidth), from, to);
+        yield return PathShape.Through("sample", Paint.Stroked(theme.Paper, inner), from, to);
+        foreach (var item in Sample(WireStyle.Of(theme, (InsulationColour?)null), from, to))
         {
             yield return item;
         }
@@ -188,7 +188,7 @@ internal sealed class Legend
 
     private IEnumerable<PictureItem> HopSample(Point from, Point to)
     {
-        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var style = WireStyle.Of(theme, (InsulationColour?)null);
         var middle = from.Towards(to, Tokens.LegendSample / 2);
         var half = new Point(0, Tokens.LegendSample / 4);
         foreach (var item in Sample(style, middle - half, middle + half))
@@ -197,14 +197,14 @@ internal sealed class Legend
         }
 
         var hop = WirePath.Draw([from, to], [new WireHop(middle, HopBulge.Left)]);
-        yield return WirePath.Air(hop.Gaps[0], style.OuterWidth, _theme.Paper);
+        yield return WirePath.Air(hop.Gaps[0], style.OuterWidth, theme.Paper);
         yield return new PathShape("sample", hop.Steps, style.CasingPaint);
         yield return new PathShape("sample", hop.Steps, style.CorePaint);
     }
 
     private IEnumerable<PictureItem> GapSample(Point from, Point to)
     {
-        var style = WireStyle.Of(_theme, (InsulationColour?)null);
+        var style = WireStyle.Of(theme, (InsulationColour?)null);
         var middle = from.Towards(to, Tokens.LegendSample / 2);
         var half = new Point(0, Tokens.LegendSample / 4);
         var air = new Point((style.OuterWidth / 2) + Tokens.Gap, 0);
@@ -217,13 +217,13 @@ internal sealed class Legend
     }
 
     private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
-        LugPainter.Eyelet(_theme, left.Towards(right, Tokens.LegendSample / 2), "sample", "sample");
+        LugPainter.Eyelet(theme, left.Towards(right, Tokens.LegendSample / 2), "sample", "sample");
 
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {
-        var line = new Paint(_theme.Ink, _theme.Ink, Tokens.DetailLine);
+        var line = new Paint(theme.Ink, theme.Ink, Tokens.DetailLine);
         var (start, finish) = (left.Towards(right, 2), right.Towards(left, 2));
         yield return new CircleShape("sample", start, Tokens.CoilEnd, line);
-        yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = _theme.Paper });
+        yield return new CircleShape("sample", finish, Tokens.CoilEnd, line with { Fill = theme.Paper });
     }
 }

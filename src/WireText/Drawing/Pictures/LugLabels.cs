@@ -34,33 +34,33 @@ internal sealed class LugLabels
     private const double WordGap = 1.3;
     private const double ReadsAsOne = 16;
 
-    private readonly LabelSpace _space;
-    private readonly PlacedFace _part;
-    private readonly FaceLug[] _lugs;
-    private readonly Point[] _at;
-    private readonly Box[] _stems;
-    private readonly Point[] _others;
-    private readonly Candidate[][] _candidates;
-    private readonly int[] _chosen;
+    private readonly LabelSpace space;
+    private readonly PlacedFace part;
+    private readonly FaceLug[] lugs;
+    private readonly Point[] at;
+    private readonly Box[] stems;
+    private readonly Point[] others;
+    private readonly Candidate[][] candidates;
+    private readonly int[] chosen;
 
     private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY);
 
     private LugLabels(Scene scene, PlacedFace part, LabelSpace space)
     {
         const double Around = 30;
-        (_space, _part) = (space.Near(part.Bounds.Grown(Around)), part);
-        _lugs = [.. part.Face.Lugs];
-        _at = [.. _lugs.Select(lug => part.OnPage(lug.At))];
-        _stems = [.. _lugs.Select(StemOf)];
-        _others =
+        (this.space, this.part) = (space.Near(part.Bounds.Grown(Around)), part);
+        lugs = [.. part.Face.Lugs];
+        at = [.. lugs.Select(lug => part.OnPage(lug.At))];
+        stems = [.. lugs.Select(StemOf)];
+        others =
         [
             .. scene
                 .Parts.Where(other => other != part && Box.Distance(other.Bounds, part.Bounds) < Around)
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
-                .Where(lug => _at.Any(own => Point.Distance(own, lug) < 4 * Reach)),
+                .Where(lug => at.Any(own => Point.Distance(own, lug) < 4 * Reach)),
         ];
-        _candidates = [.. _lugs.Select((_, lug) => CandidatesOf(lug))];
-        _chosen = new int[_lugs.Length];
+        candidates = [.. lugs.Select((_, lug) => CandidatesOf(lug))];
+        chosen = new int[lugs.Length];
     }
 
     /// <summary>A place for the label of a lug.</summary>
@@ -77,27 +77,27 @@ internal sealed class LugLabels
 
         var labels = new LugLabels(scene, part, space);
         labels.Choose();
-        return [.. labels._chosen.Select((choice, lug) => labels.SpotOf(lug, labels._candidates[lug][choice]))];
+        return [.. labels.chosen.Select((choice, lug) => labels.SpotOf(lug, labels.candidates[lug][choice]))];
     }
 
     /// <summary>How far the names of a part's lugs hang below their line; the same for all, so that they stand on one line.</summary>
     public static double DescentOf(PlacedFace part) =>
         part.Face.Lugs.Select(lug => DrawnText.Descent(lug.Label, Tokens.LugLabelSize)).DefaultIfEmpty(0).Max();
 
-    private Spot SpotOf(int lug, Candidate chosen) =>
+    private Spot SpotOf(int lug, Candidate candidate) =>
         new(
-            chosen.Box,
-            chosen.Cost < Hard
-                && Enumerable.Range(0, lug).All(other => !chosen.Box.Overlaps(_candidates[other][_chosen[other]].Box))
+            candidate.Box,
+            candidate.Cost < Hard
+                && Enumerable.Range(0, lug).All(other => !candidate.Box.Overlaps(candidates[other][chosen[other]].Box))
         );
 
     /// <summary>The lugs with the fewest good places first; then each again, given the others, while that is better.</summary>
     private void Choose()
     {
-        Array.Fill(_chosen, -1);
+        Array.Fill(chosen, -1);
         var order = Enumerable
-            .Range(0, _lugs.Length)
-            .OrderBy(lug => _candidates[lug].Count(candidate => candidate.Cost < Hard))
+            .Range(0, lugs.Length)
+            .OrderBy(lug => candidates[lug].Count(candidate => candidate.Cost < Hard))
             .ThenBy(lug => lug)
             .ToArray();
         for (var (sweep, changed) = (0, true); changed && sweep < MostSweeps; sweep++)
@@ -106,8 +106,8 @@ internal sealed class LugLabels
             foreach (var lug in order)
             {
                 var best = BestOf(lug);
-                changed |= best != _chosen[lug];
-                _chosen[lug] = best;
+                changed |= best != chosen[lug];
+                chosen[lug] = best;
             }
         }
     }
@@ -115,14 +115,14 @@ internal sealed class LugLabels
     private int BestOf(int lug)
     {
         var (best, least) = (0, double.PositiveInfinity);
-        for (var i = 0; i < _candidates[lug].Length; i++)
+        for (var i = 0; i < candidates[lug].Length; i++)
         {
-            var cost = _candidates[lug][i].Cost;
-            for (var other = 0; other < _lugs.Length && cost < least; other++)
+            var cost = candidates[lug][i].Cost;
+            for (var other = 0; other < lugs.Length && cost < least; other++)
             {
-                if (other != lug && _chosen[other] >= 0)
+                if (other != lug && chosen[other] >= 0)
                 {
-                    cost += Between(lug, _candidates[lug][i], other, _candidates[other][_chosen[other]]);
+                    cost += Between(lug, candidates[lug][i], other, candidates[other][chosen[other]]);
                 }
             }
 
@@ -143,10 +143,10 @@ internal sealed class LugLabels
         }
 
         var cost = 0.0;
-        cost += Box.Distance(mine.Box, _stems[other]) < its.Distance + Nearer ? Hard : 0;
-        cost += Box.Distance(its.Box, _stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += Box.Distance(mine.Box, stems[other]) < its.Distance + Nearer ? Hard : 0;
+        cost += Box.Distance(its.Box, stems[lug]) < mine.Distance + Nearer ? Hard : 0;
         cost += mine.Box.Widened(WordGap).Overlaps(its.Box) ? ReadsAsOne : 0;
-        var areInARow = IsInARow(_lugs[lug], _lugs[other]);
+        var areInARow = IsInARow(lugs[lug], lugs[other]);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
     }
 
@@ -157,23 +157,23 @@ internal sealed class LugLabels
     /// <summary>What a label belongs to: a lug, or a lead or tab from the edge of the body on; on a pot's board the lug alone.</summary>
     private Box StemOf(FaceLug lug)
     {
-        var at = _part.OnPage(lug.At);
-        var isOnBoard = lug.Look == LugLook.Tab && _part.Face.Layout.Body.Length > 1;
+        var at = part.OnPage(lug.At);
+        var isOnBoard = lug.Look == LugLook.Tab && part.Face.Layout.Body.Length > 1;
         return lug.Look == LugLook.Riveted || isOnBoard
             ? Box.Spanning(at, at)
-            : Box.Spanning(_part.OnPage(_part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), at);
+            : Box.Spanning(part.OnPage(part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), at);
     }
 
     private Candidate[] CandidatesOf(int lug)
     {
         var size = new Size(
-            DrawnText.Width(_lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
-            (Tokens.LugLabelSize * DrawnText.CapHeight) + DescentOf(_part)
+            DrawnText.Width(lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
+            (Tokens.LugLabelSize * DrawnText.CapHeight) + DescentOf(part)
         );
-        var places = _stems[lug].Grown(Reach);
+        var places = stems[lug].Grown(Reach);
         var (width, height) = (places.Width + size.Width, places.Height + size.Height);
         var reached = Box.Around(places.Centre, width + size.Width, height + size.Height);
-        var near = _space.Near(reached.Grown(Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
+        var near = space.Near(reached.Grown(Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
         var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
         var spots = new List<(Box Box, double Distance, double Least)>();
         for (var row = -rows; row <= rows; row++)
@@ -182,8 +182,8 @@ internal sealed class LugLabels
             {
                 var centre = places.Centre + new Point(column * Step, row * Step);
                 var box = Box.Around(centre, size.Width, size.Height);
-                var distance = Box.Distance(box, _stems[lug]);
-                if (distance <= Reach && box.DistanceTo(_at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch)
+                var distance = Box.Distance(box, stems[lug]);
+                if (distance <= Reach && box.DistanceTo(at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch)
                 {
                     spots.Add((box, distance, (PerMillimetre * distance) + AsideCost(lug, box)));
                 }
@@ -216,7 +216,7 @@ internal sealed class LugLabels
         var good = 0;
         foreach (var (box, distance, least) in spots)
         {
-            var (wayX, wayY) = (WayOf(box.X, box.Right, _at[lug].X), WayOf(box.Y, box.Bottom, _at[lug].Y));
+            var (wayX, wayY) = (WayOf(box.X, box.Right, at[lug].X), WayOf(box.Y, box.Bottom, at[lug].Y));
             found.Add(new Candidate(box, least + CostAmongOthers(lug, box, distance, near), distance, wayX, wayY));
             good += found[^1].Cost < Hard ? 1 : 0;
             if (good == EnoughGood)
@@ -236,17 +236,17 @@ internal sealed class LugLabels
     private double CostAmongOthers(int lug, Box box, double distance, LabelSpace near)
     {
         var cost = near.CostOfLabel(box);
-        for (var other = 0; other < _stems.Length; other++)
+        for (var other = 0; other < stems.Length; other++)
         {
-            cost += other == lug ? 0 : CostBeside(Box.Distance(box, _stems[other]), distance);
+            cost += other == lug ? 0 : CostBeside(Box.Distance(box, stems[other]), distance);
         }
 
-        foreach (var other in _others)
+        foreach (var other in others)
         {
             cost += CostBeside(box.DistanceTo(other), distance);
         }
 
-        return cost + (cost < Hard && near.IsWireBetween(box, _at[lug]) ? AcrossAWire : 0);
+        return cost + (cost < Hard && near.IsWireBetween(box, at[lug]) ? AcrossAWire : 0);
     }
 
     private static double CostBeside(double toOther, double toOwn) =>
@@ -257,8 +257,8 @@ internal sealed class LugLabels
     /// <summary>Best is straight inwards, away from where wires leave; then beside it; last outwards. Off the lug's own lines costs too.</summary>
     private double AsideCost(int lug, Box box)
     {
-        var outward = _part.OnPage(_lugs[lug].Outward).Towards(1);
-        var away = box.Centre - _stems[lug].Centre;
+        var outward = part.OnPage(lugs[lug].Outward).Towards(1);
+        var away = box.Centre - stems[lug].Centre;
         var along = (away.X * outward.X) + (away.Y * outward.Y);
         var across = (away.X * outward.Y) - (away.Y * outward.X);
         var length = Math.Max(1e-9, Math.Sqrt((along * along) + (across * across)));

@@ -12,11 +12,11 @@ namespace WireText.Drawing.Pictures;
 /// <param name="namesAll">True when a name without room is written all the same, for there is no larger picture of the part.</param>
 internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 {
-    private readonly Theme _theme = scene.Theme;
-    private readonly SortedSet<int> _unnamed = [];
+    private readonly Theme theme = scene.Theme;
+    private readonly SortedSet<int> unnamed = [];
 
     /// <summary>The parts some of whose lugs, or rows of lugs, have no room for their names; filled by painting. Such a name is left out where the part is shown larger.</summary>
-    public IReadOnlySet<int> Unnamed => _unnamed;
+    public IReadOnlySet<int> Unnamed => unnamed;
 
     public IEnumerable<PictureItem> Paint()
     {
@@ -41,7 +41,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                 space.Take(label.Box);
                 if (!label.IsClear)
                 {
-                    _unnamed.Add(part.Index);
+                    unnamed.Add(part.Index);
                 }
             }
 
@@ -87,7 +87,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
             if (!wires.IsEmpty && !scene.LookOf(part).HangsByTwoLeads(scene.PartOf(part)))
             {
                 // The lead and the wire are one piece: no edge between them.
-                var style = WireStyle.Of(_theme, wires[0]);
+                var style = WireStyle.Of(theme, wires[0]);
                 items.Add(
                     PathShape.Through(
                         "lead",
@@ -102,7 +102,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         }
         else
         {
-            items.AddRange(Eyelet(_theme, at, "eyelet", "hole"));
+            items.AddRange(Eyelet(theme, at, "eyelet", "hole"));
         }
 
         if (scene.IsSoldered(lug.Lug))
@@ -119,7 +119,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                     label.Box.Centre - new Point(0, LugLabels.DescentOf(part) / 2),
                     TextWeight.Medium,
                     Tokens.LugLabelSize,
-                    _theme.QuietInk
+                    theme.QuietInk
                 ) with
                 {
                     Shows = [("lug", scene.Circuit.NameOf(lug.Lug))],
@@ -142,7 +142,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
         var place = space.PlaceSection(part, lugs, new Size(width, Tokens.LugLabelSize * DrawnText.CapHeight));
         if (!place.IsClear)
         {
-            _unnamed.Add(part.Index);
+            unnamed.Add(part.Index);
         }
 
         if (!place.IsClear && !namesAll)
@@ -156,7 +156,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
             place.Box.Centre,
             TextWeight.Medium,
             Tokens.LugLabelSize,
-            _theme.QuietInk
+            theme.QuietInk
         ) with
         {
             Shows = [("part", scene.PartOf(part).Name)],
@@ -166,9 +166,9 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
     /// <summary>The lead goes on as the wire; a lead that nothing is done with ends here, cut.</summary>
     private CircleShape LeadEnd(Point at, ImmutableArray<Wire> wires)
     {
-        var style = wires.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, wires[0]);
+        var style = wires.IsEmpty ? WireStyle.Neutral(theme) : WireStyle.Of(theme, wires[0]);
         var paint = wires.IsEmpty
-            ? new Paint(_theme.Paper, _theme.MetalLine, Tokens.EyeletLine)
+            ? new Paint(theme.Paper, theme.MetalLine, Tokens.EyeletLine)
             : Shapes.Paint.Filled(style.Core);
         return new CircleShape("eyelet", at, (wires.IsEmpty ? Tokens.LeadEnd : style.Width) / 2, paint);
     }
@@ -220,7 +220,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
     }
 
     private CircleShape Joint(Point at, double diameter, int lug, IEnumerable<string> wires) =>
-        new("joint", at, diameter / 2, new Paint(_theme.Solder, _theme.MetalLine, Tokens.JointLine))
+        new("joint", at, diameter / 2, new Paint(theme.Solder, theme.MetalLine, Tokens.JointLine))
         {
             Shows = [("lug", scene.Circuit.NameOf(lug)), ("wire", string.Join(' ', wires))],
         };

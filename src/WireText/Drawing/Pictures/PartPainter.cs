@@ -10,65 +10,64 @@ using WireText.Parts;
 namespace WireText.Drawing.Pictures;
 
 /// <summary>Paints a part as it is seen from behind: quiet, and with just enough shape to be recognised by who holds the real one.</summary>
-internal sealed class PartPainter(Scene scene, PlacedFace part)
+internal sealed class PartPainter(Scene scene, PlacedFace face)
 {
-    private readonly Theme _theme = scene.Theme;
-    private readonly Part _part = scene.PartOf(part);
-    private readonly Look _look = scene.LookOf(part);
-    private readonly List<PictureItem> _items = [];
+    private readonly Theme theme = scene.Theme;
+    private readonly Part part = scene.PartOf(face);
+    private readonly Look look = scene.LookOf(face);
+    private readonly List<PictureItem> items = [];
 
     public PictureGroup Paint()
     {
         PaintStubs();
         PaintBodies();
-        _items.AddRange(_look.Art(part, scene.Circuit, _theme));
+        items.AddRange(look.Art(face, scene.Circuit, theme));
         PaintWords();
-        return new PictureGroup("part", [.. _items])
+        return new PictureGroup("part", [.. items])
         {
-            Id = ShapeIds.Of("part", _part.Name),
-            Shows = part.Face.Layout.Seat is { } seat
-                ? [("part", _part.Name), ("kind", _part.Kind), ("on", seat.Host)]
-                : [("part", _part.Name), ("kind", _part.Kind)],
+            Id = ShapeIds.Of("part", part.Name),
+            Shows = face.Face.Layout.Seat is { } seat
+                ? [("part", part.Name), ("kind", part.Kind), ("on", seat.Host)]
+                : [("part", part.Name), ("kind", part.Kind)],
         };
     }
 
-    private Paint Outlined(Colour fill) => new(fill, _theme.PartLine, Tokens.PartLine);
+    private Paint Outlined(Colour fill) => new(fill, theme.PartLine, Tokens.PartLine);
 
     // What reaches out of the body lies under it.
 
     private void PaintStubs()
     {
-        foreach (var lug in part.Face.Lugs)
+        foreach (var lug in face.Face.Lugs)
         {
-            var root = part.RootOf(lug);
+            var root = face.RootOf(lug);
             if (lug.Look == LugLook.Tab)
             {
-                _items.Add(Tab(root, lug));
+                items.Add(Tab(root, lug));
             }
             else if (lug.Look == LugLook.Lead)
             {
-                _items.AddRange(LeadStub(part.OnPage(root), lug));
+                items.AddRange(LeadStub(face.OnPage(root), lug));
             }
         }
     }
 
     private RectangleShape Tab(Point root, FaceLug lug)
     {
-        var tab = Box.Spanning(part.OnPage(root), part.OnPage(lug.At)).Grown(Tokens.TabWidth / 2);
+        var tab = Box.Spanning(face.OnPage(root), face.OnPage(lug.At)).Grown(Tokens.TabWidth / 2);
         return new RectangleShape(
             "tab",
             tab,
             Tokens.TabWidth / 2,
-            new Paint(_theme.Tin, _theme.PartLine, Tokens.DetailLine)
+            new Paint(theme.Tin, theme.PartLine, Tokens.DetailLine)
         );
     }
 
     private IEnumerable<PictureItem> LeadStub(Point root, FaceLug lug)
     {
         var own = scene.WiresAt(lug.Lug);
-        var style =
-            _look.HangsByTwoLeads(_part) || own.IsEmpty ? WireStyle.Neutral(_theme) : WireStyle.Of(_theme, own[0]);
-        var end = part.OnPage(lug.At);
+        var style = look.HangsByTwoLeads(part) || own.IsEmpty ? WireStyle.Neutral(theme) : WireStyle.Of(theme, own[0]);
+        var end = face.OnPage(lug.At);
         yield return PathShape.Through("lead", style.CasingPaint, root, end);
         yield return PathShape.Through("lead", style.CorePaint, root, end);
     }
@@ -76,25 +75,25 @@ internal sealed class PartPainter(Scene scene, PlacedFace part)
     private void PaintBodies()
     {
         // The board of a pot lies under its case.
-        foreach (var board in part.Face.Layout.Body.Skip(1).OfType<Outline.Rectangle>())
+        foreach (var board in face.Face.Layout.Body.Skip(1).OfType<Outline.Rectangle>())
         {
-            _items.Add(new RectangleShape("body", part.OnPage(board.Box), 0, new Paint(null, null, 0)));
-            _items.Add(Wafer(board.Box));
+            items.Add(new RectangleShape("body", face.OnPage(board.Box), 0, new Paint(null, null, 0)));
+            items.Add(Wafer(board.Box));
         }
 
-        _items.Add(Body(part.OnPage(part.MainOutline), Outlined(_look.FillOf(_theme))));
-        foreach (var surface in part.Face.Surfaces)
+        items.Add(Body(face.OnPage(face.MainOutline), Outlined(look.FillOf(theme))));
+        foreach (var surface in face.Face.Surfaces)
         {
-            _items.Add(Surface(surface));
+            items.Add(Surface(surface));
         }
     }
 
     private RectangleShape Wafer(Box board) =>
         new(
             "wafer",
-            part.OnPage(PlacedFace.WaferOf(board)),
+            face.OnPage(PlacedFace.WaferOf(board)),
             Tokens.BodyCorner,
-            new Paint(_theme.Wafer, _theme.PartLine, Tokens.DetailLine)
+            new Paint(theme.Wafer, theme.PartLine, Tokens.DetailLine)
         );
 
     private PictureShape Body(Outline outline, Paint paint) =>
@@ -104,7 +103,7 @@ internal sealed class PartPainter(Scene scene, PlacedFace part)
             Outline.Rectangle rectangle => new RectangleShape(
                 "body",
                 rectangle.Box,
-                _look.CornerOf(Math.Min(rectangle.Box.Width, rectangle.Box.Height)),
+                look.CornerOf(Math.Min(rectangle.Box.Width, rectangle.Box.Height)),
                 paint
             ),
             _ => throw new InvalidOperationException("A body is a circle or a rectangle."),
@@ -115,7 +114,7 @@ internal sealed class PartPainter(Scene scene, PlacedFace part)
     {
         var none = new Paint(null, null, 0);
         var shows = scene.Shows(surface.Lug);
-        return part.OnPage(surface.Shape) switch
+        return face.OnPage(surface.Shape) switch
         {
             Outline.Circle circle => new CircleShape("surface", circle.Centre, circle.Radius, none) { Shows = shows },
             Outline.Rectangle rectangle => new RectangleShape("surface", rectangle.Box, 0, none) { Shows = shows },
@@ -125,10 +124,10 @@ internal sealed class PartPainter(Scene scene, PlacedFace part)
 
     private void PaintWords()
     {
-        _items.AddRange(PartText.Inside(part, _theme));
-        if (part.Placed.Label is { } label && !part.Face.Outside.IsEmpty)
+        items.AddRange(PartText.Inside(face, theme));
+        if (face.Placed.Label is { } label && !face.Face.Outside.IsEmpty)
         {
-            _items.AddRange(PartText.Stack(part.Face.Outside, label.Centre, isVertical: false, _theme));
+            items.AddRange(PartText.Stack(face.Face.Outside, label.Centre, isVertical: false, theme));
         }
     }
 }

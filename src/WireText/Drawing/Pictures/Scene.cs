@@ -10,7 +10,7 @@ namespace WireText.Drawing.Pictures;
 /// <summary>Everything that painters read: the circuit, its faces, and where layout put them, moved to their place on the page.</summary>
 internal sealed class Scene
 {
-    private readonly Dictionary<int, LugLook> _drawn = [];
+    private readonly Dictionary<int, LugLook> drawn = [];
 
     public Scene(Circuit circuit, LayoutResult layout, PictureOptions options)
         : this(circuit, FaceBuilder.BuildFaces(circuit), layout, options) { }
@@ -27,12 +27,12 @@ internal sealed class Scene
         {
             foreach (var lug in face.Lugs)
             {
-                _drawn[lug.Lug] = lug.Look;
+                drawn[lug.Lug] = lug.Look;
             }
 
             foreach (var surface in face.Surfaces)
             {
-                _drawn[surface.Lug] = LugLook.Riveted;
+                drawn[surface.Lug] = LugLook.Riveted;
             }
         }
     }
@@ -62,11 +62,11 @@ internal sealed class Scene
         [.. Circuit.Wires.Where(wire => wire.Touches(lug) && (IsDrawn(wire) || HasTailAt(wire, Circuit.NameOf(lug))))];
 
     /// <summary>True for a lug or metal of a part that is drawn here.</summary>
-    public bool HasLug(int lug) => _drawn.ContainsKey(lug);
+    public bool HasLug(int lug) => drawn.ContainsKey(lug);
 
     /// <summary>True where something is soldered on. A pickup's or battery's lead is its first wire itself; a second one is soldered to it.</summary>
     public bool IsSoldered(int lug) =>
-        _drawn.TryGetValue(lug, out var look) && WiresAt(lug).Length >= (look == LugLook.Lead ? 2 : 1);
+        drawn.TryGetValue(lug, out var look) && WiresAt(lug).Length >= (look == LugLook.Lead ? 2 : 1);
 
     private bool IsDrawn(Wire wire) => Wires.Any(drawn => drawn.Wire.Index == wire.Index);
 

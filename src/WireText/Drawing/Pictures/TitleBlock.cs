@@ -12,29 +12,29 @@ namespace WireText.Drawing.Pictures;
 /// <summary>What stands under the drawing: title, notes, scale, the colours in use, wires told in words, and the findings.</summary>
 internal sealed class TitleBlock
 {
-    private readonly Scene _scene;
-    private readonly Theme _theme;
-    private readonly Box _area;
+    private readonly Scene scene;
+    private readonly Theme theme;
+    private readonly Box area;
 
     /// <summary>What of the area the words take; close-ups stand beside them where there is room.</summary>
-    private readonly Box _text;
-    private readonly List<PictureItem> _items = [];
-    private readonly ImmutableArray<CloseUp> _closeUps;
-    private double _y;
+    private readonly Box column;
+    private readonly List<PictureItem> items = [];
+    private readonly ImmutableArray<CloseUp> closeUps;
+    private double y;
 
     /// <param name="area">Where it may stand: its left and top edge, and its width.</param>
     private TitleBlock(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
     {
-        _scene = scene;
-        _theme = scene.Theme;
-        _area = area;
-        _y = area.Y;
-        _closeUps = closeUps;
+        this.scene = scene;
+        theme = scene.Theme;
+        this.area = area;
+        y = area.Y;
+        this.closeUps = closeUps;
         var left = area.Width - RowWidth(closeUps) - (2 * Tokens.ColumnGap);
-        _text = closeUps.IsEmpty || left < Tokens.TextColumn ? area : area with { Width = left };
+        column = closeUps.IsEmpty || left < Tokens.TextColumn ? area : area with { Width = left };
     }
 
-    private bool HasColumns => _text.Width < _area.Width;
+    private bool HasColumns => column.Width < area.Width;
 
     private static double RowWidth(ImmutableArray<CloseUp> closeUps) =>
         closeUps.Sum(close => close.Size.Width + (2 * Tokens.ColumnGap)) - (2 * Tokens.ColumnGap);
@@ -44,7 +44,7 @@ internal sealed class TitleBlock
     {
         var block = new TitleBlock(scene, closeUps, area);
         block.Rule();
-        var top = block._y;
+        var top = block.y;
         block.Heading();
         block.Notes();
         block.Legend();
@@ -52,55 +52,55 @@ internal sealed class TitleBlock
         var bottom = top;
         if (block.HasColumns)
         {
-            bottom = block.CloseUps(new Point(block._text.Right + (2 * Tokens.ColumnGap), top));
+            bottom = block.CloseUps(new Point(block.column.Right + (2 * Tokens.ColumnGap), top));
         }
         else
         {
-            block._y = block.CloseUps(new Point(area.X, block._y));
+            block.y = block.CloseUps(new Point(area.X, block.y));
         }
 
         block.WireTable();
         block.Unrouted();
         block.Findings();
-        return (new PictureGroup("title-block", [.. block._items]), Math.Max(bottom, block._y));
+        return (new PictureGroup("title-block", [.. block.items]), Math.Max(bottom, block.y));
     }
 
     private void Rule()
     {
-        _items.Add(
+        items.Add(
             PathShape.Through(
                 "rule",
-                Paint.Stroked(_theme.PartLine, Tokens.BlockLine),
-                new Point(_area.X, _y),
-                new Point(_area.Right, _y)
+                Paint.Stroked(theme.PartLine, Tokens.BlockLine),
+                new Point(area.X, y),
+                new Point(area.Right, y)
             )
         );
-        _y += Tokens.BlockGap;
+        y += Tokens.BlockGap;
     }
 
     /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
     private void Heading()
     {
-        var right = _text.Right;
+        var right = column.Right;
         var file = FileLine();
         var scaleWidth = Math.Max(Tokens.ScaleBar, DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize));
-        ScaleBar(new Point(right - Tokens.ScaleBar, _y));
-        var titleWidth = _text.Width - scaleWidth - Tokens.ColumnGap;
-        var top = _y;
+        ScaleBar(new Point(right - Tokens.ScaleBar, y));
+        var titleWidth = column.Width - scaleWidth - Tokens.ColumnGap;
+        var top = y;
         var lines = DrawnText.Wrap(
-            _scene.Circuit.Title ?? "Untitled wiring",
+            scene.Circuit.Title ?? "Untitled wiring",
             TextWeight.SemiBold,
             Tokens.TitleSize,
             titleWidth
         );
         foreach (var line in lines)
         {
-            Line("title", line, _text.X, TextWeight.SemiBold, Tokens.TitleSize, _theme.Ink);
+            Line("title", line, column.X, TextWeight.SemiBold, Tokens.TitleSize, theme.Ink);
         }
 
         var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
         var below = top + scale + (Tokens.NoteSize * Tokens.LineHeight / 2);
-        _items.Add(
+        items.Add(
             new TextItem(
                 "file",
                 file,
@@ -108,23 +108,23 @@ internal sealed class TitleBlock
                 TextAlign.End,
                 TextWeight.Regular,
                 Tokens.NoteSize,
-                _theme.QuietInk,
+                theme.QuietInk,
                 DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize),
                 IsVertical: false
             )
         );
-        _y = Math.Max(_y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2);
+        y = Math.Max(y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2);
     }
 
     private string FileLine()
     {
         var words = new List<string> { "seen from behind" };
-        if (_scene.Options.FileName is { Length: > 0 } file)
+        if (scene.Options.FileName is { Length: > 0 } file)
         {
             words.Add(file);
         }
 
-        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, _text.Width / 2);
+        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, column.Width / 2);
     }
 
     private void ScaleBar(Point left)
@@ -134,19 +134,19 @@ internal sealed class TitleBlock
         for (var i = 0; i < Fields; i++)
         {
             var box = new Box(left.X + (i * field), left.Y, field, Tokens.ScaleBarHeight);
-            var fill = i % 2 == 0 ? _theme.Ink : _theme.Paper;
-            _items.Add(new RectangleShape("scale", box, 0, new Paint(fill, _theme.Ink, Tokens.BlockLine)));
+            var fill = i % 2 == 0 ? theme.Ink : theme.Paper;
+            items.Add(new RectangleShape("scale", box, 0, new Paint(fill, theme.Ink, Tokens.BlockLine)));
         }
 
         var size = Tokens.LugLabelSize;
         var baseline = left.Y + Tokens.ScaleBarHeight + (size * Tokens.LineHeight);
         var text = string.Create(CultureInfo.InvariantCulture, $"{Tokens.ScaleBar:0} mm");
-        _items.Add(
-            TextItem.Start("scale-text", "0", left with { Y = baseline }, TextWeight.Regular, size, _theme.QuietInk)
+        items.Add(
+            TextItem.Start("scale-text", "0", left with { Y = baseline }, TextWeight.Regular, size, theme.QuietInk)
         );
         var width = DrawnText.Width(text, TextWeight.Regular, size);
         var at = new Point(left.X + Tokens.ScaleBar, baseline);
-        _items.Add(
+        items.Add(
             new TextItem(
                 "scale-text",
                 text,
@@ -154,7 +154,7 @@ internal sealed class TitleBlock
                 TextAlign.End,
                 TextWeight.Regular,
                 size,
-                _theme.QuietInk,
+                theme.QuietInk,
                 width,
                 IsVertical: false
             )
@@ -163,36 +163,36 @@ internal sealed class TitleBlock
 
     private void Notes()
     {
-        var top = _y;
-        foreach (var note in _scene.Circuit.Notes)
+        var top = y;
+        foreach (var note in scene.Circuit.Notes)
         {
-            Paragraph("note", note, _text.X, _theme.Ink);
+            Paragraph("note", note, column.X, theme.Ink);
         }
 
-        if (_scene.Circuit.Finish is { Length: > 0 } finish)
+        if (scene.Circuit.Finish is { Length: > 0 } finish)
         {
-            Paragraph("note", InWords(finish), _text.X, _theme.Ink);
+            Paragraph("note", InWords(finish), column.X, theme.Ink);
         }
 
         foreach (
-            var part in _scene.Parts.Where(part => part.Face.Lugs.Select(lug => lug.Section).Distinct().Count() > 1)
+            var part in scene.Parts.Where(part => part.Face.Lugs.Select(lug => lug.Section).Distinct().Count() > 1)
         )
         {
-            var (name, definition) = (_scene.PartOf(part).Name, _scene.PartOf(part).Definition);
+            var (name, definition) = (scene.PartOf(part).Name, scene.PartOf(part).Definition);
             if (definition.Remark is { Length: > 0 } remark)
             {
-                Paragraph("note", $"{name}: {remark}", _text.X, _theme.Ink);
+                Paragraph("note", $"{name}: {remark}", column.X, theme.Ink);
             }
         }
 
-        if (_scene.Options.Trace is { } trace)
+        if (scene.Options.Trace is { } trace)
         {
-            Paragraph("note", $"Following: {trace.InWords}", _text.X, _theme.Ink);
+            Paragraph("note", $"Following: {trace.InWords}", column.X, theme.Ink);
         }
 
-        if (_y > top)
+        if (y > top)
         {
-            _y += Tokens.BlockGap / 2;
+            y += Tokens.BlockGap / 2;
         }
     }
 
@@ -204,17 +204,17 @@ internal sealed class TitleBlock
 
     private void Legend()
     {
-        var (legend, height) = Pictures.Legend.Build(_scene, _closeUps, new Point(_text.X, _y), _text.Width);
+        var (legend, height) = Pictures.Legend.Build(scene, closeUps, new Point(column.X, y), column.Width);
         if (legend is not null)
         {
-            _items.Add(legend);
-            _y += height + (Tokens.BlockGap / 2);
+            items.Add(legend);
+            y += height + (Tokens.BlockGap / 2);
         }
     }
 
     private void Contacts()
     {
-        string[] lines = [.. ContactWords.Of(_scene.Circuit, _text.Width)];
+        string[] lines = [.. ContactWords.Of(scene.Circuit, column.Width)];
         if (lines.Length == 0)
         {
             return;
@@ -223,10 +223,10 @@ internal sealed class TitleBlock
         Caption("What each position joins");
         foreach (var line in lines)
         {
-            Paragraph("contacts", line, _text.X, _theme.Ink);
+            Paragraph("contacts", line, column.X, theme.Ink);
         }
 
-        _y += Tokens.BlockGap / 2;
+        y += Tokens.BlockGap / 2;
     }
 
     /// <summary>Parts whose wires have no room for their tags in the drawing, larger, side by side as the page allows.</summary>
@@ -234,26 +234,26 @@ internal sealed class TitleBlock
     private double CloseUps(Point corner)
     {
         var (at, height) = (corner, 0.0);
-        foreach (var close in _closeUps)
+        foreach (var close in closeUps)
         {
-            if (at.X > corner.X && at.X + close.Size.Width > _area.Right + 1e-6)
+            if (at.X > corner.X && at.X + close.Size.Width > area.Right + 1e-6)
             {
                 (at, height) = (new Point(corner.X, at.Y + height + Tokens.BlockGap), 0.0);
             }
 
-            _items.Add(close.Paint(at));
+            items.Add(close.Paint(at));
             at = at with { X = at.X + close.Size.Width + (2 * Tokens.ColumnGap) };
             height = Math.Max(height, close.Size.Height);
         }
 
-        return at.Y + (_closeUps.IsEmpty ? 0 : height + Tokens.BlockGap);
+        return at.Y + (closeUps.IsEmpty ? 0 : height + Tokens.BlockGap);
     }
 
     /// <summary>Wires that had no room for their tag, told in words.</summary>
     private void WireTable()
     {
-        var inCloseUps = _closeUps.SelectMany(close => close.Tagged).ToHashSet(StringComparer.Ordinal);
-        var untagged = _scene
+        var inCloseUps = closeUps.SelectMany(close => close.Tagged).ToHashSet(StringComparer.Ordinal);
+        var untagged = scene
             .Wires.Where(wire => IsInTable(wire) && !inCloseUps.Contains(wire.Wire.Id))
             .ToImmutableArray();
         if (untagged.IsEmpty)
@@ -265,25 +265,25 @@ internal sealed class TitleBlock
         foreach (var wire in untagged)
         {
             var colour = wire.Wire.Colour?.Name ?? "colour not stated";
-            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", _text.X, _theme.Ink);
+            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", column.X, theme.Ink);
         }
 
-        _y += Tokens.BlockGap / 2;
+        y += Tokens.BlockGap / 2;
     }
 
     private bool IsInTable(SceneWire wire) =>
         wire.Route.Tag is null
         && (
             WireFaces.TagOf(wire.Wire).Length > 0
-            || (_theme.HasTagsOnAll && wire.Wire.Kind is WireKind.Wire or WireKind.Core && wire.Wire.Colour is not null)
+            || (theme.HasTagsOnAll && wire.Wire.Kind is WireKind.Wire or WireKind.Core && wire.Wire.Colour is not null)
         );
 
     private string Ends(Wire wire) =>
-        $"{(wire.From >= 0 ? _scene.Circuit.NameOf(wire.From) : "cut")} to {(wire.To >= 0 ? _scene.Circuit.NameOf(wire.To) : "cut")}";
+        $"{(wire.From >= 0 ? scene.Circuit.NameOf(wire.From) : "cut")} to {(wire.To >= 0 ? scene.Circuit.NameOf(wire.To) : "cut")}";
 
     private void Unrouted()
     {
-        var missing = _scene.Layout.Unrouted;
+        var missing = scene.Layout.Unrouted;
         if (missing.IsEmpty)
         {
             return;
@@ -292,36 +292,36 @@ internal sealed class TitleBlock
         Caption("Not drawn: no free way was found for these wires");
         foreach (var id in missing)
         {
-            var wire = _scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == id);
+            var wire = scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == id);
             var words = wire is null ? id : $"{Ends(wire)}  {wire.Colour?.Name ?? "colour not stated"}";
-            Paragraph("unrouted-row", words, _text.X, _theme.Ink);
+            Paragraph("unrouted-row", words, column.X, theme.Ink);
         }
 
-        _y += Tokens.BlockGap / 2;
+        y += Tokens.BlockGap / 2;
     }
 
     private void Findings()
     {
-        for (var i = 0; i < _scene.Options.Findings.Length; i++)
+        for (var i = 0; i < scene.Options.Findings.Length; i++)
         {
-            var finding = _scene.Options.Findings[i];
-            var left = _text.X + Tokens.FindingBadge + 2;
-            var top = _y;
-            _y += Tokens.NoteSize * (Tokens.LineHeight - 1);
-            Paragraph("finding-text", $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]", left, _theme.Ink);
+            var finding = scene.Options.Findings[i];
+            var left = column.X + Tokens.FindingBadge + 2;
+            var top = y;
+            y += Tokens.NoteSize * (Tokens.LineHeight - 1);
+            Paragraph("finding-text", $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]", left, theme.Ink);
             if (finding.Help is { Length: > 0 } help)
             {
-                Paragraph("finding-help", help, left, _theme.QuietInk);
+                Paragraph("finding-help", help, left, theme.QuietInk);
             }
 
-            var centre = new Point(_text.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
-            _items.Add(
-                new PictureGroup("finding", [.. FindingPainter.Badge(_theme, finding.Severity, i + 1, centre)])
+            var centre = new Point(column.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
+            items.Add(
+                new PictureGroup("finding", [.. FindingPainter.Badge(theme, finding.Severity, i + 1, centre)])
                 {
                     Shows = [("finding", Scene.Text(i + 1)), ("check", finding.Id)],
                 }
             );
-            _y += Tokens.NoteSize * 0.6;
+            y += Tokens.NoteSize * 0.6;
         }
     }
 
@@ -335,11 +335,11 @@ internal sealed class TitleBlock
         };
 
     private void Caption(string text) =>
-        Line("caption", text, _text.X, TextWeight.SemiBold, Tokens.NoteSize, _theme.QuietInk);
+        Line("caption", text, column.X, TextWeight.SemiBold, Tokens.NoteSize, theme.QuietInk);
 
     private void Paragraph(string name, string text, double left, Colour colour)
     {
-        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, _text.Right - left))
+        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, column.Right - left))
         {
             Line(name, line, left, TextWeight.Regular, Tokens.NoteSize, colour);
         }
@@ -347,9 +347,7 @@ internal sealed class TitleBlock
 
     private void Line(string name, string text, double left, TextWeight weight, double size, Colour colour)
     {
-        _items.Add(
-            TextItem.Start(name, text, new Point(left, _y + (size * DrawnText.CapHeight)), weight, size, colour)
-        );
-        _y += size * Tokens.LineHeight;
+        items.Add(TextItem.Start(name, text, new Point(left, y + (size * DrawnText.CapHeight)), weight, size, colour));
+        y += size * Tokens.LineHeight;
     }
 }

@@ -12,19 +12,19 @@ namespace WireText.Drawing.Pictures;
 /// <summary>Paints wires: ground first, then signal, and a wire that hops over another after it.</summary>
 internal sealed class WirePainter(Scene scene)
 {
-    private readonly Theme _theme = scene.Theme;
-    private readonly List<Strand> _strands = [];
-    private readonly SegmentGrid _stretches = new();
-    private readonly BoxGrid _joints = new();
-    private readonly BoxGrid _tags = new();
-    private readonly BoxGrid _bulges = new();
+    private readonly Theme theme = scene.Theme;
+    private readonly List<Strand> strands = [];
+    private readonly SegmentGrid stretches = new();
+    private readonly BoxGrid joints = new();
+    private readonly BoxGrid tags = new();
+    private readonly BoxGrid bulges = new();
 
     /// <summary>Which signs for a crossing stand in a drawing, for its legend.</summary>
     public static (bool HasHops, bool HasGaps) SignsIn(Scene scene)
     {
         var painter = new WirePainter(scene);
         painter.Collect();
-        var bulges = painter._strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
+        var bulges = painter.strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
         return (
             Array.Exists(bulges, bulge => bulge != HopBulge.None),
             Array.Exists(bulges, bulge => bulge == HopBulge.None)
@@ -55,20 +55,20 @@ internal sealed class WirePainter(Scene scene)
     {
         foreach (var wire in scene.Wires)
         {
-            _strands.Add(new Strand(_strands.Count, wire.Wire, wire.Route, IsTail: false));
+            strands.Add(new Strand(strands.Count, wire.Wire, wire.Route, IsTail: false));
         }
 
         foreach (var braid in scene.Layout.Braids)
         {
             if (scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == braid.Cable.BraidId) is { } wire)
             {
-                _strands.Add(new Strand(_strands.Count, wire, null, IsTail: false) { Braid = braid });
-                _strands.AddRange(braid.Tails.Select(tail => new Strand(_strands.Count, wire, tail, IsTail: true)));
+                strands.Add(new Strand(strands.Count, wire, null, IsTail: false) { Braid = braid });
+                strands.AddRange(braid.Tails.Select(tail => new Strand(strands.Count, wire, tail, IsTail: true)));
             }
         }
 
         CollectObstacles();
-        foreach (var strand in _strands.Where(strand => strand.Route is not null))
+        foreach (var strand in strands.Where(strand => strand.Route is not null))
         {
             foreach (var at in strand.Route!.Hops)
             {
@@ -90,7 +90,7 @@ internal sealed class WirePainter(Scene scene)
 
     private void CollectObstacles()
     {
-        foreach (var strand in _strands)
+        foreach (var strand in strands)
         {
             if (strand.Route is not { Points: var path })
             {
@@ -99,7 +99,7 @@ internal sealed class WirePainter(Scene scene)
 
             foreach (var stretch in Polyline.Segments(path))
             {
-                _stretches.Add(stretch, strand.Index);
+                stretches.Add(stretch, strand.Index);
             }
 
             // On a case the joints of wires lie where other wires pass.
@@ -119,20 +119,20 @@ internal sealed class WirePainter(Scene scene)
         {
             if (wire.Route.Tag is { } tag)
             {
-                _tags.Add(tag);
+                tags.Add(tag);
             }
         }
     }
 
-    private void AddJoint(Point at, double diameter) => _joints.Add(Box.Around(at, diameter, diameter));
+    private void AddJoint(Point at, double diameter) => joints.Add(Box.Around(at, diameter, diameter));
 
     private Strand? UnderAt(Strand over, Point at)
     {
-        foreach (var (stretch, owner) in _stretches.Near(Box.Around(at, 0.01, 0.01)))
+        foreach (var (stretch, owner) in stretches.Near(Box.Around(at, 0.01, 0.01)))
         {
             if (owner != over.Index && stretch.Contains(at))
             {
-                return _strands[owner];
+                return strands[owner];
             }
         }
 
@@ -153,7 +153,7 @@ internal sealed class WirePainter(Scene scene)
             var aside = new Point(direction.Y * sign, -direction.X * sign);
             if (HasRoom(over, under, at, direction, aside))
             {
-                _bulges.Add(BulgeOf(at, direction, aside));
+                bulges.Add(BulgeOf(at, direction, aside));
                 return bulge;
             }
         }
@@ -181,18 +181,18 @@ internal sealed class WirePainter(Scene scene)
         var far = Tokens.HopClearance - (Tokens.WireCore / 2);
         var b = new Point(at.X + (direction.X * half) + (aside.X * far), at.Y + (direction.Y * half) + (aside.Y * far));
         var room = Box.Spanning(a, b);
-        return !_bulges.IsHit(BulgeOf(at, direction, aside))
-            && !_stretches.Near(room).Any(s => s.Owner != under.Index && s.Owner != over.Index && s.Segment.Meets(room))
-            && !_joints.IsHit(room)
-            && !_tags.IsHit(room);
+        return !bulges.IsHit(BulgeOf(at, direction, aside))
+            && !stretches.Near(room).Any(s => s.Owner != under.Index && s.Owner != over.Index && s.Segment.Meets(room))
+            && !joints.IsHit(room)
+            && !tags.IsHit(room);
     }
 
     /// <summary>A braid after its cores, what hops after what it hops over; otherwise screens, grounds, signals, each in the order of the circuit.</summary>
     private List<Strand> Ordered()
     {
-        Strand[] wished = [.. _strands.OrderBy(RankOf).ThenBy(strand => strand.Index)];
+        Strand[] wished = [.. strands.OrderBy(RankOf).ThenBy(strand => strand.Index)];
         var placeOf = wished.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
-        var followers = _strands.ConvertAll(_ => new List<int>());
+        var followers = strands.ConvertAll(_ => new List<int>());
         var awaited = new int[wished.Length];
         foreach (var strand in wished)
         {
@@ -230,7 +230,7 @@ internal sealed class WirePainter(Scene scene)
     {
         var hopped = strand.Hops.SelectMany(hop => SheathsOf(hop.Under).Append(hop.Under));
         var cores = strand.Braid is { } braid
-            ? _strands.Where(other =>
+            ? strands.Where(other =>
                 other.Route is { } route && braid.Cable.Cores.Contains(route.Wire.Id, StringComparer.Ordinal)
             )
             : [];
@@ -239,7 +239,7 @@ internal sealed class WirePainter(Scene scene)
 
     /// <summary>The braids that this wire is a core of.</summary>
     private IEnumerable<Strand> SheathsOf(Strand core) =>
-        _strands.Where(strand =>
+        strands.Where(strand =>
             strand.Braid is { } braid && braid.Cable.Cores.Contains(core.Wire.Id, StringComparer.Ordinal)
         );
 
@@ -254,14 +254,14 @@ internal sealed class WirePainter(Scene scene)
         }
 
         var drawn = WirePath.Draw(strand.Route!.Points, [.. strand.Hops.Select(hop => hop.Hop)]);
-        var style = strand.IsTail ? WireStyle.Of(_theme, InsulationColour.Bare) : WireStyle.Of(_theme, strand.Wire);
+        var style = strand.IsTail ? WireStyle.Of(theme, InsulationColour.Bare) : WireStyle.Of(theme, strand.Wire);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         AddGaps(items, drawn, style);
         if (strand.Wire.IsSleeved)
         {
-            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(_theme.PartLine, Tokens.SleeveWidth)));
+            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(theme.PartLine, Tokens.SleeveWidth)));
             var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
-            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(_theme.Paper, inner)));
+            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(theme.Paper, inner)));
         }
 
         if (style.IsInsulated && !strand.IsTail)
@@ -286,15 +286,15 @@ internal sealed class WirePainter(Scene scene)
 
     private void AddGaps(ImmutableArray<PictureItem>.Builder items, WirePathResult drawn, WireStyle style)
     {
-        items.AddRange(drawn.Gaps.Select(gap => WirePath.Air(gap, style.OuterWidth, _theme.Paper)));
+        items.AddRange(drawn.Gaps.Select(gap => WirePath.Air(gap, style.OuterWidth, theme.Paper)));
     }
 
     /// <summary>Bare metal from joint to joint; it shows where the insulation ends.</summary>
     private void AddConductor(ImmutableArray<PictureItem>.Builder items, ImmutableArray<PathStep> steps)
     {
         var outer = Tokens.Conductor + (2 * Tokens.Casing);
-        items.Add(new PathShape("strip", steps, Shapes.Paint.Stroked(_theme.MetalLine, outer)));
-        items.Add(new PathShape("conductor", steps, Shapes.Paint.Stroked(_theme.Tin, Tokens.Conductor)));
+        items.Add(new PathShape("strip", steps, Shapes.Paint.Stroked(theme.MetalLine, outer)));
+        items.Add(new PathShape("conductor", steps, Shapes.Paint.Stroked(theme.Tin, Tokens.Conductor)));
     }
 
     /// <summary>Where a part's own lead goes on as the wire, whichever way the wire turns there.</summary>
@@ -356,7 +356,7 @@ internal sealed class WirePainter(Scene scene)
             {
                 var core =
                     i < braid.Cable.Cores.Length
-                        ? _strands.Find(s => s.Route is { } route && route.Wire.Id == braid.Cable.Cores[i])
+                        ? strands.Find(s => s.Route is { } route && route.Wire.Id == braid.Cable.Cores[i])
                         : null;
                 covered.Add(
                     (WirePath.Draw(braid.Sheath[i], core is null ? [] : [.. core.Hops.Select(hop => hop.Hop)]), core)
@@ -369,16 +369,16 @@ internal sealed class WirePainter(Scene scene)
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         foreach (var (drawn, _) in covered)
         {
-            AddGaps(items, drawn, new WireStyle(_theme.Tin, _theme.MetalLine, null, outer - (2 * Tokens.Casing)));
+            AddGaps(items, drawn, new WireStyle(theme.Tin, theme.MetalLine, null, outer - (2 * Tokens.Casing)));
         }
 
-        var weave = Shapes.Paint.Stroked(_theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
-        AddAll("sheath", Shapes.Paint.Stroked(_theme.MetalLine, outer));
-        AddAll("weave", Shapes.Paint.Stroked(_theme.Tin, inner));
+        var weave = Shapes.Paint.Stroked(theme.MetalLine, inner) with { Dashes = [Tokens.WeaveOn, Tokens.WeaveOff] };
+        AddAll("sheath", Shapes.Paint.Stroked(theme.MetalLine, outer));
+        AddAll("weave", Shapes.Paint.Stroked(theme.Tin, inner));
         AddAll("weave", weave);
         foreach (var (drawn, core) in covered.Where(one => one.Core is not null))
         {
-            var style = WireStyle.Of(_theme, core!.Wire);
+            var style = WireStyle.Of(theme, core!.Wire);
             var casing = Shapes.Paint.Stroked(style.Casing, Tokens.SheathHint + (2 * Tokens.SheathCasing));
             items.Add(new PathShape("inside", drawn.Steps, casing));
             items.Add(new PathShape("inside", drawn.Steps, Shapes.Paint.Stroked(style.Core, Tokens.SheathHint)));
@@ -396,12 +396,12 @@ internal sealed class WirePainter(Scene scene)
 
     private PictureGroup PaintHopAgain(Strand strand, StrandHop hop)
     {
-        var style = WireStyle.Of(_theme, strand.Wire);
+        var style = WireStyle.Of(theme, strand.Wire);
         var drawn = WirePath.Draw(strand.Route!.Points, [.. strand.Hops.Select(h => h.Hop)]);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         foreach (var gap in drawn.Gaps.Where(gap => IsAround(gap, hop.Hop.At)))
         {
-            items.Add(WirePath.Air(gap, style.OuterWidth, _theme.Paper));
+            items.Add(WirePath.Air(gap, style.OuterWidth, theme.Paper));
             items.Add(new PathShape("hop-casing", gap, style.CasingPaint));
             items.Add(new PathShape("hop-core", gap, style.CorePaint));
         }

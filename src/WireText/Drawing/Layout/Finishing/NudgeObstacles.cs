@@ -5,8 +5,8 @@ namespace WireText.Drawing.Layout.Finishing;
 /// <summary>What never moves and no run may come near: bodies, lugs and part labels.</summary>
 internal sealed class NudgeObstacles
 {
-    private readonly List<Outline> _outlines = [];
-    private readonly BoxGrid _grid = new();
+    private readonly List<Outline> outlines = [];
+    private readonly BoxGrid grid = new();
 
     public NudgeObstacles(LabelledPlacement labelled)
     {
@@ -34,11 +34,11 @@ internal sealed class NudgeObstacles
     {
         const double Reach = 3 * LayoutScale.Pitch;
         var near = Box.Spanning(run.StartPoint, run.EndPoint).Grown(Reach);
-        foreach (var index in _grid.NearForNow(near))
+        foreach (var index in grid.NearForNow(near))
         {
-            if (_outlines[index].Bounds.Overlaps(near))
+            if (outlines[index].Bounds.Overlaps(near))
             {
-                BoundBy(_outlines[index], run, ref room);
+                BoundBy(outlines[index], run, ref room);
             }
         }
     }
@@ -81,7 +81,7 @@ internal sealed class NudgeObstacles
     private void Add(Outline outline, double air)
     {
         var grown = outline.Grown(air);
-        _grid.Add(grown.Bounds);
-        _outlines.Add(grown);
+        grid.Add(grown.Bounds);
+        outlines.Add(grown);
     }
 }

@@ -18,14 +18,14 @@ internal sealed class Nudger
     private const double Cell = 8 * Pitch;
     private const double Tiny = 1e-6;
 
-    private readonly Dictionary<(int, int), List<Run>> _cells = [];
-    private readonly IReadOnlyList<Run> _runs;
-    private readonly NudgeObstacles _obstacles;
-    private readonly HashSet<Run> _seen = [];
+    private readonly Dictionary<(int, int), List<Run>> cells = [];
+    private readonly IReadOnlyList<Run> runs;
+    private readonly NudgeObstacles obstacles;
+    private readonly HashSet<Run> seen = [];
 
     private Nudger(IReadOnlyList<Run> runs, NudgeObstacles obstacles)
     {
-        (_runs, _obstacles) = (runs, obstacles);
+        (this.runs, this.obstacles) = (runs, obstacles);
         foreach (var run in runs)
         {
             // A run moves two pitches at most, and its ends do too: listed with that much room it is always found.
@@ -39,9 +39,9 @@ internal sealed class Nudger
                 )
             )
             {
-                if (!_cells.TryGetValue(cell, out var here))
+                if (!cells.TryGetValue(cell, out var here))
                 {
-                    _cells[cell] = here = [];
+                    cells[cell] = here = [];
                 }
 
                 here.Add(run);
@@ -98,7 +98,7 @@ internal sealed class Nudger
     {
         var room = (Low: run.Lane - Farthest, High: run.Lane + Farthest);
         BoundByEnds(run, ref room);
-        _seen.Clear();
+        seen.Clear();
         foreach (
             var cell in CellsOf(
                 run.Low - Pitch,
@@ -109,16 +109,16 @@ internal sealed class Nudger
             )
         )
         {
-            foreach (var other in _cells.GetValueOrDefault(cell, []))
+            foreach (var other in cells.GetValueOrDefault(cell, []))
             {
-                if (other != run && other != run.Before && other != run.After && _seen.Add(other))
+                if (other != run && other != run.Before && other != run.After && seen.Add(other))
                 {
                     BoundByRun(run, other, gap, ref room);
                 }
             }
         }
 
-        _obstacles.Bound(run, ref room);
+        obstacles.Bound(run, ref room);
         return (Math.Min(room.Low, run.At), Math.Max(room.High, run.At));
     }
 

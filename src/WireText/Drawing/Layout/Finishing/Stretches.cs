@@ -19,8 +19,8 @@ internal readonly record struct Stretch(int Wire, int Index, Point From, Point T
 /// <summary>All straight pieces of all wires, found by place.</summary>
 internal sealed class Stretches
 {
-    private readonly BoxGrid _grid = new();
-    private readonly List<Stretch> _all = [];
+    private readonly BoxGrid grid = new();
+    private readonly List<Stretch> all = [];
 
     public Stretches(Point[][] paths)
     {
@@ -33,17 +33,17 @@ internal sealed class Stretches
         }
     }
 
-    public IReadOnlyList<Stretch> All => _all;
+    public IReadOnlyList<Stretch> All => all;
 
     /// <summary>Pieces that touch the box, in the order of wires.</summary>
-    public IEnumerable<Stretch> Near(Box box) => _grid.Near(box).Select(number => _all[number]);
+    public IEnumerable<Stretch> Near(Box box) => grid.Near(box).Select(number => all[number]);
 
     /// <summary>The numbers in <see cref="All"/> of the same pieces, in no order: good until the next question.</summary>
-    public ReadOnlySpan<int> NearForNow(Box box) => _grid.NearForNow(box);
+    public ReadOnlySpan<int> NearForNow(Box box) => grid.NearForNow(box);
 
     private void Add(Stretch stretch)
     {
-        _grid.Add(stretch.Bounds);
-        _all.Add(stretch);
+        grid.Add(stretch.Bounds);
+        all.Add(stretch);
     }
 }

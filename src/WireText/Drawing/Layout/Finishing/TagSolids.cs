@@ -23,8 +23,8 @@ internal sealed class TagSolids
     /// <summary>Half of a joint on a case as it is drawn.</summary>
     private const double CaseJointRadius = 1.15;
 
-    private readonly BoxGrid _grid = new();
-    private readonly List<Solid> _solids = [];
+    private readonly BoxGrid grid = new();
+    private readonly List<Solid> solids = [];
 
     private readonly record struct Solid(Kind Kind, int Part, Box Box);
 
@@ -84,7 +84,7 @@ internal sealed class TagSolids
     /// <param name="ownParts">The parts on which the tag's wire ends.</param>
     public TagGround GroundOf(Box tag, int[] ownParts)
     {
-        var near = _grid.NearForNow(tag);
+        var near = grid.NearForNow(tag);
         if (!IsTaken(near, tag))
         {
             return TagGround.Paper;
@@ -105,7 +105,7 @@ internal sealed class TagSolids
     {
         foreach (var number in near)
         {
-            var solid = _solids[number];
+            var solid = solids[number];
             if (solid.Kind is Kind.Body or Kind.Lug or Kind.Label && solid.Box.Overlaps(tag))
             {
                 return true;
@@ -119,7 +119,7 @@ internal sealed class TagSolids
     {
         foreach (var number in near)
         {
-            var solid = _solids[number];
+            var solid = solids[number];
             if (IsInTheWayOn(part, solid) && solid.Box.Overlaps(tag))
             {
                 return true;
@@ -139,8 +139,8 @@ internal sealed class TagSolids
 
     private void Add(Kind kind, int part, Box box)
     {
-        _grid.Add(box);
-        _solids.Add(new Solid(kind, part, box));
+        grid.Add(box);
+        solids.Add(new Solid(kind, part, box));
     }
 
     /// <summary>Boxes that cover an outline: of a circle a few strips, so that its corners stay free.</summary>

@@ -8,17 +8,17 @@ internal sealed class WirePaths
 {
     private const double Pitch = LayoutScale.Pitch;
 
-    private readonly Lattice _lattice;
-    private readonly Dictionary<(int, int), int> _stubUse = [];
-    private readonly HashSet<int> _braidedCores;
-    private readonly List<Run> _runs = [];
-    private readonly List<(Run, double)> _wishes = [];
+    private readonly Lattice lattice;
+    private readonly Dictionary<(int, int), int> stubUse = [];
+    private readonly HashSet<int> braidedCores;
+    private readonly List<Run> runs = [];
+    private readonly List<(Run, double)> wishes = [];
 
     private WirePaths(Lattice lattice)
     {
-        _lattice = lattice;
+        this.lattice = lattice;
         var braided = lattice.Wiring.Cables.Where(cable => cable.BraidId is not null);
-        _braidedCores = [.. braided.SelectMany(cable => cable.Cores).Select(lattice.Wiring.ConnectionOf)];
+        braidedCores = [.. braided.SelectMany(cable => cable.Cores).Select(lattice.Wiring.ConnectionOf)];
     }
 
     private sealed record Draft(Route Route, RouteRequest Request, Run[] Runs, bool IsReversed);
@@ -38,7 +38,7 @@ internal sealed class WirePaths
         }
 
         var drafts = all.Select((wire, i) => paths.DraftOf(i, wire.Item1, wire.Item2, wire.Item3)).ToArray();
-        Nudger.Nudge(paths._runs, paths._wishes, routed.Lattice.Labelled);
+        Nudger.Nudge(paths.runs, paths.wishes, routed.Lattice.Labelled);
         return [.. drafts.Select(draft => draft is null ? [] : paths.PointsOf(draft))];
     }
 
@@ -56,7 +56,7 @@ internal sealed class WirePaths
     }
 
     private void CountStub(int lug, int beside) =>
-        _stubUse[(lug, beside)] = _stubUse.GetValueOrDefault((lug, beside)) + 1;
+        stubUse[(lug, beside)] = stubUse.GetValueOrDefault((lug, beside)) + 1;
 
     private Draft? DraftOf(int wire, Route? route, RouteRequest? request, int from)
     {
@@ -70,7 +70,7 @@ internal sealed class WirePaths
         FixCore(wire, runs);
         WishAtStart(route, request, runs);
         WishAtEnd(route, request, runs);
-        _runs.AddRange(runs);
+        this.runs.AddRange(runs);
         return new Draft(route, request, runs, request.From != from);
     }
 
@@ -90,7 +90,7 @@ internal sealed class WirePaths
     /// <summary>A core stays where its braid's tails meet it.</summary>
     private void FixCore(int wire, Run[] runs)
     {
-        if (_braidedCores.Contains(wire))
+        if (braidedCores.Contains(wire))
         {
             foreach (var run in runs)
             {
@@ -110,7 +110,7 @@ internal sealed class WirePaths
                 last++;
             }
 
-            var (a, b) = (_lattice.OnPage(nodes[i]), _lattice.OnPage(nodes[last]));
+            var (a, b) = (lattice.OnPage(nodes[i]), lattice.OnPage(nodes[last]));
             var isHorizontal = Math.Abs(nodes[i + 1] - nodes[i]) == 1;
             var run = new Run
             {
@@ -155,7 +155,7 @@ internal sealed class WirePaths
 
     private double LineOf(Run run, int terminal)
     {
-        var lug = _lattice.Placement.OnPage(terminal);
+        var lug = lattice.Placement.OnPage(terminal);
         return run.IsHorizontal ? lug.Y : lug.X;
     }
 
@@ -164,7 +164,7 @@ internal sealed class WirePaths
         var line = LineOf(run, terminal);
         if (!run.IsFixed && Math.Abs(line - run.At) > 1e-6)
         {
-            _wishes.Add((run, line));
+            wishes.Add((run, line));
         }
     }
 
@@ -192,12 +192,12 @@ internal sealed class WirePaths
         return [.. points.Where((point, i) => i == 0 || Point.Distance(point, points[i - 1]) > 1e-6)];
     }
 
-    private bool IsFanned(int lug, int beside) => _stubUse[(lug, beside)] > 1;
+    private bool IsFanned(int lug, int beside) => stubUse[(lug, beside)] > 1;
 
     /// <summary>Leads the first stretch to the lug itself: straight on when it is on the lug's line, else slanted for its first pitch.</summary>
     private void ReachLug(List<Point> points, int terminal, bool isFanned)
     {
-        var lug = _lattice.Placement.OnPage(terminal);
+        var lug = lattice.Placement.OnPage(terminal);
         var next = points[1];
         var isShort = Point.Distance(points[0], next) < Pitch + 0.1;
         if (isFanned && isShort && points.Count > 2)

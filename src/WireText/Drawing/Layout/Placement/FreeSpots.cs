@@ -11,7 +11,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
     private const int Near = 24;
     private const int Far = 400;
 
-    private readonly List<Box> _taken = [];
+    private readonly List<Box> taken = [];
 
     /// <summary>Puts a part beside what it joins. Least lead length wins, ties go to the smaller y, x, then turn.</summary>
     /// <param name="air">Free room around it, in millimetres.</param>
@@ -48,12 +48,12 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
 
     private void CollectTaken(int part)
     {
-        _taken.Clear();
+        taken.Clear();
         for (var other = 0; other < poses.Length; other++)
         {
             if (other != part && poses[other] is { } pose)
             {
-                _taken.Add(PartBounds.Of(wiring.Parts[other], pose.Turn).Shifted(pose.At));
+                taken.Add(PartBounds.Of(wiring.Parts[other], pose.Turn).Shifted(pose.At));
             }
         }
     }
@@ -99,7 +99,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
             return new Point(targets.Average(t => t.Target.X), targets.Average(t => t.Target.Y));
         }
 
-        return _taken.Count == 0 ? default : new Point(_taken.Min(b => b.X), _taken.Max(b => b.Bottom) + 20);
+        return taken.Count == 0 ? default : new Point(taken.Min(b => b.X), taken.Max(b => b.Bottom) + 20);
     }
 
     private Pose? BestWithin(
@@ -152,12 +152,12 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         return Math.Round(length, 3);
     }
 
-    private bool IsFree(Box box) => !_taken.Exists(taken => taken.Overlaps(box));
+    private bool IsFree(Box box) => !taken.Exists(other => other.Overlaps(box));
 
     private Point BelowAll(int part, int turn)
     {
-        var bottom = _taken.Count == 0 ? 0 : _taken.Max(box => box.Bottom);
-        var left = _taken.Count == 0 ? 0 : _taken.Min(box => box.X);
+        var bottom = taken.Count == 0 ? 0 : taken.Max(box => box.Bottom);
+        var left = taken.Count == 0 ? 0 : taken.Min(box => box.X);
         var bounds = PartBounds.Of(wiring.Parts[part], turn);
         return PartBounds.Snapped(wiring.Parts[part], turn, new Point(left - bounds.X, bottom + 20 - bounds.Y));
     }

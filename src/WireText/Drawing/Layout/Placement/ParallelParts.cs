@@ -11,14 +11,14 @@ internal sealed class ParallelParts
     /// <summary>From the middle of one to the middle of the next, in millimetres: a body, its name and two leads that pass.</summary>
     private const double Step = 16;
 
-    private readonly Wiring _wiring;
-    private readonly List<int>?[] _stackOf;
-    private readonly List<(int Lug, List<int> Parts)> _stacks = [];
+    private readonly Wiring wiring;
+    private readonly List<int>?[] stackOf;
+    private readonly List<(int Lug, List<int> Parts)> stacks = [];
 
     public ParallelParts(Wiring wiring)
     {
-        _wiring = wiring;
-        _stackOf = new List<int>?[wiring.Parts.Length];
+        this.wiring = wiring;
+        stackOf = new List<int>?[wiring.Parts.Length];
         var ends = EndsOfSmallParts();
         foreach (
             var group in Enumerable
@@ -32,8 +32,8 @@ internal sealed class ParallelParts
             if (!wiring.Terminals[lug].IsSurface && !LugOf(lug).Exits.IsDefaultOrEmpty)
             {
                 List<int> stack = [.. group.OrderBy(part => wiring.Parts[part].Order).ThenBy(part => part)];
-                stack.ForEach(part => _stackOf[part] = stack);
-                _stacks.Add((lug, stack));
+                stack.ForEach(part => stackOf[part] = stack);
+                stacks.Add((lug, stack));
             }
         }
     }
@@ -42,15 +42,15 @@ internal sealed class ParallelParts
     public Pose? Behind(int part, Pose?[] poses)
     {
         if (
-            _stackOf[part] is not { } stack
+            stackOf[part] is not { } stack
             || stack.FindLast(other => poses[other] is not null) is var last && poses[last] is not { } before
         )
         {
             return null;
         }
 
-        var lug = _stacks.First(known => known.Parts == stack).Lug;
-        if (poses[_wiring.Terminals[lug].Part] is not { } host)
+        var lug = stacks.First(known => known.Parts == stack).Lug;
+        if (poses[wiring.Terminals[lug].Part] is not { } host)
         {
             return null;
         }
@@ -63,20 +63,20 @@ internal sealed class ParallelParts
 
     /// <summary>How much more room a part needs on one side of the page for such stacks, in millimetres.</summary>
     public double DepthAt(int host, int turn, Side side) =>
-        _stacks
-            .Where(stack => _wiring.Terminals[stack.Lug].Part == host && LugOf(stack.Lug).Exits[0].Turned(turn) == side)
+        stacks
+            .Where(stack => wiring.Terminals[stack.Lug].Part == host && LugOf(stack.Lug).Exits[0].Turned(turn) == side)
             .Select(stack => (stack.Parts.Count - 1) * Step)
             .DefaultIfEmpty(0)
             .Max();
 
     private LayoutLug LugOf(int terminal) =>
-        _wiring.Parts[_wiring.Terminals[terminal].Part].Lugs[_wiring.Terminals[terminal].Index];
+        wiring.Parts[wiring.Terminals[terminal].Part].Lugs[wiring.Terminals[terminal].Index];
 
     /// <summary>The terminals of other parts that each small part without a given place is joined to; null for all other parts.</summary>
     private List<int>?[] EndsOfSmallParts()
     {
-        var ends = new List<int>?[_wiring.Parts.Length];
-        foreach (var connection in _wiring.Connections.Where(connection => connection.CanRoute))
+        var ends = new List<int>?[wiring.Parts.Length];
+        foreach (var connection in wiring.Connections.Where(connection => connection.CanRoute))
         {
             Add(connection.From, connection.To);
             Add(connection.To, connection.From);
@@ -86,11 +86,8 @@ internal sealed class ParallelParts
 
         void Add(int own, int other)
         {
-            var part = _wiring.Terminals[own].Part;
-            if (
-                _wiring.Parts[part] is { Zone: LayoutZone.Small, GivenAt: null }
-                && _wiring.Terminals[other].Part != part
-            )
+            var part = wiring.Terminals[own].Part;
+            if (wiring.Parts[part] is { Zone: LayoutZone.Small, GivenAt: null } && wiring.Terminals[other].Part != part)
             {
                 (ends[part] ??= []).Add(other);
             }

@@ -17,27 +17,27 @@ internal sealed class SlotCost
 
     internal readonly record struct Link(int PartA, int EndA, int PartB, int EndB);
 
-    private readonly Wiring _wiring;
-    private readonly int _columns;
-    private readonly int _crossingCost;
-    private readonly Link[] _links;
+    private readonly Wiring wiring;
+    private readonly int columns;
+    private readonly int crossingCost;
+    private readonly Link[] links;
 
     /// <summary>By part and quarter turn.</summary>
-    private readonly Box[][] _bounds;
+    private readonly Box[][] bounds;
 
     /// <summary>By terminal and quarter turn: the lug, and where a wire is once it has left it.</summary>
-    private readonly (Point Lug, Point Out)[][] _ends;
-    private readonly Point[] _at;
-    private readonly (double X1, double Y1, double X2, double Y2)[] _lines;
+    private readonly (Point Lug, Point Out)[][] ends;
+    private readonly Point[] at;
+    private readonly (double X1, double Y1, double X2, double Y2)[] lines;
 
     public SlotCost(Wiring wiring, int columns, int crossingCost)
     {
-        (_wiring, _columns, _crossingCost) = (wiring, columns, crossingCost);
-        _links = LinksOf(wiring);
-        _lines = new (double, double, double, double)[_links.Length];
-        _at = new Point[wiring.Parts.Length];
-        _bounds = [.. wiring.Parts.Select(part => Turns().Select(turn => PartBounds.Of(part, turn)).ToArray())];
-        _ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
+        (this.wiring, this.columns, this.crossingCost) = (wiring, columns, crossingCost);
+        links = LinksOf(wiring);
+        lines = new (double, double, double, double)[links.Length];
+        at = new Point[wiring.Parts.Length];
+        bounds = [.. wiring.Parts.Select(part => Turns().Select(turn => PartBounds.Of(part, turn)).ToArray())];
+        ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
     }
 
     /// <param name="below">Only a cost below this is of use; of a dearer arrangement not all crossings are counted.</param>
@@ -45,14 +45,14 @@ internal sealed class SlotCost
     {
         PlaceCells(cells, turns);
         var cost = OrderCost(cells);
-        for (var i = 0; i < _links.Length; i++)
+        for (var i = 0; i < links.Length; i++)
         {
             cost += LinkCost(i, turns);
         }
 
-        for (var i = 0; i < _lines.Length && cost < below; i++)
+        for (var i = 0; i < lines.Length && cost < below; i++)
         {
-            cost += _crossingCost * (long)CrossingsAfter(i);
+            cost += crossingCost * (long)CrossingsAfter(i);
         }
 
         return cost;
@@ -115,25 +115,25 @@ internal sealed class SlotCost
 
     private void PlaceCells(int[] cells, int[] turns)
     {
-        var rows = cells.Length / Math.Max(1, _columns);
+        var rows = cells.Length / Math.Max(1, columns);
         var x = 0.0;
-        for (var column = 0; column < _columns; column++)
+        for (var column = 0; column < columns; column++)
         {
             var (before, after) = (0.0, 0.0);
             for (var row = 0; row < rows; row++)
             {
-                if (cells[(row * _columns) + column] is >= 0 and var part)
+                if (cells[(row * columns) + column] is >= 0 and var part)
                 {
-                    var box = _bounds[part][turns[part] / 90];
+                    var box = bounds[part][turns[part] / 90];
                     (before, after) = (Math.Max(before, -box.X), Math.Max(after, box.Right));
                 }
             }
 
             for (var row = 0; row < rows; row++)
             {
-                if (cells[(row * _columns) + column] is >= 0 and var part)
+                if (cells[(row * columns) + column] is >= 0 and var part)
                 {
-                    _at[part] = new Point(x + before, 0);
+                    at[part] = new Point(x + before, 0);
                 }
             }
 
@@ -149,20 +149,20 @@ internal sealed class SlotCost
         for (var row = 0; row < rows; row++)
         {
             var (before, after) = (0.0, 0.0);
-            for (var i = row * _columns; i < (row + 1) * _columns; i++)
+            for (var i = row * columns; i < (row + 1) * columns; i++)
             {
                 if (cells[i] is >= 0 and var part)
                 {
-                    var box = _bounds[part][turns[part] / 90];
+                    var box = bounds[part][turns[part] / 90];
                     (before, after) = (Math.Max(before, -box.Y), Math.Max(after, box.Bottom));
                 }
             }
 
-            for (var i = row * _columns; i < (row + 1) * _columns; i++)
+            for (var i = row * columns; i < (row + 1) * columns; i++)
             {
                 if (cells[i] is >= 0 and var part)
                 {
-                    _at[part] = _at[part] with { Y = y + before };
+                    at[part] = at[part] with { Y = y + before };
                 }
             }
 
@@ -180,15 +180,15 @@ internal sealed class SlotCost
                 continue;
             }
 
-            var part = _wiring.Parts[cells[i]];
-            if (part.Zone == LayoutZone.Pickup && i >= _columns)
+            var part = wiring.Parts[cells[i]];
+            if (part.Zone == LayoutZone.Pickup && i >= columns)
             {
-                cost += PickupBelowTop * (i / _columns);
+                cost += PickupBelowTop * (i / columns);
             }
 
             for (var j = 0; j < i; j++)
             {
-                if (cells[j] >= 0 && IsOutOfOrder(_wiring.Parts[cells[j]], part))
+                if (cells[j] >= 0 && IsOutOfOrder(wiring.Parts[cells[j]], part))
                 {
                     cost += OutOfOrder;
                 }
@@ -205,14 +205,14 @@ internal sealed class SlotCost
 
     private long LinkCost(int i, int[] turns)
     {
-        var link = _links[i];
-        var a = _ends[link.EndA][turns[link.PartA] / 90];
-        var b = _ends[link.EndB][turns[link.PartB] / 90];
-        var (fromOut, toOut) = (_at[link.PartA] + a.Out, _at[link.PartB] + b.Out);
-        _lines[i] = (fromOut.X, fromOut.Y, toOut.X, toOut.Y);
+        var link = links[i];
+        var a = ends[link.EndA][turns[link.PartA] / 90];
+        var b = ends[link.EndB][turns[link.PartB] / 90];
+        var (fromOut, toOut) = (at[link.PartA] + a.Out, at[link.PartB] + b.Out);
+        lines[i] = (fromOut.X, fromOut.Y, toOut.X, toOut.Y);
         var cost = (long)(PerMillimetre * (Math.Abs(fromOut.X - toOut.X) + Math.Abs(fromOut.Y - toOut.Y)));
-        cost += IsAway(a, toOut - _at[link.PartA]) ? PointsAway : 0;
-        cost += IsAway(b, fromOut - _at[link.PartB]) ? PointsAway : 0;
+        cost += IsAway(a, toOut - at[link.PartA]) ? PointsAway : 0;
+        cost += IsAway(b, fromOut - at[link.PartB]) ? PointsAway : 0;
         return cost;
     }
 
@@ -226,8 +226,8 @@ internal sealed class SlotCost
     private int CrossingsAfter(int line)
     {
         var count = 0;
-        var a = _lines[line];
-        foreach (ref readonly var b in _lines.AsSpan(line + 1))
+        var a = lines[line];
+        foreach (ref readonly var b in lines.AsSpan(line + 1))
         {
             if (
                 Turn(a.X1, a.Y1, a.X2, a.Y2, b.X1, b.Y1) * Turn(a.X1, a.Y1, a.X2, a.Y2, b.X2, b.Y2) < 0

@@ -15,29 +15,29 @@ internal sealed class SlotSearch
     /// <summary>With more big parts than this they are only brought near each other: the search would grow with the cube of their number.</summary>
     private const int MostSearched = 24;
 
-    private readonly SlotCost _cost;
-    private readonly int[][] _turnsOf;
-    private readonly int[] _parts;
-    private readonly int[] _cells;
-    private readonly int[] _turns;
-    private readonly int _columns;
-    private int _trialsLeft;
+    private readonly SlotCost cost;
+    private readonly int[][] turnsOf;
+    private readonly int[] parts;
+    private readonly int[] cells;
+    private readonly int[] turns;
+    private readonly int columns;
+    private int trialsLeft;
 
     private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start)
     {
-        _columns = template.Length == 0 ? 0 : template.Max(row => row.Length);
-        _parts = [.. template.SelectMany(row => row)];
-        _cells = new int[template.Length * _columns];
-        Array.Fill(_cells, -1);
+        columns = template.Length == 0 ? 0 : template.Max(row => row.Length);
+        parts = [.. template.SelectMany(row => row)];
+        cells = new int[template.Length * columns];
+        Array.Fill(cells, -1);
         for (var row = 0; row < template.Length; row++)
         {
-            template[row].CopyTo(_cells, row * _columns);
+            template[row].CopyTo(cells, row * columns);
         }
 
-        _turns = turns;
-        _trialsLeft = start.MostTrials;
-        _cost = new SlotCost(wiring, _columns, start.CrossingCost);
-        _turnsOf = [.. wiring.Parts.Select(TurnsOf)];
+        this.turns = turns;
+        trialsLeft = start.MostTrials;
+        cost = new SlotCost(wiring, columns, start.CrossingCost);
+        turnsOf = [.. wiring.Parts.Select(TurnsOf)];
     }
 
     /// <param name="turns">By part: its turn; the search changes those that the author left open.</param>
@@ -101,7 +101,7 @@ internal sealed class SlotSearch
     private void Descend()
     {
         var current = Cost(long.MaxValue);
-        while (_trialsLeft > 0)
+        while (trialsLeft > 0)
         {
             var best = (Cost: current, A: -1, B: -1, Turn: -1);
             TryMovesAndSwaps(ref best);
@@ -114,7 +114,7 @@ internal sealed class SlotSearch
             current = best.Cost;
             if (best.Turn >= 0)
             {
-                _turns[best.A] = best.Turn;
+                turns[best.A] = best.Turn;
             }
             else
             {
@@ -123,18 +123,18 @@ internal sealed class SlotSearch
         }
     }
 
-    private long Cost(long below) => _cost.Of(_cells, _turns, below);
+    private long Cost(long below) => cost.Of(cells, turns, below);
 
     private void TryMovesAndSwaps(ref (long Cost, int A, int B, int Turn) best)
     {
-        for (var a = 0; a < _cells.Length; a++)
+        for (var a = 0; a < cells.Length; a++)
         {
-            for (var b = a + 1; b < _cells.Length && _trialsLeft > 0; b++)
+            for (var b = a + 1; b < cells.Length && trialsLeft > 0; b++)
             {
-                if (_cells[a] != _cells[b])
+                if (cells[a] != cells[b])
                 {
                     Swap(a, b);
-                    _trialsLeft--;
+                    trialsLeft--;
                     var cost = Cost(best.Cost);
                     Swap(a, b);
                     if (cost < best.Cost)
@@ -148,13 +148,13 @@ internal sealed class SlotSearch
 
     private void TryTurns(ref (long Cost, int A, int B, int Turn) best)
     {
-        foreach (var part in _parts)
+        foreach (var part in parts)
         {
-            var kept = _turns[part];
-            foreach (var turn in _turnsOf[part].Where(turn => turn != kept))
+            var kept = turns[part];
+            foreach (var turn in turnsOf[part].Where(turn => turn != kept))
             {
-                _turns[part] = turn;
-                _trialsLeft--;
+                turns[part] = turn;
+                trialsLeft--;
                 var cost = Cost(best.Cost);
                 if (cost < best.Cost)
                 {
@@ -162,22 +162,22 @@ internal sealed class SlotSearch
                 }
             }
 
-            _turns[part] = kept;
+            turns[part] = kept;
         }
     }
 
-    private void Swap(int a, int b) => (_cells[a], _cells[b]) = (_cells[b], _cells[a]);
+    private void Swap(int a, int b) => (cells[a], cells[b]) = (cells[b], cells[a]);
 
     private int[][] Rows()
     {
         var usedColumns = Enumerable
-            .Range(0, _columns)
-            .Where(column => _cells.Where((part, i) => part >= 0 && i % _columns == column).Any())
+            .Range(0, columns)
+            .Where(column => cells.Where((part, i) => part >= 0 && i % columns == column).Any())
             .ToArray();
         return
         [
-            .. _cells
-                .Chunk(Math.Max(1, _columns))
+            .. cells
+                .Chunk(Math.Max(1, columns))
                 .Where(row => row.Any(part => part >= 0))
                 .Select(row => usedColumns.Select(column => row[column]).ToArray()),
         ];

@@ -10,18 +10,18 @@ internal sealed class SlotSpread
     /// <summary>Trials at most, for each part: enough for some twenty rounds over the two hundred parts of a benchmark.</summary>
     private const int TrialsAPart = 4_000;
 
-    private readonly int[] _parts;
-    private readonly int[][] _joined;
-    private readonly int[] _cells;
-    private readonly int[] _cellOf;
-    private readonly int _columns;
+    private readonly int[] parts;
+    private readonly int[][] joined;
+    private readonly int[] cells;
+    private readonly int[] cellOf;
+    private readonly int columns;
 
     private SlotSpread(int[] parts, IReadOnlyList<(int A, int B)> links, int partCount)
     {
-        _parts = parts;
-        _columns = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(parts.Length)));
-        _cells = new int[_columns * ((parts.Length + _columns - 1) / _columns)];
-        _cellOf = new int[partCount];
+        this.parts = parts;
+        columns = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(parts.Length)));
+        cells = new int[columns * ((parts.Length + columns - 1) / columns)];
+        cellOf = new int[partCount];
         var joined = new List<int>[partCount];
         foreach (var (a, b) in links)
         {
@@ -29,7 +29,7 @@ internal sealed class SlotSpread
             (joined[b] ??= []).Add(a);
         }
 
-        _joined = [.. joined.Select(others => others is null ? [] : others.ToArray())];
+        this.joined = [.. joined.Select(others => others is null ? [] : others.ToArray())];
     }
 
     /// <param name="parts">The parts to arrange, in their usual order.</param>
@@ -40,17 +40,17 @@ internal sealed class SlotSpread
         var spread = new SlotSpread(parts, links, partCount);
         spread.LayInOrder();
         spread.Shorten();
-        return [.. spread._cells.Chunk(spread._columns)];
+        return [.. spread.cells.Chunk(spread.columns)];
     }
 
     private void LayInOrder()
     {
-        Array.Fill(_cells, -1);
+        Array.Fill(cells, -1);
         var next = 0;
         foreach (var part in InWireOrder())
         {
-            var (row, column) = (next / _columns, next % _columns);
-            Put(part, (row * _columns) + (row % 2 == 0 ? column : _columns - 1 - column));
+            var (row, column) = (next / columns, next % columns);
+            Put(part, (row * columns) + (row % 2 == 0 ? column : columns - 1 - column));
             next++;
         }
     }
@@ -58,15 +58,15 @@ internal sealed class SlotSpread
     /// <summary>Breadth first along the wires, from the first part of each piece.</summary>
     private IEnumerable<int> InWireOrder()
     {
-        var isKnown = new bool[_cellOf.Length];
-        foreach (var first in _parts.Where(part => !isKnown[part]))
+        var isKnown = new bool[cellOf.Length];
+        foreach (var first in parts.Where(part => !isKnown[part]))
         {
             var waiting = new Queue<int>([first]);
             isKnown[first] = true;
             while (waiting.TryDequeue(out var part))
             {
                 yield return part;
-                foreach (var other in _joined[part].Where(other => !isKnown[other]))
+                foreach (var other in joined[part].Where(other => !isKnown[other]))
                 {
                     isKnown[other] = true;
                     waiting.Enqueue(other);
@@ -77,23 +77,23 @@ internal sealed class SlotSpread
 
     private void Put(int part, int cell)
     {
-        _cells[cell] = part;
+        cells[cell] = part;
         if (part >= 0)
         {
-            _cellOf[part] = cell;
+            cellOf[part] = cell;
         }
     }
 
     private void Shorten()
     {
-        var trialsLeft = (long)TrialsAPart * _parts.Length;
+        var trialsLeft = (long)TrialsAPart * parts.Length;
         bool hasGained;
         do
         {
             hasGained = false;
-            for (var a = 0; a < _cells.Length; a++)
+            for (var a = 0; a < cells.Length; a++)
             {
-                for (var b = a + 1; b < _cells.Length && trialsLeft > 0; b++, trialsLeft--)
+                for (var b = a + 1; b < cells.Length && trialsLeft > 0; b++, trialsLeft--)
                 {
                     hasGained |= TryExchange(a, b);
                 }
@@ -103,7 +103,7 @@ internal sealed class SlotSpread
 
     private bool TryExchange(int a, int b)
     {
-        var (partA, partB) = (_cells[a], _cells[b]);
+        var (partA, partB) = (cells[a], cells[b]);
         var before = LengthAt(partA) + LengthAt(partB);
         Put(partA, b);
         Put(partB, a);
@@ -122,10 +122,10 @@ internal sealed class SlotSpread
         var length = 0;
         if (part >= 0)
         {
-            var (x, y) = (_cellOf[part] % _columns, _cellOf[part] / _columns);
-            foreach (var other in _joined[part])
+            var (x, y) = (cellOf[part] % columns, cellOf[part] / columns);
+            foreach (var other in joined[part])
             {
-                length += Math.Abs(x - (_cellOf[other] % _columns)) + Math.Abs(y - (_cellOf[other] / _columns));
+                length += Math.Abs(x - (cellOf[other] % columns)) + Math.Abs(y - (cellOf[other] / columns));
             }
         }
 

@@ -7,22 +7,22 @@ namespace WireText.Drawing.Layout.Routing;
 /// </remarks>
 internal sealed class Congestion(Lattice lattice) : IDisposable
 {
-    private readonly NodeUse[] _nodes = SharedMemory.TakeCleared<NodeUse>(lattice.NodeCount);
-    private readonly EdgeUse[] _edges = SharedMemory.TakeCleared<EdgeUse>(2 * lattice.NodeCount);
+    private readonly NodeUse[] nodeUse = SharedMemory.TakeCleared<NodeUse>(lattice.NodeCount);
+    private readonly EdgeUse[] edgeUse = SharedMemory.TakeCleared<EdgeUse>(2 * lattice.NodeCount);
 
     /// <summary>By node; there may be more elements than nodes.</summary>
-    public NodeUse[] Nodes => _nodes;
+    public NodeUse[] Nodes => nodeUse;
 
     /// <summary>By edge; see <see cref="Lattice.EdgeOffset"/>. There may be more elements than edges.</summary>
-    public EdgeUse[] Edges => _edges;
+    public EdgeUse[] Edges => edgeUse;
 
     public void Dispose()
     {
-        SharedMemory.GiveBack(_nodes);
-        SharedMemory.GiveBack(_edges);
+        SharedMemory.GiveBack(nodeUse);
+        SharedMemory.GiveBack(edgeUse);
     }
 
-    public int UsersOf(int node) => _nodes[node].Users;
+    public int UsersOf(int node) => nodeUse[node].Users;
 
     public int EdgeBetween(int a, int b) => (2 * a) + lattice.EdgeOffset(Lattice.DirectionOf(a, b));
 
@@ -38,7 +38,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
     }
 
     private int JointsInRow(int middle) =>
-        _nodes[middle - 1].Landings + _nodes[middle].Landings + _nodes[middle + 1].Landings;
+        nodeUse[middle - 1].Landings + nodeUse[middle].Landings + nodeUse[middle + 1].Landings;
 
     /// <summary>True when some edge or node of the route has another wire on it where it must not.</summary>
     public bool IsInConflict(Route route) => Contested(route, addHistory: 0);
@@ -51,7 +51,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         var nodes = route.Nodes;
         for (var i = 0; i + 1 < nodes.Length; i++)
         {
-            _edges[EdgeBetween(nodes[i], nodes[i + 1])].Users += by;
+            edgeUse[EdgeBetween(nodes[i], nodes[i + 1])].Users += by;
         }
 
         for (var i = 1; i + 1 < nodes.Length; i++)
@@ -67,14 +67,14 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
     {
         if (lands)
         {
-            _nodes[node].Bends += by;
-            _nodes[node].Landings += by;
+            nodeUse[node].Bends += by;
+            nodeUse[node].Landings += by;
         }
     }
 
     private void CountThrough(int before, int node, int after, int by)
     {
-        ref var use = ref _nodes[node];
+        ref var use = ref nodeUse[node];
         if (node - before != after - node)
         {
             use.Bends += by;
@@ -96,9 +96,9 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         for (var i = 0; i + 1 < nodes.Length; i++)
         {
             var edge = EdgeBetween(nodes[i], nodes[i + 1]);
-            if (_edges[edge].Users > 1 && !IsStub(route, i))
+            if (edgeUse[edge].Users > 1 && !IsStub(route, i))
             {
-                _edges[edge].History += addHistory;
+                edgeUse[edge].History += addHistory;
                 found = true;
             }
         }
@@ -107,7 +107,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         {
             if (OthersAt(route, i) > 0)
             {
-                _nodes[nodes[i]].History += addHistory;
+                nodeUse[nodes[i]].History += addHistory;
                 found = true;
             }
         }
@@ -130,7 +130,7 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
         }
 
         var isStraight = node - nodes[i - 1] == nodes[i + 1] - node;
-        var others = (isStraight ? _nodes[node].Bends : UsersOf(node) - 1);
+        var others = (isStraight ? nodeUse[node].Bends : UsersOf(node) - 1);
         return others - StubMatesAt(route, i, isStraight);
     }
 
@@ -154,8 +154,8 @@ internal sealed class Congestion(Lattice lattice) : IDisposable
 
     private int MatesOver(int lug, int node, bool isStraight)
     {
-        var mates = _edges[EdgeBetween(lug, node)].Users - 1;
-        return isStraight ? Math.Min(mates, _nodes[node].Bends) : mates;
+        var mates = edgeUse[EdgeBetween(lug, node)].Users - 1;
+        return isStraight ? Math.Min(mates, nodeUse[node].Bends) : mates;
     }
 }
 

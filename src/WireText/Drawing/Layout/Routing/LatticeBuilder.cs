@@ -13,33 +13,33 @@ internal sealed class LatticeBuilder
     /// <summary>A larger lattice than this is not built; see <see cref="IsTooLarge"/>.</summary>
     private const long MostNodes = 4_000_000;
 
-    private readonly LabelledPlacement _labelled;
-    private readonly Wiring _wiring;
-    private readonly Box _extent;
-    private readonly int _left;
-    private readonly int _top;
-    private readonly int _width;
-    private readonly int _height;
-    private readonly LatticeNode[] _nodes;
-    private readonly bool[] _isText;
-    private readonly Outline?[] _lines;
-    private readonly int[] _host;
-    private readonly bool[] _isInner;
-    private readonly bool _opensAllSides;
+    private readonly LabelledPlacement labelled;
+    private readonly Wiring wiring;
+    private readonly Box extent;
+    private readonly int left;
+    private readonly int top;
+    private readonly int width;
+    private readonly int height;
+    private readonly LatticeNode[] nodes;
+    private readonly bool[] isText;
+    private readonly Outline?[] lines;
+    private readonly int[] host;
+    private readonly bool[] isInner;
+    private readonly bool opensAllSides;
 
     private LatticeBuilder(LabelledPlacement labelled, bool opensAllSides)
     {
-        _opensAllSides = opensAllSides;
-        _labelled = labelled;
-        _wiring = labelled.Placement.Wiring;
-        _extent = ExtentOf(labelled);
-        (_left, _top, _width, _height) = FrameOf(_extent, MarginFor(_wiring));
-        _nodes = new LatticeNode[_width * _height];
-        _isText = new bool[_width * _height];
-        _lines = [.. _wiring.Parts.Select((part, i) => LineOf(part, labelled.Placement.Poses[i]))];
-        _host = new int[_wiring.Terminals.Length];
-        Array.Fill(_host, -1);
-        _isInner = new bool[_wiring.Terminals.Length];
+        this.opensAllSides = opensAllSides;
+        this.labelled = labelled;
+        wiring = labelled.Placement.Wiring;
+        extent = ExtentOf(labelled);
+        (left, top, width, height) = FrameOf(extent, MarginFor(wiring));
+        nodes = new LatticeNode[width * height];
+        isText = new bool[width * height];
+        lines = [.. wiring.Parts.Select((part, i) => LineOf(part, labelled.Placement.Poses[i]))];
+        host = new int[wiring.Terminals.Length];
+        Array.Fill(host, -1);
+        isInner = new bool[wiring.Terminals.Length];
     }
 
     /// <summary>True when parts were put so far apart that a lattice over them would fill the memory.</summary>
@@ -100,14 +100,14 @@ internal sealed class LatticeBuilder
 
     private Lattice Build()
     {
-        var lugNodes = LugNodes.Assign(_labelled.Placement);
+        var lugNodes = LugNodes.Assign(labelled.Placement);
         StartFree();
-        for (var part = 0; part < _wiring.Parts.Length; part++)
+        for (var part = 0; part < wiring.Parts.Length; part++)
         {
             ClaimBodies(part);
         }
 
-        for (var part = 0; part < _wiring.Parts.Length; part++)
+        for (var part = 0; part < wiring.Parts.Length; part++)
         {
             OpenRims(part);
             OpenCorridors(part, lugNodes);
@@ -119,44 +119,44 @@ internal sealed class LatticeBuilder
         var nodes = PlaceLugs(lugNodes);
         SetNearLugs(nodes);
         ClaimEdges(nodes);
-        var landings = new int[_wiring.Terminals.Length][];
-        var boxes = new LatticeBox[_wiring.Terminals.Length];
+        var landings = new int[wiring.Terminals.Length][];
+        var boxes = new LatticeBox[wiring.Terminals.Length];
         for (var t = 0; t < landings.Length; t++)
         {
-            landings[t] = _wiring.Terminals[t].IsSurface ? LandingsOf(t) : [];
+            landings[t] = wiring.Terminals[t].IsSurface ? LandingsOf(t) : [];
             boxes[t] = landings[t].Length > 0 ? BoxAround(landings[t]) : BoxAround([Math.Max(0, nodes[t])]);
         }
 
         return new Lattice(
-            _labelled,
-            _left,
-            _top,
-            _width,
-            _height,
-            _nodes,
+            labelled,
+            left,
+            top,
+            width,
+            height,
+            this.nodes,
             nodes,
             landings,
             boxes,
             ExitMasks(),
-            _host,
-            _isInner,
-            [.. Enumerable.Range(0, _wiring.Terminals.Length).Select(IsInside)]
+            host,
+            isInner,
+            [.. Enumerable.Range(0, wiring.Terminals.Length).Select(IsInside)]
         );
     }
 
     private bool IsInside(int terminal)
     {
-        var (part, index, isSurface) = _wiring.Terminals[terminal];
-        return isSurface || _wiring.Parts[part].Body.Any(body => body.Depth(_wiring.Parts[part].Lugs[index].At) > 0);
+        var (part, index, isSurface) = wiring.Terminals[terminal];
+        return isSurface || wiring.Parts[part].Body.Any(body => body.Depth(wiring.Parts[part].Lugs[index].At) > 0);
     }
 
     private void StartFree()
     {
-        for (var (node, y) = (0, 0); y < _height; y++)
+        for (var (node, y) = (0, 0); y < height; y++)
         {
-            for (var x = 0; x < _width; x++, node++)
+            for (var x = 0; x < width; x++, node++)
             {
-                _nodes[node] = new LatticeNode
+                nodes[node] = new LatticeNode
                 {
                     X = x,
                     Y = y,
@@ -166,16 +166,16 @@ internal sealed class LatticeBuilder
         }
     }
 
-    private Point OnPage(int x, int y) => new((x + _left) * Pitch, (y + _top) * Pitch);
+    private Point OnPage(int x, int y) => new((x + left) * Pitch, (y + top) * Pitch);
 
-    private int NodeAt((int X, int Y) inPitches) => ((inPitches.Y - _top) * _width) + inPitches.X - _left;
+    private int NodeAt((int X, int Y) inPitches) => ((inPitches.Y - top) * width) + inPitches.X - left;
 
     private LatticeBox NodesIn(Box box) =>
         new(
-            Math.Max(0, (int)Math.Ceiling((box.X / Pitch) - 1e-9) - _left),
-            Math.Max(0, (int)Math.Ceiling((box.Y / Pitch) - 1e-9) - _top),
-            Math.Min(_width - 1, (int)Math.Floor((box.Right / Pitch) + 1e-9) - _left),
-            Math.Min(_height - 1, (int)Math.Floor((box.Bottom / Pitch) + 1e-9) - _top)
+            Math.Max(0, (int)Math.Ceiling((box.X / Pitch) - 1e-9) - left),
+            Math.Max(0, (int)Math.Ceiling((box.Y / Pitch) - 1e-9) - top),
+            Math.Min(width - 1, (int)Math.Floor((box.Right / Pitch) + 1e-9) - left),
+            Math.Min(height - 1, (int)Math.Floor((box.Bottom / Pitch) + 1e-9) - top)
         );
 
     private LatticeBox BoxAround(int[] nodes)
@@ -183,7 +183,7 @@ internal sealed class LatticeBuilder
         var box = new LatticeBox(int.MaxValue, int.MaxValue, int.MinValue, int.MinValue);
         foreach (var node in nodes)
         {
-            var (x, y) = (node % _width, node / _width);
+            var (x, y) = (node % width, node / width);
             box = box.Union(new LatticeBox(x, y, x, y));
         }
 
@@ -192,8 +192,8 @@ internal sealed class LatticeBuilder
 
     private void ClaimBodies(int part)
     {
-        var pose = _labelled.Placement.Poses[part];
-        foreach (var own in _wiring.Parts[part].Body)
+        var pose = labelled.Placement.Poses[part];
+        foreach (var own in wiring.Parts[part].Body)
         {
             var outline = pose.OnPage(own);
             ForNodesIn(
@@ -204,19 +204,19 @@ internal sealed class LatticeBuilder
                     if (depth > -LayoutScale.BodyClearance + 1e-6)
                     {
                         // A node in two bodies at once is closed to everything, whatever is opened later.
-                        _isText[node] |= _nodes[node].Zone != 0 && _nodes[node].Zone != part + 1;
-                        _nodes[node].IsInside = depth > 0 || (_nodes[node].Zone == part + 1 && _nodes[node].IsInside);
-                        _nodes[node].Zone = part + 1;
-                        _nodes[node].Access = 0;
+                        isText[node] |= nodes[node].Zone != 0 && nodes[node].Zone != part + 1;
+                        nodes[node].IsInside = depth > 0 || (nodes[node].Zone == part + 1 && nodes[node].IsInside);
+                        nodes[node].Zone = part + 1;
+                        nodes[node].Access = 0;
                     }
                 }
             );
         }
 
-        if (_wiring.Parts[part].TextBox is { } text)
+        if (wiring.Parts[part].TextBox is { } text)
         {
             var kept = pose.OnPage(text).Grown(LayoutScale.WireRadius + 0.1);
-            ForNodesIn(kept, (node, _) => _isText[node] = true);
+            ForNodesIn(kept, (node, _) => isText[node] = true);
         }
     }
 
@@ -227,16 +227,16 @@ internal sealed class LatticeBuilder
         {
             for (var x = nodes.X1; x <= nodes.X2; x++)
             {
-                visit((y * _width) + x, OnPage(x, y));
+                visit((y * width) + x, OnPage(x, y));
             }
         }
     }
 
     private void OpenRims(int part)
     {
-        foreach (var surface in _wiring.Parts[part].Surfaces)
+        foreach (var surface in wiring.Parts[part].Surfaces)
         {
-            var shape = _labelled.Placement.Poses[part].OnPage(surface.Shape);
+            var shape = labelled.Placement.Poses[part].OnPage(surface.Shape);
             ForNodesIn(
                 shape.Bounds.Grown(LayoutScale.BodyClearance),
                 (node, at) =>
@@ -253,30 +253,30 @@ internal sealed class LatticeBuilder
 
     private void Open(int node, int part, byte access)
     {
-        if (_nodes[node].Zone == part + 1 && !_isText[node])
+        if (nodes[node].Zone == part + 1 && !isText[node])
         {
-            _nodes[node].Access |= access;
+            nodes[node].Access |= access;
         }
     }
 
     private void OpenCorridors(int part, (int X, int Y)[] lugNodes)
     {
-        var lugs = _wiring.Parts[part].Lugs;
+        var lugs = wiring.Parts[part].Lugs;
         for (var lug = 0; lug < lugs.Length; lug++)
         {
-            var node = NodeAt(lugNodes[_wiring.LugTerminal(part, lug)]);
-            if (_nodes[node].Zone == part + 1)
+            var node = NodeAt(lugNodes[wiring.LugTerminal(part, lug)]);
+            if (nodes[node].Zone == part + 1)
             {
-                _isInner[_wiring.LugTerminal(part, lug)] = true;
+                isInner[wiring.LugTerminal(part, lug)] = true;
                 foreach (var side in WaysOut(part, lug))
                 {
-                    OpenCorridor(part, node, DirectionOf(_labelled.Placement.Poses[part].OnPage(side)));
+                    OpenCorridor(part, node, DirectionOf(labelled.Placement.Poses[part].OnPage(side)));
                 }
             }
-            else if (_nodes[node].Zone != 0)
+            else if (nodes[node].Zone != 0)
             {
-                _host[_wiring.LugTerminal(part, lug)] = _nodes[node].Zone - 1;
-                OpenToGuest(_nodes[node].Zone - 1);
+                host[wiring.LugTerminal(part, lug)] = nodes[node].Zone - 1;
+                OpenToGuest(nodes[node].Zone - 1);
             }
         }
 
@@ -284,14 +284,14 @@ internal sealed class LatticeBuilder
     }
 
     private IEnumerable<Side> WaysOut(int part, int lug) =>
-        _opensAllSides
+        opensAllSides
             ? AllSides.Where(side => !IsAcrossBody(part, lug, side))
-            : _wiring.Parts[part].Lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug));
+            : wiring.Parts[part].Lugs[lug].Exits.DefaultIfEmpty(NearestSide(part, lug));
 
     /// <summary>True when the way out by that side leads from a lug outside the body, or on its line, through the body.</summary>
     private bool IsAcrossBody(int part, int lug, Side side)
     {
-        var (body, at) = (_wiring.Parts[part].Body[0], _wiring.Parts[part].Lugs[lug].At);
+        var (body, at) = (wiring.Parts[part].Body[0], wiring.Parts[part].Lugs[lug].At);
         var (x, y) = side switch
         {
             Side.North => (0, -Pitch),
@@ -304,7 +304,7 @@ internal sealed class LatticeBuilder
 
     private void OpenToGuest(int host)
     {
-        for (var node = 0; node < _nodes.Length; node++)
+        for (var node = 0; node < nodes.Length; node++)
         {
             Open(node, host, ZoneAccess.Guest);
         }
@@ -312,8 +312,8 @@ internal sealed class LatticeBuilder
 
     private Side NearestSide(int part, int lug)
     {
-        var body = _wiring.Parts[part].Body.Select(outline => outline.Bounds).Aggregate(Box.Union);
-        var at = _wiring.Parts[part].Lugs[lug].At;
+        var body = wiring.Parts[part].Body.Select(outline => outline.Bounds).Aggregate(Box.Union);
+        var at = wiring.Parts[part].Lugs[lug].At;
         double[] depths = [at.Y - body.Y, body.Right - at.X, body.Bottom - at.Y, at.X - body.X];
         return (Side)Array.IndexOf(depths, depths.Min());
     }
@@ -327,7 +327,7 @@ internal sealed class LatticeBuilder
     {
         var ahead = Step(direction);
         var across = Step((direction + 1) % 4);
-        for (var node = lugNode; _nodes[node].Zone == part + 1; node += ahead)
+        for (var node = lugNode; nodes[node].Zone == part + 1; node += ahead)
         {
             Open(node - across, part, ZoneAccess.Corridor);
             Open(node, part, ZoneAccess.Corridor);
@@ -339,16 +339,16 @@ internal sealed class LatticeBuilder
         direction switch
         {
             0 => 1,
-            1 => _width,
+            1 => width,
             2 => -1,
-            _ => -_width,
+            _ => -width,
         };
 
     /// <summary>Opens the strip between two lugs of a row or a column that have none between them, for jumpers.</summary>
     private void OpenBetweenNeighbours(int part, (int X, int Y)[] lugNodes)
     {
         const double LongestJumper = 12.5;
-        var lugs = _wiring.Parts[part].Lugs;
+        var lugs = wiring.Parts[part].Lugs;
         for (var a = 0; a < lugs.Length; a++)
         {
             for (var b = 0; b < lugs.Length; b++)
@@ -356,11 +356,11 @@ internal sealed class LatticeBuilder
                 var (from, to) = (lugs[a].At, lugs[b].At);
                 var isRow = Math.Abs(from.Y - to.Y) < 1 && to.X > from.X && to.X - from.X <= LongestJumper;
                 var isColumn = Math.Abs(from.X - to.X) < 1 && to.Y > from.Y && to.Y - from.Y <= LongestJumper;
-                var (one, two) = (_wiring.LugTerminal(part, a), _wiring.LugTerminal(part, b));
-                if ((isRow || isColumn) && _isInner[one] && _isInner[two])
+                var (one, two) = (wiring.LugTerminal(part, a), wiring.LugTerminal(part, b));
+                if ((isRow || isColumn) && isInner[one] && isInner[two])
                 {
                     var strip = BoxAround([NodeAt(lugNodes[one]), NodeAt(lugNodes[two])]);
-                    OpenBox(strip.Grown(1, _width, _height), part);
+                    OpenBox(strip.Grown(1, width, height), part);
                 }
             }
         }
@@ -372,20 +372,20 @@ internal sealed class LatticeBuilder
         {
             for (var x = box.X1; x <= box.X2; x++)
             {
-                Open((y * _width) + x, part, ZoneAccess.Corridor);
+                Open((y * width) + x, part, ZoneAccess.Corridor);
             }
         }
     }
 
     private void BlockLabels()
     {
-        foreach (var label in _labelled.Labels)
+        foreach (var label in labelled.Labels)
         {
             if (label is { } box)
             {
                 ForNodesIn(
                     box.Grown(LayoutScale.WireRadius + LayoutScale.LabelClearance),
-                    (node, _) => _nodes[node].Access = 0
+                    (node, _) => nodes[node].Access = 0
                 );
             }
         }
@@ -393,24 +393,24 @@ internal sealed class LatticeBuilder
 
     private void CloseBorder()
     {
-        for (var x = 0; x < _width; x++)
+        for (var x = 0; x < width; x++)
         {
-            _nodes[x].Access = _nodes[_nodes.Length - 1 - x].Access = 0;
+            nodes[x].Access = nodes[nodes.Length - 1 - x].Access = 0;
         }
 
-        for (var y = 0; y < _height; y++)
+        for (var y = 0; y < height; y++)
         {
-            _nodes[y * _width].Access = _nodes[(y * _width) + _width - 1].Access = 0;
+            nodes[y * width].Access = nodes[(y * width) + width - 1].Access = 0;
         }
     }
 
     private void SetStepCosts()
     {
-        for (var y = 1; y < _height - 1; y++)
+        for (var y = 1; y < height - 1; y++)
         {
-            for (var x = 1; x < _width - 1; x++)
+            for (var x = 1; x < width - 1; x++)
             {
-                _nodes[(y * _width) + x].StepCost = StepCost(x, y);
+                nodes[(y * width) + x].StepCost = StepCost(x, y);
             }
         }
     }
@@ -419,28 +419,25 @@ internal sealed class LatticeBuilder
     private static Outline? LineOf(LayoutPart part, Pose pose) =>
         part.Surfaces.IsEmpty && !part.Body.IsEmpty ? pose.OnPage(part.Body[0]) : null;
 
-    private bool IsOnOutline(int part, Point at) => _lines[part] is { } line && Math.Abs(line.Depth(at)) <= Pitch / 2;
+    private bool IsOnOutline(int part, Point at) => lines[part] is { } line && Math.Abs(line.Depth(at)) <= Pitch / 2;
 
     private int StepCost(int x, int y)
     {
-        var node = (y * _width) + x;
+        var node = (y * width) + x;
         var cost = RouteCosts.Step;
-        if (_nodes[node].Zone != 0)
+        if (nodes[node].Zone != 0)
         {
             return cost
                 + RouteCosts.InsidePart
-                + (IsOnOutline(_nodes[node].Zone - 1, OnPage(x, y)) ? RouteCosts.OnOutline : 0);
+                + (IsOnOutline(nodes[node].Zone - 1, OnPage(x, y)) ? RouteCosts.OnOutline : 0);
         }
 
-        if (
-            (_nodes[node - 1].Zone | _nodes[node + 1].Zone | _nodes[node - _width].Zone | _nodes[node + _width].Zone)
-            != 0
-        )
+        if ((nodes[node - 1].Zone | nodes[node + 1].Zone | nodes[node - width].Zone | nodes[node + width].Zone) != 0)
         {
             cost += RouteCosts.NearBody;
         }
 
-        if (!_extent.Contains(OnPage(x, y)))
+        if (!extent.Contains(OnPage(x, y)))
         {
             cost += RouteCosts.OutsideParts;
         }
@@ -450,16 +447,16 @@ internal sealed class LatticeBuilder
 
     private int[] PlaceLugs((int X, int Y)[] lugNodes)
     {
-        var nodes = new int[_wiring.Terminals.Length];
+        var nodes = new int[wiring.Terminals.Length];
         for (var t = 0; t < nodes.Length; t++)
         {
             nodes[t] = -1;
-            if (!_wiring.Terminals[t].IsSurface)
+            if (!wiring.Terminals[t].IsSurface)
             {
                 nodes[t] = NodeAt(lugNodes[t]);
-                _nodes[nodes[t]].Zone = 1 + _wiring.Parts.Length + t;
-                _nodes[nodes[t]].Access = ZoneAccess.Free;
-                _nodes[nodes[t]].StepCost = RouteCosts.Step;
+                this.nodes[nodes[t]].Zone = 1 + wiring.Parts.Length + t;
+                this.nodes[nodes[t]].Access = ZoneAccess.Free;
+                this.nodes[nodes[t]].StepCost = RouteCosts.Step;
             }
         }
 
@@ -472,7 +469,7 @@ internal sealed class LatticeBuilder
         {
             for (var direction = 0; lugNodes[t] >= 0 && direction < 4; direction++)
             {
-                _nodes[lugNodes[t] + Step(direction)].NearLug = t + 1;
+                nodes[lugNodes[t] + Step(direction)].NearLug = t + 1;
             }
         }
     }
@@ -487,13 +484,13 @@ internal sealed class LatticeBuilder
                 continue;
             }
 
-            var at = _labelled.Placement.OnPage(t);
-            var (x0, y0) = ((int)Math.Round(at.X / Pitch) - _left, (int)Math.Round(at.Y / Pitch) - _top);
-            for (var y = Math.Max(0, y0 - 2); y <= Math.Min(_height - 2, y0 + 2); y++)
+            var at = labelled.Placement.OnPage(t);
+            var (x0, y0) = ((int)Math.Round(at.X / Pitch) - left, (int)Math.Round(at.Y / Pitch) - top);
+            for (var y = Math.Max(0, y0 - 2); y <= Math.Min(height - 2, y0 + 2); y++)
             {
-                for (var x = Math.Max(0, x0 - 2); x <= Math.Min(_width - 2, x0 + 2); x++)
+                for (var x = Math.Max(0, x0 - 2); x <= Math.Min(width - 2, x0 + 2); x++)
                 {
-                    ref var node = ref _nodes[(y * _width) + x];
+                    ref var node = ref nodes[(y * width) + x];
                     ClaimEdge(ref node.EastEdgeLug, t, at, OnPage(x, y), OnPage(x + 1, y));
                     ClaimEdge(ref node.SouthEdgeLug, t, at, OnPage(x, y), OnPage(x, y + 1));
                 }
@@ -511,9 +508,9 @@ internal sealed class LatticeBuilder
 
     private int[] LandingsOf(int terminal)
     {
-        var (part, index, _) = _wiring.Terminals[terminal];
-        var pose = _labelled.Placement.Poses[part];
-        var shape = pose.OnPage(_wiring.Parts[part].Surfaces[index].Shape);
+        var (part, index, _) = wiring.Terminals[terminal];
+        var pose = labelled.Placement.Poses[part];
+        var shape = pose.OnPage(wiring.Parts[part].Surfaces[index].Shape);
         var bounds = shape.Bounds;
         var inset = Math.Min(Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
         var found = new List<int>();
@@ -532,18 +529,18 @@ internal sealed class LatticeBuilder
     }
 
     private bool IsLandable(int node, int part) =>
-        !_isText[node] && (_nodes[node].Zone == 0 ? _nodes[node].Access != 0 : _nodes[node].Zone == part + 1);
+        !isText[node] && (nodes[node].Zone == 0 ? nodes[node].Access != 0 : nodes[node].Zone == part + 1);
 
     /// <summary>True where a joint would seem to lie on a lug of the part, or of what lies on the part.</summary>
     private bool IsNearLug(int part, Point at)
     {
-        for (var t = 0; t < _wiring.Terminals.Length; t++)
+        for (var t = 0; t < wiring.Terminals.Length; t++)
         {
-            var isThere = _wiring.Terminals[t].Part == part || _host[t] == part;
+            var isThere = wiring.Terminals[t].Part == part || host[t] == part;
             if (
                 isThere
-                && !_wiring.Terminals[t].IsSurface
-                && Point.Distance(_labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
+                && !wiring.Terminals[t].IsSurface
+                && Point.Distance(labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
             )
             {
                 return true;
@@ -555,15 +552,15 @@ internal sealed class LatticeBuilder
 
     private int[] ExitMasks()
     {
-        var masks = new int[_wiring.Terminals.Length];
+        var masks = new int[wiring.Terminals.Length];
         for (var t = 0; t < masks.Length; t++)
         {
-            var terminal = _wiring.Terminals[t];
+            var terminal = wiring.Terminals[t];
             if (!terminal.IsSurface)
             {
-                foreach (var side in _wiring.Parts[terminal.Part].Lugs[terminal.Index].Exits)
+                foreach (var side in wiring.Parts[terminal.Part].Lugs[terminal.Index].Exits)
                 {
-                    masks[t] |= 1 << DirectionOf(_labelled.Placement.Poses[terminal.Part].OnPage(side));
+                    masks[t] |= 1 << DirectionOf(labelled.Placement.Poses[terminal.Part].OnPage(side));
                 }
             }
         }

@@ -17,50 +17,50 @@ internal sealed class PathSearch : IDisposable
     private const int Crossed = 2;
     private const int Impossible = int.MaxValue;
 
-    private readonly Lattice _lattice;
-    private readonly Congestion _congestion;
-    private readonly LatticeNode[] _nodes;
-    private readonly NodeUse[] _use;
-    private readonly EdgeUse[] _edges;
-    private readonly SearchState[] _states;
-    private readonly int[] _targetMark;
-    private readonly byte[] _admitted;
-    private readonly int[] _nearLugCost;
-    private readonly int[] _step = new int[4];
-    private readonly int[] _edge = new int[4];
-    private readonly StateQueue _waiting = new();
-    private readonly List<int> _opened = [];
-    private int _search;
-    private RouteRequest _request;
-    private LatticeBox _window;
-    private LatticeBox _targetBox;
-    private int _present;
-    private int _fromLug;
-    private int _toLug;
-    private int _fromPart;
-    private int _toPart;
-    private bool _isOnHost;
-    private bool _startsInside;
-    private bool _endsInside;
-    private int _best;
-    private int _bestState;
+    private readonly Lattice lattice;
+    private readonly Congestion congestion;
+    private readonly LatticeNode[] nodes;
+    private readonly NodeUse[] nodeUse;
+    private readonly EdgeUse[] edges;
+    private readonly SearchState[] states;
+    private readonly int[] targetMark;
+    private readonly byte[] admitted;
+    private readonly int[] nearLugCost;
+    private readonly int[] stepTo = new int[4];
+    private readonly int[] edgeTo = new int[4];
+    private readonly StateQueue waiting = new();
+    private readonly List<int> opened = [];
+    private int search;
+    private RouteRequest request;
+    private LatticeBox window;
+    private LatticeBox targetBox;
+    private int present;
+    private int fromLug;
+    private int toLug;
+    private int fromPart;
+    private int toPart;
+    private bool isOnHost;
+    private bool startsInside;
+    private bool endsInside;
+    private int best;
+    private int bestState;
 
     public PathSearch(Lattice lattice, Congestion congestion)
     {
-        (_lattice, _congestion) = (lattice, congestion);
-        (_nodes, _use, _edges) = (lattice.Nodes, congestion.Nodes, congestion.Edges);
-        _states = SharedMemory.TakeCleared<SearchState>(12 * lattice.NodeCount);
-        _targetMark = SharedMemory.TakeCleared<int>(lattice.NodeCount);
-        _admitted = new byte[1 + lattice.Wiring.Parts.Length + lattice.Wiring.Terminals.Length];
-        _admitted[0] = ZoneAccess.Free;
-        _nearLugCost = new int[1 + lattice.Wiring.Terminals.Length];
-        Array.Fill(_nearLugCost, RouteCosts.NearForeignLug);
-        _nearLugCost[0] = 0;
-        _request = new RouteRequest(0, 0, 0, [], 0);
+        (this.lattice, this.congestion) = (lattice, congestion);
+        (nodes, nodeUse, edges) = (lattice.Nodes, congestion.Nodes, congestion.Edges);
+        states = SharedMemory.TakeCleared<SearchState>(12 * lattice.NodeCount);
+        targetMark = SharedMemory.TakeCleared<int>(lattice.NodeCount);
+        admitted = new byte[1 + lattice.Wiring.Parts.Length + lattice.Wiring.Terminals.Length];
+        admitted[0] = ZoneAccess.Free;
+        nearLugCost = new int[1 + lattice.Wiring.Terminals.Length];
+        Array.Fill(nearLugCost, RouteCosts.NearForeignLug);
+        nearLugCost[0] = 0;
+        request = new RouteRequest(0, 0, 0, [], 0);
         for (var direction = 0; direction < 4; direction++)
         {
-            _step[direction] = lattice.Step(direction);
-            _edge[direction] = lattice.EdgeOffset(direction);
+            stepTo[direction] = lattice.Step(direction);
+            edgeTo[direction] = lattice.EdgeOffset(direction);
         }
     }
 
@@ -81,8 +81,8 @@ internal sealed class PathSearch : IDisposable
 
     public void Dispose()
     {
-        SharedMemory.GiveBack(_states);
-        SharedMemory.GiveBack(_targetMark);
+        SharedMemory.GiveBack(states);
+        SharedMemory.GiveBack(targetMark);
     }
 
     /// <summary>The cheapest path inside the window, or null.</summary>
@@ -91,20 +91,20 @@ internal sealed class PathSearch : IDisposable
     public Route? Find(RouteRequest request, LatticeBox window, int present, int below = Impossible)
     {
         Begin(request, present);
-        _waiting.Clear();
-        _best = below;
-        _window = window;
+        waiting.Clear();
+        best = below;
+        this.window = window;
         Seed();
-        while (!_waiting.IsEmpty && _waiting.LeastEstimate < _best && !Budget.IsSpent)
+        while (!waiting.IsEmpty && waiting.LeastEstimate < best && !Budget.IsSpent)
         {
-            var (cost, state) = _waiting.Pop();
-            if (_states[state].Cost == cost)
+            var (cost, state) = waiting.Pop();
+            if (states[state].Cost == cost)
             {
                 Expand(state, cost);
             }
         }
 
-        var route = _bestState < 0 ? null : TraceBack();
+        var route = bestState < 0 ? null : TraceBack();
         Forget();
         return route;
     }
@@ -132,84 +132,84 @@ internal sealed class PathSearch : IDisposable
 
     private void Begin(RouteRequest request, int present)
     {
-        (_request, _present) = (request, present);
-        _search++;
-        (_best, _bestState) = (Impossible, -1);
-        _fromLug = request.From >= 0 ? _lattice.LugNode[request.From] : -1;
-        _toLug = _lattice.LugNode[request.To];
-        _fromPart = request.From >= 0 ? _lattice.Wiring.Terminals[request.From].Part : -1;
-        _toPart = _lattice.Wiring.Terminals[request.To].Part;
-        _isOnHost = HostOf(request.From) == _toPart || HostOf(request.To) == _fromPart;
-        _startsInside = request.From >= 0 && _lattice.IsInside[request.From];
-        _endsInside = _lattice.IsInside[request.To];
-        _targetBox = _lattice.BoxOf(request.To);
+        (this.request, this.present) = (request, present);
+        search++;
+        (best, bestState) = (Impossible, -1);
+        fromLug = request.From >= 0 ? lattice.LugNode[request.From] : -1;
+        toLug = lattice.LugNode[request.To];
+        fromPart = request.From >= 0 ? lattice.Wiring.Terminals[request.From].Part : -1;
+        toPart = lattice.Wiring.Terminals[request.To].Part;
+        isOnHost = HostOf(request.From) == toPart || HostOf(request.To) == fromPart;
+        startsInside = request.From >= 0 && lattice.IsInside[request.From];
+        endsInside = lattice.IsInside[request.To];
+        targetBox = lattice.BoxOf(request.To);
         Admit(request.To);
         if (request.From >= 0)
         {
             Admit(request.From);
         }
 
-        foreach (var landing in _lattice.Landings[request.To])
+        foreach (var landing in lattice.Landings[request.To])
         {
-            _targetMark[landing] = _search;
+            targetMark[landing] = search;
         }
     }
 
     /// <summary>The part on which the part of a terminal lies there, or -2.</summary>
-    private int HostOf(int terminal) => terminal >= 0 && _lattice.Host[terminal] >= 0 ? _lattice.Host[terminal] : -2;
+    private int HostOf(int terminal) => terminal >= 0 && lattice.Host[terminal] >= 0 ? lattice.Host[terminal] : -2;
 
     private void Admit(int terminal)
     {
-        var part = _lattice.Wiring.Terminals[terminal].Part;
-        _nearLugCost[terminal + 1] = 0;
-        if (_lattice.LugNode[terminal] < 0)
+        var part = lattice.Wiring.Terminals[terminal].Part;
+        nearLugCost[terminal + 1] = 0;
+        if (lattice.LugNode[terminal] < 0)
         {
             AdmitTo(1 + part, ZoneAccess.Rim);
             return;
         }
 
-        if (_lattice.IsInner[terminal])
+        if (lattice.IsInner[terminal])
         {
             AdmitTo(1 + part, ZoneAccess.Corridor);
         }
 
-        AdmitTo(1 + _lattice.Wiring.Parts.Length + terminal, ZoneAccess.Free);
-        if (_lattice.Host[terminal] >= 0)
+        AdmitTo(1 + lattice.Wiring.Parts.Length + terminal, ZoneAccess.Free);
+        if (lattice.Host[terminal] >= 0)
         {
-            AdmitTo(1 + _lattice.Host[terminal], ZoneAccess.Guest);
+            AdmitTo(1 + lattice.Host[terminal], ZoneAccess.Guest);
         }
     }
 
     private void AdmitTo(int zone, byte access)
     {
-        _admitted[zone] |= access;
-        _opened.Add(zone);
+        admitted[zone] |= access;
+        opened.Add(zone);
     }
 
     private void Forget()
     {
-        foreach (var zone in _opened)
+        foreach (var zone in opened)
         {
-            _admitted[zone] = 0;
+            admitted[zone] = 0;
         }
 
-        _opened.Clear();
-        _nearLugCost[_request.To + 1] = RouteCosts.NearForeignLug;
-        if (_request.From >= 0)
+        opened.Clear();
+        nearLugCost[request.To + 1] = RouteCosts.NearForeignLug;
+        if (request.From >= 0)
         {
-            _nearLugCost[_request.From + 1] = RouteCosts.NearForeignLug;
+            nearLugCost[request.From + 1] = RouteCosts.NearForeignLug;
         }
     }
 
     private void Seed()
     {
-        if (_fromLug >= 0)
+        if (fromLug >= 0)
         {
-            SeedAt(_fromLug);
+            SeedAt(fromLug);
             return;
         }
 
-        foreach (var node in _request.From >= 0 ? _lattice.Landings[_request.From] : _request.Breakouts)
+        foreach (var node in request.From >= 0 ? lattice.Landings[request.From] : request.Breakouts)
         {
             SeedAt(node);
         }
@@ -228,51 +228,51 @@ internal sealed class PathSearch : IDisposable
             var step = FirstStepCost(node, direction);
             if (step != Impossible)
             {
-                Reach(node + _step[direction], direction, Nothing, seed + step, -1 - node);
+                Reach(node + stepTo[direction], direction, Nothing, seed + step, -1 - node);
             }
         }
     }
 
-    private int SeedCost(int node) => _fromLug >= 0 || _request.From < 0 ? 0 : LandingCost(node);
+    private int SeedCost(int node) => fromLug >= 0 || request.From < 0 ? 0 : LandingCost(node);
 
     private int FirstStepCost(int node, int direction)
     {
         var step = StepCost(node, direction);
-        return step != Impossible && _fromLug >= 0 ? step + ExitCost(_request.From, direction) : step;
+        return step != Impossible && fromLug >= 0 ? step + ExitCost(request.From, direction) : step;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int ExitCost(int terminal, int direction) =>
-        (_lattice.ExitMask[terminal] & (1 << direction)) != 0 ? 0 : RouteCosts.UnnaturalExit;
+        (lattice.ExitMask[terminal] & (1 << direction)) != 0 ? 0 : RouteCosts.UnnaturalExit;
 
     private int LandingCost(int node)
     {
-        var users = _congestion.UsersOf(node);
-        if (users > 0 && _present == Hard)
+        var users = congestion.UsersOf(node);
+        if (users > 0 && present == Hard)
         {
             return Impossible;
         }
 
-        return (_congestion.JointsNear(node) * RouteCosts.CloseLanding)
-            + (users * _present)
-            + (_present == Hard ? 0 : _use[node].History);
+        return (congestion.JointsNear(node) * RouteCosts.CloseLanding)
+            + (users * present)
+            + (present == Hard ? 0 : nodeUse[node].History);
     }
 
     private int EndCost(int node, int direction) =>
-        node == _toLug ? ExitCost(_request.To, (direction + 2) & 3) : LandingCost(node);
+        node == toLug ? ExitCost(request.To, (direction + 2) & 3) : LandingCost(node);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool IsInWindow(int node)
     {
-        ref readonly var at = ref _nodes[node];
-        return at.X >= _window.X1 && at.X <= _window.X2 && at.Y >= _window.Y1 && at.Y <= _window.Y2;
+        ref readonly var at = ref nodes[node];
+        return at.X >= window.X1 && at.X <= window.X2 && at.Y >= window.Y1 && at.Y <= window.Y2;
     }
 
     private void Expand(int state, int cost)
     {
         Budget.Spend();
         var (node, direction, before) = (state / 12, (state / 3) & 3, state % 3);
-        if (node == _toLug)
+        if (node == toLug)
         {
             return;
         }
@@ -289,7 +289,7 @@ internal sealed class PathSearch : IDisposable
             var here = NodeCost(node, direction, before, next, out var did);
             if (here != Impossible)
             {
-                Reach(node + _step[next], next, did, cost + step + here, state);
+                Reach(node + stepTo[next], next, did, cost + step + here, state);
             }
         }
     }
@@ -298,43 +298,43 @@ internal sealed class PathSearch : IDisposable
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int StepCost(int node, int direction)
     {
-        var to = node + _step[direction];
-        ref readonly var next = ref _nodes[to];
-        if ((next.Access & _admitted[next.Zone]) == 0 || to == ClosedNode)
+        var to = node + stepTo[direction];
+        ref readonly var next = ref nodes[to];
+        if ((next.Access & admitted[next.Zone]) == 0 || to == ClosedNode)
         {
             return Impossible;
         }
 
-        ref readonly var here = ref _nodes[node];
+        ref readonly var here = ref nodes[node];
         var isEdge = here.Zone != next.Zone;
         if ((isEdge || here.IsInside != next.IsInside) && IsTurningBack(node, to))
         {
             return Impossible;
         }
 
-        var edge = (2 * node) + _edge[direction];
-        var isStub = node == _fromLug || to == _toLug;
-        var owner = _nodes[edge >> 1].EdgeLug((edge & 1) == 0);
-        if (owner != 0 && owner != _request.From + 1 && owner != _request.To + 1 && !isStub)
+        var edge = (2 * node) + edgeTo[direction];
+        var isStub = node == fromLug || to == toLug;
+        var owner = nodes[edge >> 1].EdgeLug((edge & 1) == 0);
+        if (owner != 0 && owner != request.From + 1 && owner != request.To + 1 && !isStub)
         {
             return Impossible;
         }
 
-        var cost = next.StepCost + _nearLugCost[next.NearLug];
+        var cost = next.StepCost + nearLugCost[next.NearLug];
         cost += Company is { } company && !company[to] ? RouteCosts.AwayFromCable : 0;
-        cost += isEdge && _fromPart == _toPart ? RouteCosts.EdgeOfOwnPart : 0;
-        var users = _edges[edge].Users;
+        cost += isEdge && fromPart == toPart ? RouteCosts.EdgeOfOwnPart : 0;
+        var users = edges[edge].Users;
         if (isStub)
         {
             return cost + (users * RouteCosts.SharedStub);
         }
 
-        if (_present == Hard)
+        if (present == Hard)
         {
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + _edges[edge].History;
+        return cost + (users * present) + edges[edge].History;
     }
 
     /// <summary>
@@ -344,25 +344,25 @@ internal sealed class PathSearch : IDisposable
     /// </summary>
     private bool IsTurningBack(int node, int to)
     {
-        if (_fromPart == _toPart || _isOnHost)
+        if (fromPart == toPart || isOnHost)
         {
             return false;
         }
 
-        ref readonly var here = ref _nodes[node];
-        ref readonly var next = ref _nodes[to];
+        ref readonly var here = ref nodes[node];
+        ref readonly var next = ref nodes[to];
         var isEdge = here.Zone != next.Zone;
-        if (next.Zone == _fromPart + 1)
+        if (next.Zone == fromPart + 1)
         {
-            return node == _fromLug ? next.IsInside && !_startsInside : isEdge || next.IsInside;
+            return node == fromLug ? next.IsInside && !startsInside : isEdge || next.IsInside;
         }
 
-        if (next.Zone == _toPart + 1 && next.IsInside && !_endsInside)
+        if (next.Zone == toPart + 1 && next.IsInside && !endsInside)
         {
             return true;
         }
 
-        return here.Zone == _toPart + 1 && to != _toLug && (isEdge || here.IsInside);
+        return here.Zone == toPart + 1 && to != toLug && (isEdge || here.IsInside);
     }
 
     /// <summary>The price of going straight or bending at a node between two steps.</summary>
@@ -371,14 +371,14 @@ internal sealed class PathSearch : IDisposable
     {
         var cost = 0;
         int users;
-        ref readonly var use = ref _use[node];
+        ref readonly var use = ref nodeUse[node];
         if (next == direction)
         {
             var across = (direction & 1) == 0 ? use.Vertical : use.Horizontal;
             users = use.Bends;
             did = across > 0 ? Crossed : Nothing;
             cost = across * CrossingCost;
-            var isBesideLug = node - _step[direction] == _fromLug || node + _step[next] == _toLug;
+            var isBesideLug = node - stepTo[direction] == fromLug || node + stepTo[next] == toLug;
             if (across > 0 && (before == Bent || isBesideLug))
             {
                 cost += RouteCosts.CrampedCrossing + CornerAcross(node, direction);
@@ -396,7 +396,7 @@ internal sealed class PathSearch : IDisposable
             }
             else if (before == Crossed)
             {
-                cost += RouteCosts.CrampedCrossing + CornerAcross(node - _step[direction], direction);
+                cost += RouteCosts.CrampedCrossing + CornerAcross(node - stepTo[direction], direction);
             }
         }
 
@@ -405,22 +405,22 @@ internal sealed class PathSearch : IDisposable
             users -= StubMates(node, direction, next, users);
         }
 
-        if (_present == Hard)
+        if (present == Hard)
         {
             return users > 0 ? Impossible : cost;
         }
 
-        return cost + (users * _present) + use.History;
+        return cost + (users * present) + use.History;
     }
 
     /// <summary>What it costs more when the crossed wire has a corner or an end beside the crossing too: then neither has room to hop.</summary>
     private int CornerAcross(int node, int direction)
     {
-        var across = _step[(direction + 1) & 3];
+        var across = stepTo[(direction + 1) & 3];
         var (left, right) = (node - across, node + across);
         var isCramped =
-            (_use[left].Bends | _use[right].Bends) > 0
-            || Math.Max(_nodes[left].Zone, _nodes[right].Zone) > _lattice.Wiring.Parts.Length;
+            (nodeUse[left].Bends | nodeUse[right].Bends) > 0
+            || Math.Max(nodes[left].Zone, nodes[right].Zone) > lattice.Wiring.Parts.Length;
         return isCramped ? RouteCosts.NoRoomToHop : 0;
     }
 
@@ -428,14 +428,14 @@ internal sealed class PathSearch : IDisposable
     private int StubMates(int node, int direction, int next, int users)
     {
         var mates = 0;
-        if (_fromLug >= 0 && node - _step[direction] == _fromLug)
+        if (fromLug >= 0 && node - stepTo[direction] == fromLug)
         {
-            mates += _edges[(2 * _fromLug) + _edge[direction]].Users;
+            mates += edges[(2 * fromLug) + edgeTo[direction]].Users;
         }
 
-        if (node + _step[next] == _toLug)
+        if (node + stepTo[next] == toLug)
         {
-            mates += _edges[(2 * node) + _edge[next]].Users;
+            mates += edges[(2 * node) + edgeTo[next]].Users;
         }
 
         return Math.Min(mates, users);
@@ -444,9 +444,9 @@ internal sealed class PathSearch : IDisposable
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Reach(int node, int direction, int before, int cost, int from)
     {
-        if (node == _toLug)
+        if (node == toLug)
         {
-            Finish(node, direction, before, cost + ExitCost(_request.To, (direction + 2) & 3), from);
+            Finish(node, direction, before, cost + ExitCost(request.To, (direction + 2) & 3), from);
             return;
         }
 
@@ -456,44 +456,44 @@ internal sealed class PathSearch : IDisposable
         }
 
         var plain = ((node << 2) + direction) * 3;
-        ref var reached = ref _states[plain + before];
-        if (reached.Search == _search && reached.Cost <= cost)
+        ref var reached = ref states[plain + before];
+        if (reached.Search == search && reached.Cost <= cost)
         {
             return;
         }
 
         // Whoever comes here after nothing special can go on at least as cheaply from here.
-        if (_states[plain].Search == _search && _states[plain].Cost <= cost)
+        if (states[plain].Search == search && states[plain].Cost <= cost)
         {
             return;
         }
 
-        reached = new SearchState(_search, cost, from);
+        reached = new SearchState(search, cost, from);
         var state = plain + before;
         var ahead = Estimate(node, direction);
-        if (cost + ahead >= _best)
+        if (cost + ahead >= best)
         {
             return;
         }
 
-        _waiting.Push(cost + ((ahead * Haste) >> 2), cost, state);
-        if (_targetMark[node] == _search)
+        waiting.Push(cost + ((ahead * Haste) >> 2), cost, state);
+        if (targetMark[node] == search)
         {
             var landing = LandingCost(node);
-            if (landing != Impossible && cost + landing < _best)
+            if (landing != Impossible && cost + landing < best)
             {
-                (_best, _bestState) = (cost + landing, state);
+                (best, bestState) = (cost + landing, state);
             }
         }
     }
 
     private void Finish(int node, int direction, int before, int cost, int from)
     {
-        if (cost < _best)
+        if (cost < best)
         {
             var state = (((node << 2) + direction) * 3) + before;
-            _states[state] = new SearchState(_search, cost, from);
-            (_best, _bestState) = (cost, state);
+            states[state] = new SearchState(search, cost, from);
+            (best, bestState) = (cost, state);
         }
     }
 
@@ -501,9 +501,9 @@ internal sealed class PathSearch : IDisposable
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Estimate(int node, int direction)
     {
-        ref readonly var at = ref _nodes[node];
-        var dx = Math.Max(0, _targetBox.X1 - at.X) + Math.Min(0, _targetBox.X2 - at.X);
-        var dy = Math.Max(0, _targetBox.Y1 - at.Y) + Math.Min(0, _targetBox.Y2 - at.Y);
+        ref readonly var at = ref nodes[node];
+        var dx = Math.Max(0, targetBox.X1 - at.X) + Math.Min(0, targetBox.X2 - at.X);
+        var dy = Math.Max(0, targetBox.Y1 - at.Y) + Math.Min(0, targetBox.Y2 - at.Y);
         var (along, aside) = (direction & 1) == 0 ? (dx, dy) : (dy, dx);
         var ahead = (direction & 2) == 0 ? along : -along;
         var bends = ahead < 0 ? 2 : (aside == 0 ? 0 : 1);
@@ -513,17 +513,17 @@ internal sealed class PathSearch : IDisposable
     private Route TraceBack()
     {
         var nodes = new List<int>();
-        var state = _bestState;
+        var state = bestState;
         while (state >= 0)
         {
             nodes.Add(state / 12);
-            state = _states[state].From;
+            state = states[state].From;
         }
 
         nodes.Add(-1 - state);
         nodes.Reverse();
-        var start = _request.From < 0 ? RouteEnd.Breakout : (_fromLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing);
-        return new Route([.. nodes], start, _toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, _best);
+        var start = request.From < 0 ? RouteEnd.Breakout : (fromLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing);
+        return new Route([.. nodes], start, toLug >= 0 ? RouteEnd.Lug : RouteEnd.Landing, best);
     }
 }
 

@@ -3,26 +3,26 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>Search states waiting for their turn: the least estimate first, of equals the farthest along, then the smaller state.</summary>
 internal sealed class StateHeap
 {
-    private (ulong Key, int State)[] _items = new (ulong, int)[1024];
+    private (ulong Key, int State)[] heap = new (ulong, int)[1024];
 
     public int Count { get; private set; }
 
     public bool IsEmpty => Count == 0;
 
     /// <summary>The least estimate in the heap.</summary>
-    public int LeastEstimate => (int)(_items[0].Key >> 32);
+    public int LeastEstimate => (int)(heap[0].Key >> 32);
 
     public void Clear() => Count = 0;
 
     public void Push(int estimate, int cost, int state)
     {
-        if (Count == _items.Length)
+        if (Count == heap.Length)
         {
-            Array.Resize(ref _items, 2 * Count);
+            Array.Resize(ref heap, 2 * Count);
         }
 
         var item = (((ulong)(uint)estimate << 32) | (uint)~cost, state);
-        var items = _items;
+        var items = heap;
         var i = Count++;
         while (i > 0)
         {
@@ -41,7 +41,7 @@ internal sealed class StateHeap
 
     public (int Cost, int State) Pop()
     {
-        var items = _items;
+        var items = heap;
         var top = items[0];
         var last = items[--Count];
         var i = 0;

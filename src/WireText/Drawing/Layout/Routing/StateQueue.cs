@@ -12,33 +12,33 @@ internal sealed class StateQueue
     private const int Lists = 1 << 14;
     private const int None = -1;
 
-    private readonly int[] _last = new int[Lists];
-    private readonly ulong[] _occupied = new ulong[Lists / 64];
-    private readonly ulong[] _occupiedWords = new ulong[Lists / (64 * 64)];
-    private readonly StateHeap _beyond = new();
-    private (int State, int Cost, int Before)[] _items = new (int, int, int)[1024];
-    private int _count;
-    private int _vacant = None;
-    private int _least = Lists;
+    private readonly int[] last = new int[Lists];
+    private readonly ulong[] occupied = new ulong[Lists / 64];
+    private readonly ulong[] occupiedWords = new ulong[Lists / (64 * 64)];
+    private readonly StateHeap beyond = new();
+    private (int State, int Cost, int Before)[] items = new (int, int, int)[1024];
+    private int count;
+    private int vacant = None;
+    private int least = Lists;
 
-    public StateQueue() => Array.Fill(_last, None);
+    public StateQueue() => Array.Fill(last, None);
 
-    public bool IsEmpty => _least == Lists && _beyond.IsEmpty;
+    public bool IsEmpty => least == Lists && beyond.IsEmpty;
 
     /// <summary>The least estimate of all; there must be one.</summary>
-    public int LeastEstimate => _least < Lists ? _least : _beyond.LeastEstimate;
+    public int LeastEstimate => least < Lists ? least : beyond.LeastEstimate;
 
     public void Clear()
     {
-        while (_least < Lists)
+        while (least < Lists)
         {
-            _last[_least] = None;
-            Vacate(_least);
-            _least = NextAfter(_least);
+            last[least] = None;
+            Vacate(least);
+            least = NextAfter(least);
         }
 
-        _beyond.Clear();
-        (_count, _vacant) = (0, None);
+        beyond.Clear();
+        (count, vacant) = (0, None);
     }
 
     /// <param name="estimate">Not negative.</param>
@@ -46,33 +46,33 @@ internal sealed class StateQueue
     {
         if (estimate >= Lists)
         {
-            _beyond.Push(estimate, cost, state);
+            beyond.Push(estimate, cost, state);
             return;
         }
 
         var item = TakeItem();
-        _items[item] = (state, cost, _last[estimate]);
-        _last[estimate] = item;
-        _occupied[estimate >> 6] |= 1UL << (estimate & 63);
-        _occupiedWords[estimate >> 12] |= 1UL << ((estimate >> 6) & 63);
-        _least = Math.Min(_least, estimate);
+        items[item] = (state, cost, last[estimate]);
+        last[estimate] = item;
+        occupied[estimate >> 6] |= 1UL << (estimate & 63);
+        occupiedWords[estimate >> 12] |= 1UL << ((estimate >> 6) & 63);
+        least = Math.Min(least, estimate);
     }
 
     public (int Cost, int State) Pop()
     {
-        if (_least == Lists)
+        if (least == Lists)
         {
-            return _beyond.Pop();
+            return beyond.Pop();
         }
 
-        var item = _last[_least];
-        var (state, cost, before) = _items[item];
-        _items[item].Before = _vacant;
-        (_vacant, _last[_least]) = (item, before);
+        var item = last[least];
+        var (state, cost, before) = items[item];
+        items[item].Before = vacant;
+        (vacant, last[least]) = (item, before);
         if (before == None)
         {
-            Vacate(_least);
-            _least = NextAfter(_least);
+            Vacate(least);
+            least = NextAfter(least);
         }
 
         return (cost, state);
@@ -81,51 +81,51 @@ internal sealed class StateQueue
     /// <summary>A place that was left by a state that had its turn, or a new one.</summary>
     private int TakeItem()
     {
-        var item = _vacant;
+        var item = vacant;
         if (item != None)
         {
-            _vacant = _items[item].Before;
+            vacant = items[item].Before;
             return item;
         }
 
-        if (_count == _items.Length)
+        if (count == items.Length)
         {
-            Array.Resize(ref _items, 2 * _count);
+            Array.Resize(ref items, 2 * count);
         }
 
-        return _count++;
+        return count++;
     }
 
     private void Vacate(int list)
     {
-        ref var word = ref _occupied[list >> 6];
+        ref var word = ref occupied[list >> 6];
         word &= ~(1UL << (list & 63));
         if (word == 0)
         {
-            _occupiedWords[list >> 12] &= ~(1UL << ((list >> 6) & 63));
+            occupiedWords[list >> 12] &= ~(1UL << ((list >> 6) & 63));
         }
     }
 
     /// <summary>The next list that has something in it, or the number of lists.</summary>
     private int NextAfter(int list)
     {
-        var rest = _occupied[list >> 6] & (ulong.MaxValue << (list & 63) << 1);
+        var rest = occupied[list >> 6] & (ulong.MaxValue << (list & 63) << 1);
         if (rest != 0)
         {
             return (list & ~63) + BitOperations.TrailingZeroCount(rest);
         }
 
         var word = list >> 6;
-        var words = _occupiedWords[word >> 6] & (ulong.MaxValue << (word & 63) << 1);
-        for (var group = word >> 6; ; words = _occupiedWords[group])
+        var words = occupiedWords[word >> 6] & (ulong.MaxValue << (word & 63) << 1);
+        for (var group = word >> 6; ; words = occupiedWords[group])
         {
             if (words != 0)
             {
                 var found = (64 * group) + BitOperations.TrailingZeroCount(words);
-                return (64 * found) + BitOperations.TrailingZeroCount(_occupied[found]);
+                return (64 * found) + BitOperations.TrailingZeroCount(occupied[found]);
             }
 
-            if (++group == _occupiedWords.Length)
+            if (++group == occupiedWords.Length)
             {
                 return Lists;
             }

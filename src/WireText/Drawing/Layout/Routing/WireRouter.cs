@@ -65,36 +65,36 @@ internal sealed class WireRouter : IDisposable
     private const int MostRounds = 60;
     private const long UnroutedScore = 100_000;
 
-    private readonly Lattice _lattice;
-    private readonly Congestion _congestion;
-    private readonly PathSearch _search;
-    private readonly RouterEffort _effort;
-    private readonly RouteRequest?[] _requests;
-    private readonly Route?[] _routes;
-    private readonly int[] _order;
+    private readonly Lattice lattice;
+    private readonly Congestion congestion;
+    private readonly PathSearch search;
+    private readonly RouterEffort effort;
+    private readonly RouteRequest?[] requests;
+    private readonly Route?[] routes;
+    private readonly int[] order;
 
     private WireRouter(Lattice lattice, RouterEffort effort, SearchBudget budget)
     {
-        (_lattice, _effort) = (lattice, effort);
-        _congestion = new Congestion(lattice);
-        _search = new PathSearch(lattice, _congestion)
+        (this.lattice, this.effort) = (lattice, effort);
+        congestion = new Congestion(lattice);
+        search = new PathSearch(lattice, congestion)
         {
             CrossingCost = effort.CrossingCost,
             Haste = effort.Haste,
             Budget = budget,
         };
         var connections = lattice.Wiring.Connections;
-        _requests = new RouteRequest?[connections.Length];
-        _routes = new Route?[connections.Length];
+        requests = new RouteRequest?[connections.Length];
+        routes = new Route?[connections.Length];
         for (var i = 0; i < connections.Length; i++)
         {
             if (connections[i].CanRoute)
             {
-                _requests[i] = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
+                requests[i] = RouteRequest.Between(lattice, i, connections[i].From, connections[i].To);
             }
         }
 
-        _order = OrderOf(effort.Order);
+        order = OrderOf(effort.Order);
     }
 
     public static RoutedLattice Route(Lattice lattice, RouterEffort effort, SearchBudget budget)
@@ -103,7 +103,7 @@ internal sealed class WireRouter : IDisposable
         router.RouteAll();
         router.Negotiate();
         router.DropConflicts();
-        router._search.Haste = effort.ImproveHaste;
+        router.search.Haste = effort.ImproveHaste;
         for (var sweep = 0; sweep < effort.ImproveSweeps && router.ImproveSingles(); sweep++) { }
 
         if (effort.ImprovePairs)
@@ -117,50 +117,50 @@ internal sealed class WireRouter : IDisposable
         router.MakeRoomForHops();
         var tails = router.RouteTails();
         var score = router.Score() + (UnroutedScore * tails.Count(tail => tail.Route is null));
-        return new RoutedLattice(lattice, router._routes, router._requests, tails, score);
+        return new RoutedLattice(lattice, router.routes, router.requests, tails, score);
     }
 
     public void Dispose()
     {
-        _search.Dispose();
-        _congestion.Dispose();
+        search.Dispose();
+        congestion.Dispose();
     }
 
     private int[] OrderOf(int kind)
     {
-        var routable = Enumerable.Range(0, _requests.Length).Where(i => _requests[i] is not null);
+        var routable = Enumerable.Range(0, requests.Length).Where(i => requests[i] is not null);
         return kind switch
         {
-            1 => [.. routable.OrderByDescending(i => _requests[i]!.LowerBound).ThenBy(i => i)],
+            1 => [.. routable.OrderByDescending(i => requests[i]!.LowerBound).ThenBy(i => i)],
             2 => [.. routable],
-            _ => [.. routable.OrderBy(i => _requests[i]!.LowerBound).ThenBy(i => i)],
+            _ => [.. routable.OrderBy(i => requests[i]!.LowerBound).ThenBy(i => i)],
         };
     }
 
     private void RouteAll()
     {
-        foreach (var wire in _order)
+        foreach (var wire in order)
         {
-            Place(wire, FindInGrowingWindow(wire, _effort.Negotiation.FirstPresent));
+            Place(wire, FindInGrowingWindow(wire, effort.Negotiation.FirstPresent));
         }
     }
 
     private void Place(int wire, Route? route)
     {
-        _routes[wire] = route;
+        routes[wire] = route;
         if (route is not null)
         {
-            _congestion.Add(route);
+            congestion.Add(route);
         }
     }
 
     private Route? TakeOut(int wire)
     {
-        var route = _routes[wire];
+        var route = routes[wire];
         if (route is not null)
         {
-            _congestion.Remove(route);
-            _routes[wire] = null;
+            congestion.Remove(route);
+            routes[wire] = null;
         }
 
         return route;
@@ -168,10 +168,10 @@ internal sealed class WireRouter : IDisposable
 
     private LatticeBox WindowOf(RouteRequest request, int attempt)
     {
-        var to = _lattice.BoxOf(request.To);
-        var box = request.From >= 0 ? to.Union(_lattice.BoxOf(request.From)) : to.Union(BoxOf(request.Breakouts));
-        var reach = 12 + ((box.X2 - box.X1 + box.Y2 - box.Y1) / _effort.Haste);
-        return box.Grown(attempt > 1 ? 1_000_000 : reach * (1 + (3 * attempt)), _lattice.Width, _lattice.Height);
+        var to = lattice.BoxOf(request.To);
+        var box = request.From >= 0 ? to.Union(lattice.BoxOf(request.From)) : to.Union(BoxOf(request.Breakouts));
+        var reach = 12 + ((box.X2 - box.X1 + box.Y2 - box.Y1) / effort.Haste);
+        return box.Grown(attempt > 1 ? 1_000_000 : reach * (1 + (3 * attempt)), lattice.Width, lattice.Height);
     }
 
     private LatticeBox BoxOf(int[] nodes)
@@ -179,20 +179,20 @@ internal sealed class WireRouter : IDisposable
         var box = new LatticeBox(int.MaxValue, int.MaxValue, int.MinValue, int.MinValue);
         foreach (var node in nodes)
         {
-            var (x, y) = (_lattice.XOf(node), _lattice.YOf(node));
+            var (x, y) = (lattice.XOf(node), lattice.YOf(node));
             box = box.Union(new LatticeBox(x, y, x, y));
         }
 
         return box;
     }
 
-    private Route? FindInGrowingWindow(int wire, int present) => FindInGrowingWindow(_requests[wire]!, present);
+    private Route? FindInGrowingWindow(int wire, int present) => FindInGrowingWindow(requests[wire]!, present);
 
     private Route? FindInGrowingWindow(RouteRequest request, int present)
     {
         for (var attempt = 0; attempt < 3; attempt++)
         {
-            if (_search.Find(request, WindowOf(request, attempt), present) is { } route)
+            if (search.Find(request, WindowOf(request, attempt), present) is { } route)
             {
                 return route;
             }
@@ -203,7 +203,7 @@ internal sealed class WireRouter : IDisposable
 
     private void Negotiate()
     {
-        var present = _effort.Negotiation.FirstPresent;
+        var present = effort.Negotiation.FirstPresent;
         var (fewest, sinceFewest) = (int.MaxValue, 0);
         for (var round = 0; round < MostRounds; round++)
         {
@@ -212,8 +212,8 @@ internal sealed class WireRouter : IDisposable
             fewest = Math.Min(fewest, contested.Count);
             if (
                 contested.Count == 0
-                || sinceFewest == _effort.Negotiation.MostRoundsWithoutGain
-                || _search.Budget.IsSpent
+                || sinceFewest == effort.Negotiation.MostRoundsWithoutGain
+                || search.Budget.IsSpent
             )
             {
                 return;
@@ -221,10 +221,10 @@ internal sealed class WireRouter : IDisposable
 
             foreach (var wire in contested)
             {
-                _congestion.Remember(_routes[wire]!);
+                congestion.Remember(routes[wire]!);
             }
 
-            present = Math.Min(RouteCosts.MostPresent, present * _effort.Negotiation.GrowthInFifths / 5);
+            present = Math.Min(RouteCosts.MostPresent, present * effort.Negotiation.GrowthInFifths / 5);
             foreach (var wire in contested)
             {
                 var old = TakeOut(wire);
@@ -234,15 +234,15 @@ internal sealed class WireRouter : IDisposable
     }
 
     private List<int> ConflictsInOrder() =>
-        [.. _order.Where(wire => _routes[wire] is { } route && _congestion.IsInConflict(route))];
+        [.. order.Where(wire => routes[wire] is { } route && congestion.IsInConflict(route))];
 
     /// <summary>Takes out wires until the rest is legal, the last in order first, then lets each find a free way if there is one.</summary>
     private void DropConflicts()
     {
         var dropped = new List<int>();
-        foreach (var wire in Enumerable.Reverse(_order))
+        foreach (var wire in Enumerable.Reverse(order))
         {
-            if (_routes[wire] is { } route && _congestion.IsInConflict(route))
+            if (routes[wire] is { } route && congestion.IsInConflict(route))
             {
                 TakeOut(wire);
                 dropped.Add(wire);
@@ -257,7 +257,7 @@ internal sealed class WireRouter : IDisposable
 
     private void RetryUnrouted()
     {
-        foreach (var wire in _order.Where(wire => _routes[wire] is null))
+        foreach (var wire in order.Where(wire => routes[wire] is null))
         {
             Place(wire, FindInGrowingWindow(wire, PathSearch.Hard));
         }
@@ -268,9 +268,9 @@ internal sealed class WireRouter : IDisposable
     private bool ImproveSingles()
     {
         var hasGained = false;
-        var byExcess = _order
-            .Where(wire => _routes[wire] is not null)
-            .Select(wire => (Wire: wire, Excess: CurrentCost(wire) - (RouteCosts.Step * _requests[wire]!.LowerBound)))
+        var byExcess = order
+            .Where(wire => routes[wire] is not null)
+            .Select(wire => (Wire: wire, Excess: CurrentCost(wire) - (RouteCosts.Step * requests[wire]!.LowerBound)))
             .OrderByDescending(wire => wire.Excess)
             .ThenBy(wire => wire.Wire)
             .Select(wire => wire.Wire)
@@ -278,8 +278,8 @@ internal sealed class WireRouter : IDisposable
         foreach (var wire in byExcess)
         {
             var old = TakeOut(wire)!;
-            var price = _search.CostOf(_requests[wire]!, old);
-            var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard, price);
+            var price = search.CostOf(requests[wire]!, old);
+            var found = search.Find(requests[wire]!, WindowOf(requests[wire]!, 0), PathSearch.Hard, price);
             Place(wire, found ?? old);
             hasGained |= found is not null;
         }
@@ -290,14 +290,14 @@ internal sealed class WireRouter : IDisposable
     /// <summary>Leads the cores of each cable side by side, every core after the first beside those before it; all of a cable's or none.</summary>
     private void RunCablesTogether()
     {
-        foreach (var cable in _lattice.Wiring.Cables)
+        foreach (var cable in lattice.Wiring.Cables)
         {
             int[] cores =
             [
                 .. cable
-                    .Cores.Select(_lattice.Wiring.ConnectionOf)
-                    .Where(core => core >= 0 && _routes[core] is not null)
-                    .OrderBy(core => _requests[core]!.LowerBound),
+                    .Cores.Select(lattice.Wiring.ConnectionOf)
+                    .Where(core => core >= 0 && routes[core] is not null)
+                    .OrderBy(core => requests[core]!.LowerBound),
             ];
             var apart = cores.Skip(1).Select(core => (Core: core, Route: TakeOut(core)!)).ToArray();
             if (!RunTogether(cores))
@@ -314,29 +314,29 @@ internal sealed class WireRouter : IDisposable
     /// <returns>False when one of the cores found no way.</returns>
     private bool RunTogether(int[] cores)
     {
-        _search.Company = new bool[_lattice.NodeCount];
+        search.Company = new bool[lattice.NodeCount];
         foreach (var core in cores)
         {
-            if (_routes[core] is null)
+            if (routes[core] is null)
             {
-                Place(core, _search.Find(_requests[core]!, WindowOf(_requests[core]!, 1), PathSearch.Hard));
+                Place(core, search.Find(requests[core]!, WindowOf(requests[core]!, 1), PathSearch.Hard));
             }
 
-            foreach (var node in _routes[core]?.Nodes ?? [])
+            foreach (var node in routes[core]?.Nodes ?? [])
             {
-                MarkBeside(_search.Company, node);
+                MarkBeside(search.Company, node);
             }
         }
 
-        _search.Company = null;
-        return cores.All(core => _routes[core] is not null);
+        search.Company = null;
+        return cores.All(core => routes[core] is not null);
     }
 
     private void MarkBeside(bool[] company, int node)
     {
         for (var direction = 0; direction < 4; direction++)
         {
-            var beside = node + _lattice.Step(direction);
+            var beside = node + lattice.Step(direction);
             if (beside >= 0 && beside < company.Length)
             {
                 company[beside] = true;
@@ -347,15 +347,15 @@ internal sealed class WireRouter : IDisposable
     /// <summary>Leads wires off crossings at which neither has room for a hop, where another legal way exists.</summary>
     private void MakeRoomForHops()
     {
-        foreach (var wire in _order)
+        foreach (var wire in order)
         {
-            if (_routes[wire] is { } old && HopRoom.FirstWithout(_lattice, _congestion, old) is >= 0 and var node)
+            if (routes[wire] is { } old && HopRoom.FirstWithout(lattice, congestion, old) is >= 0 and var node)
             {
                 TakeOut(wire);
-                _search.ClosedNode = node;
-                var found = _search.Find(_requests[wire]!, WindowOf(_requests[wire]!, 0), PathSearch.Hard);
-                _search.ClosedNode = -1;
-                var isBetter = found is not null && HopRoom.FirstWithout(_lattice, _congestion, found) < 0;
+                search.ClosedNode = node;
+                var found = search.Find(requests[wire]!, WindowOf(requests[wire]!, 0), PathSearch.Hard);
+                search.ClosedNode = -1;
+                var isBetter = found is not null && HopRoom.FirstWithout(lattice, congestion, found) < 0;
                 Place(wire, isBetter ? found : old);
             }
         }
@@ -365,21 +365,21 @@ internal sealed class WireRouter : IDisposable
     private ImmutableArray<BraidTail> RouteTails()
     {
         var tails = ImmutableArray.CreateBuilder<BraidTail>();
-        for (var cable = 0; cable < _lattice.Wiring.Cables.Length; cable++)
+        for (var cable = 0; cable < lattice.Wiring.Cables.Length; cable++)
         {
             var (braid, from, to) = (
-                _lattice.Wiring.Cables[cable].BraidId,
-                _lattice.Wiring.Cables[cable].BraidFrom,
-                _lattice.Wiring.Cables[cable].BraidTo
+                lattice.Wiring.Cables[cable].BraidId,
+                lattice.Wiring.Cables[cable].BraidFrom,
+                lattice.Wiring.Cables[cable].BraidTo
             );
             if (braid is not null && from is not null)
             {
-                tails.Add(RouteTail(cable, isAtStart: true, _lattice.Wiring.TerminalOf(from)));
+                tails.Add(RouteTail(cable, isAtStart: true, lattice.Wiring.TerminalOf(from)));
             }
 
             if (braid is not null && to is not null)
             {
-                tails.Add(RouteTail(cable, isAtStart: false, _lattice.Wiring.TerminalOf(to)));
+                tails.Add(RouteTail(cable, isAtStart: false, lattice.Wiring.TerminalOf(to)));
             }
         }
 
@@ -388,18 +388,18 @@ internal sealed class WireRouter : IDisposable
 
     private BraidTail RouteTail(int cable, bool isAtStart, int terminal)
     {
-        var breakouts = BraidCores.BreakoutsOf(_lattice, _routes, _requests, cable, isAtStart);
-        var free = breakouts.Where(node => _congestion.UsersOf(node) == 1).ToArray();
+        var breakouts = BraidCores.BreakoutsOf(lattice, routes, requests, cable, isAtStart);
+        var free = breakouts.Where(node => congestion.UsersOf(node) == 1).ToArray();
         if (terminal < 0 || free.Length == 0)
         {
             return new BraidTail(cable, isAtStart, Route: null, Request: null);
         }
 
-        var request = new RouteRequest(_requests.Length + cable, -1, terminal, free, 0);
+        var request = new RouteRequest(requests.Length + cable, -1, terminal, free, 0);
         var route = FindInGrowingWindow(request, PathSearch.Hard);
         if (route is not null)
         {
-            _congestion.Add(route);
+            congestion.Add(route);
         }
 
         return new BraidTail(cable, isAtStart, route, request);
@@ -408,7 +408,7 @@ internal sealed class WireRouter : IDisposable
     private int CurrentCost(int wire)
     {
         var route = TakeOut(wire)!;
-        var cost = _search.CostOf(_requests[wire]!, route);
+        var cost = search.CostOf(requests[wire]!, route);
         Place(wire, route);
         return cost;
     }
@@ -425,25 +425,25 @@ internal sealed class WireRouter : IDisposable
     private void ImprovePair(int a, int b, int crossing)
     {
         var (oldA, oldB) = (TakeOut(a)!, TakeOut(b)!);
-        var alone = _search.CostOf(_requests[a]!, oldA);
-        _congestion.Add(oldA);
-        var price = alone + _search.CostOf(_requests[b]!, oldB);
-        _congestion.Remove(oldA);
+        var alone = search.CostOf(requests[a]!, oldA);
+        congestion.Add(oldA);
+        var price = alone + search.CostOf(requests[b]!, oldB);
+        congestion.Remove(oldA);
         var best = (Cost: price, A: oldA, B: oldB);
         foreach (var (first, second, closed) in new[] { (a, b, -1), (b, a, -1), (a, b, crossing), (b, a, crossing) })
         {
-            _search.ClosedNode = closed;
-            var one = _search.Find(_requests[first]!, WindowOf(_requests[first]!, 0), PathSearch.Hard, best.Cost);
-            _search.ClosedNode = -1;
+            search.ClosedNode = closed;
+            var one = search.Find(requests[first]!, WindowOf(requests[first]!, 0), PathSearch.Hard, best.Cost);
+            search.ClosedNode = -1;
             if (one is null)
             {
                 continue;
             }
 
-            _congestion.Add(one);
+            congestion.Add(one);
             var left = best.Cost - one.Cost;
-            var two = _search.Find(_requests[second]!, WindowOf(_requests[second]!, 0), PathSearch.Hard, left);
-            _congestion.Remove(one);
+            var two = search.Find(requests[second]!, WindowOf(requests[second]!, 0), PathSearch.Hard, left);
+            congestion.Remove(one);
             if (two is not null)
             {
                 best = (one.Cost + two.Cost, first == a ? one : two, first == a ? two : one);
@@ -459,9 +459,9 @@ internal sealed class WireRouter : IDisposable
     {
         var pairs = new SortedDictionary<(int A, int B), int>();
         var straight = new Dictionary<int, int>();
-        foreach (var wire in _order.Order())
+        foreach (var wire in order.Order())
         {
-            foreach (var (node, isHorizontal) in StraightNodes(_routes[wire]))
+            foreach (var (node, isHorizontal) in StraightNodes(routes[wire]))
             {
                 var key = (2 * node) + (isHorizontal ? 1 : 0);
                 straight.TryAdd(key, wire);
@@ -490,11 +490,11 @@ internal sealed class WireRouter : IDisposable
     /// <summary>What all wires pay. Both wires of a crossing pay for it, so it weighs twice against other faults here.</summary>
     private long Score()
     {
-        _search.CrossingCost = RouteCosts.Crossing;
+        search.CrossingCost = RouteCosts.Crossing;
         long score = 0;
-        foreach (var wire in _order)
+        foreach (var wire in order)
         {
-            score += _routes[wire] is null ? UnroutedScore : CurrentCost(wire);
+            score += routes[wire] is null ? UnroutedScore : CurrentCost(wire);
         }
 
         return score;
