@@ -1,10 +1,10 @@
-using System.Runtime.CompilerServices;
 using BenchmarkDotNet.Attributes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Benchmarks;
@@ -19,10 +19,7 @@ public class ResponseBenchmarks
     private DialSetting dials = null!;
 
     public static IEnumerable<string> Examples =>
-        Directory
-            .EnumerateFiles(ExamplesFolder(), "*.wiring")
-            .Select(path => Path.GetFileNameWithoutExtension(path)!)
-            .Order(StringComparer.Ordinal);
+        Repository.Examples.Select(path => Path.GetFileNameWithoutExtension(path));
 
     [ParamsSource(nameof(Examples))]
     public string Example { get; set; } = "";
@@ -30,7 +27,7 @@ public class ResponseBenchmarks
     [GlobalSetup]
     public void Bind()
     {
-        var source = new SourceText(Example, File.ReadAllText(Path.Combine(ExamplesFolder(), $"{Example}.wiring")));
+        var source = new SourceText(Example, File.ReadAllText(Repository.PathOf("examples", $"{Example}.wiring")));
         network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
         situations = [.. SituationTree.Of(network).Situations];
         dials = DialSetting.Rest(network);
@@ -53,7 +50,4 @@ public class ResponseBenchmarks
     /// <summary>Finding out which situations there are.</summary>
     [Benchmark]
     public int SituationsAlone() => SituationTree.Of(network).Situations.Length;
-
-    private static string ExamplesFolder([CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "examples"));
 }

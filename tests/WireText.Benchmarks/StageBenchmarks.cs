@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using BenchmarkDotNet.Attributes;
 using WireText.Checks;
 using WireText.Circuits;
@@ -31,10 +30,8 @@ public class StageBenchmarks
 
     /// <summary>The examples, and the sizes by which growth is measured.</summary>
     public static IEnumerable<string> Inputs =>
-        Directory
-            .EnumerateFiles(ExamplesFolder(), "*.wiring")
-            .Select(path => Path.GetFileNameWithoutExtension(path))
-            .Order(StringComparer.Ordinal)
+        Repository
+            .Examples.Select(path => Path.GetFileNameWithoutExtension(path))
             .Concat(["10", "20", "40", "100", "200", "400", "1000"]);
 
     [ParamsSource(nameof(Inputs))]
@@ -54,7 +51,7 @@ public class StageBenchmarks
     private static string TextOf(string input) =>
         int.TryParse(input, CultureInfo.InvariantCulture, out var wires)
             ? GrownWiring.Of(wires)
-            : File.ReadAllText(Path.Combine(ExamplesFolder(), $"{input}.wiring"));
+            : File.ReadAllText(Repository.PathOf("examples", $"{input}.wiring"));
 
     [Benchmark]
     public WiringTree Parse() => Parser.Parse(source);
@@ -87,7 +84,4 @@ public class StageBenchmarks
 
     private string Write() =>
         SvgWriter.Write(PictureBuilder.Build(circuit, layout, new PictureOptions { FileName = source.Path }));
-
-    private static string ExamplesFolder([CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "examples"));
 }

@@ -1,6 +1,7 @@
 using WireText.Checks;
 using WireText.Cli.Hosting;
 using WireText.Parts;
+using WireText.Testing;
 
 namespace WireText.Cli.Tests;
 
@@ -13,7 +14,7 @@ public sealed class CliProgramTests : IDisposable
 
     public static TheoryData<string> FileCommands => ["check", "draw", "format", "response"];
 
-    public static TheoryData<string> AllCommands => [.. Commands];
+    public static TheoryData<string> AllCommands => Rows.Of(Commands);
 
     public void Dispose() => folder.Dispose();
 
@@ -36,7 +37,7 @@ public sealed class CliProgramTests : IDisposable
         var ran = Ran.Of("--help");
 
         Assert.Equal(0, ran.Code);
-        Assert.All(Commands, name => Assert.Contains($"wiretext {name}", ran.Output, StringComparison.Ordinal));
+        Every.Item(Commands, name => Assert.Contains($"wiretext {name}", ran.Output, StringComparison.Ordinal));
         Assert.Contains("Exit code: 0 right", ran.Output, StringComparison.Ordinal);
     }
 
@@ -148,7 +149,7 @@ public sealed class CliProgramTests : IDisposable
         var ran = Ran.Of("parts");
 
         Assert.Equal(0, ran.Code);
-        Assert.All(
+        Every.Item(
             StandardParts.Catalogue.Definitions,
             part => Assert.Contains(part.Model, ran.Output, StringComparison.Ordinal)
         );
@@ -163,7 +164,7 @@ public sealed class CliProgramTests : IDisposable
 
             Assert.Equal(0, ran.Code);
             Assert.Contains($"define {part.Kind} {part.Model}", ran.Output, StringComparison.Ordinal);
-            Assert.All(part.Terminals, lug => Assert.Contains(lug.Name, ran.Output, StringComparison.Ordinal));
+            Every.Item(part.Terminals, lug => Assert.Contains(lug.Name, ran.Output, StringComparison.Ordinal));
         }
     }
 

@@ -32,7 +32,7 @@ public sealed class ExportCommandTests : IDisposable
         var ours = Levels(state, [.. table.Select(row => row[0])]);
         // ac dec 133 20 20000 gives 400 points.
         Assert.Equal(400, table.Count);
-        Assert.All(table.Zip(ours), pair => Assert.Equal(pair.First[1], pair.Second, 0.01));
+        Every.Item(table.Zip(ours), pair => Assert.Equal(pair.First[1], pair.Second, 0.01));
     }
 
     [SkippableFact]

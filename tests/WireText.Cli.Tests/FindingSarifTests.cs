@@ -56,7 +56,7 @@ public sealed partial class FindingSarifTests : IDisposable
         var log = RunAll();
         var rules = log["runs"]![0]!["tool"]!["driver"]!["rules"]!.AsArray();
 
-        Assert.All(
+        Every.Item(
             Results(log),
             result => Assert.Equal((string?)result["ruleId"], (string?)rules[(int)result["ruleIndex"]!]!["id"])
         );
@@ -64,7 +64,7 @@ public sealed partial class FindingSarifTests : IDisposable
             Results(log).Select(result => (string)result["ruleId"]!).Distinct().Order(StringComparer.Ordinal),
             rules.Select(rule => (string)rule!["id"]!).Order(StringComparer.Ordinal)
         );
-        Assert.All(
+        Every.Item(
             rules,
             rule =>
             {
@@ -83,11 +83,11 @@ public sealed partial class FindingSarifTests : IDisposable
         var results = Results(RunAll()).Concat(Results(Run(Sample.Right + "lift out.tip\n"))).ToList();
 
         Assert.Contains(results, result => (string?)result["kind"] == "informational");
-        Assert.All(
+        Every.Item(
             results,
             result => Assert.Equal((string?)result["kind"] == "informational", (string?)result["level"] == "none")
         );
-        Assert.All(results, result => Assert.NotNull(result["suppressions"]));
+        Every.Item(results, result => Assert.NotNull(result["suppressions"]));
     }
 
     /// <summary>3.30.5 to 3.30.8, with columns in UTF-16 units: the sign in quotes counts as two.</summary>

@@ -60,7 +60,7 @@ public sealed class ResponseCommandTests : IDisposable
         var ran = Ran.Of("response", Example, "--at", "rest", "--at", "mute=down");
 
         Assert.Equal(0, ran.Code);
-        Assert.All(
+        Every.Item(
             ran.Output.TrimEnd('\n').Split('\n').Skip(1),
             row => Assert.EndsWith(",", row, StringComparison.Ordinal)
         );

@@ -26,9 +26,9 @@ public sealed partial class ShopToolTests : IDisposable
         }
     }
 
-    public static TheoryData<string> HookEntries => [.. Values(Hooks, "entry")];
+    public static TheoryData<string> HookEntries => Rows.Of(Values(Hooks, "entry"));
 
-    public static TheoryData<string> Steps => [.. Values(Page, "run")];
+    public static TheoryData<string> Steps => Rows.Of(Values(Page, "run"));
 
     public void Dispose() => folder.Dispose();
 
@@ -69,7 +69,7 @@ public sealed partial class ShopToolTests : IDisposable
     public void Hooks_TakeWiringFilesAlone()
     {
         Assert.Equal(["wiretext-check", "wiretext-format"], Values(Hooks, "- id"));
-        Assert.All(
+        Every.Item(
             Values(Hooks, "files"),
             pattern =>
             {

@@ -6,12 +6,7 @@ namespace WireText.Cli.Tests;
 internal static class Shown
 {
     /// <summary>The right circuits and the mistakes, in order.</summary>
-    public static string[] Examples { get; } =
-    [
-        .. Directory
-            .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal),
-    ];
+    public static string[] Examples { get; } = [.. Repository.RightAndWrongExamples];
 
     /// <summary>The path of one of them, by its name in the folder of examples.</summary>
     public static string Example(string name) => Repository.PathOf(["examples", .. name.Split('/')]);

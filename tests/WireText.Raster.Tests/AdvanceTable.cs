@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using SkiaSharp;
-using WireText.Drawing.Lettering;
 using WireText.Raster.Fonts;
 
 namespace WireText.Raster;

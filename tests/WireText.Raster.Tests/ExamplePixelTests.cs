@@ -20,22 +20,12 @@ public class ExamplePixelTests
     /// <summary>Of a lug's label, which may lie partly on a line of its own part. A letter of which more is gone is a guess: our bound, no standard's.</summary>
     private const double LabelShare = 0.5;
 
-    public static TheoryData<string, string> Pictures
-    {
-        get
-        {
-            var pictures = new TheoryData<string, string>();
-            foreach (var example in Repository.Examples.Select(path => Path.GetFileName(path)))
-            {
-                foreach (var theme in new[] { "committed", "dark", "print" })
-                {
-                    pictures.Add(example, theme);
-                }
-            }
-
-            return pictures;
-        }
-    }
+    public static TheoryData<string, string> Pictures =>
+        Rows.Of(
+            from example in Repository.ExampleNames
+            from theme in new[] { "committed", "dark", "print" }
+            select (example, theme)
+        );
 
     [Theory, MemberData(nameof(Pictures))]
     public void Wire_OfAnExample_ShowsItsOwnColour(string example, string theme)
@@ -43,7 +33,7 @@ public class ExamplePixelTests
         var (circuit, svg) = Read(example, theme);
         using var page = PagePixels.Of(svg);
 
-        Assert.All(
+        Every.Item(
             circuit.Wires,
             wire =>
             {

@@ -14,24 +14,18 @@ namespace WireText.Raster;
 public class GlyphTests
 {
     public static TheoryData<string> Circuits =>
-        [
-            .. Directory
-                .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
-                .Select(path => Path.GetRelativePath(Repository.Root, path))
-                .Order(StringComparer.Ordinal),
-        ];
+        Rows.Of(Repository.RightAndWrongExamples.Select(path => Path.GetRelativePath(Repository.Root, path)));
 
     [Theory, MemberData(nameof(Circuits))]
     public void Picture_OfAnExample_UsesOnlyCharactersThatTheTypefaceHas(string path)
     {
-        if (Draw(path) is not { } svg)
-        {
-            return;
-        }
-
         using var font = new SKFont(InterTypefaces.OfWeight(400), 10);
-        var texts = XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value);
-        Assert.All(
+        var texts = XDocument
+            .Parse(Draw(path))
+            .Descendants()
+            .Where(e => e.Name.LocalName == "text")
+            .Select(e => e.Value);
+        Every.Item(
             string.Concat(texts).EnumerateRunes(),
             rune => Assert.True(font.ContainsGlyph(rune.Value), $"U+{rune.Value:X4}")
         );
@@ -40,7 +34,7 @@ public class GlyphTests
     [Fact]
     public void Picture_OfAnExample_ShowsItsTextAsInk()
     {
-        var svg = Draw(Path.Combine("examples", "1-one-pickup.wiring"))!;
+        var svg = Draw(Path.Combine("examples", "1-one-pickup.wiring"));
 
         using var bitmap = SKBitmap.Decode(PngRenderer.Render(svg, new PngOptions { Dpi = 254 }));
         var title = XDocument.Parse(svg).Descendants().First(e => (string?)e.Attribute("class") == "title");
@@ -57,15 +51,12 @@ public class GlyphTests
         Assert.InRange(ink, width * 10 * 0.6, width * 10);
     }
 
-    private static string? Draw(string path)
+    /// <summary>A mistake is drawn too, with its mark.</summary>
+    private static string Draw(string path)
     {
         var source = new SourceText(path, File.ReadAllText(Repository.PathOf(path), Encoding.UTF8));
         var result = WiringCompiler.Check(source, NoSources.Instance);
-        if (result.Circuit is not { } circuit)
-        {
-            return null;
-        }
-
+        var circuit = result.Circuit!;
         var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
         var options = new PictureOptions { FileName = path, Findings = result.Findings };
         return SvgWriter.Write(PictureBuilder.Build(circuit, layout, options));

@@ -14,7 +14,7 @@ public class PdfRendererTests
     private const double MillimetresPerPoint = 25.4 / 72;
 
     public static TheoryData<string> Drawings =>
-        [.. Repository.Examples.Select(path => Path.ChangeExtension(Path.GetFileName(path), ".svg"))];
+        Rows.Of(Repository.ExampleNames.Select(name => Path.ChangeExtension(name, ".svg")));
 
     [Theory, MemberData(nameof(Drawings))]
     public void Render_OfAnExample_HasItsSizeAndItsWordsWhereTheyStand(string name)

@@ -1,5 +1,6 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Loader;
+using WireText.Testing;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
 
 namespace WireText.Tests;
@@ -67,8 +68,8 @@ public class ArchitectureTests
     [MemberData(nameof(ForbiddenPairs))]
     public void Stage_NeverUsesALaterOne(string stage, string forbidden)
     {
-        var users = TypesIn(stage);
-        var used = TypesIn(forbidden).Select(t => t.FullName).ToHashSet(StringComparer.Ordinal);
+        var users = Every.Of(TypesIn(stage));
+        var used = Every.Of(TypesIn(forbidden)).Select(t => t.FullName).ToHashSet(StringComparer.Ordinal);
 
         var bad = users
             .SelectMany(
@@ -86,8 +87,8 @@ public class ArchitectureTests
     public void Core_ReadsAndWritesNoFiles()
     {
         string[] hosts = ["System.IO.File", "System.IO.Directory", "System.IO.FileStream", "System.Console"];
-        var bad = Types()
-            .GetObjects(Core)
+        var bad = Every
+            .Of(Types().GetObjects(Core))
             .SelectMany(
                 type => type.Dependencies,
                 (type, dependency) => (From: type.FullName, To: dependency.Target.FullName)

@@ -9,7 +9,7 @@ namespace WireText.Tests;
 /// <summary>The drawings that are committed beside the examples.</summary>
 public class ExampleDrawingTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path)!)];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -33,7 +33,7 @@ public class ExampleDrawingTests
     [Fact]
     public void Drawing_OfEveryMistake_IsMarkedNotRefused()
     {
-        foreach (var path in Directory.EnumerateFiles(Repository.PathOf("examples", "mistakes"), "*.wiring"))
+        foreach (var path in Repository.Mistakes)
         {
             var drawn = WiringCompiler.Draw(
                 new SourceText(Path.GetFileName(path), File.ReadAllText(path)),

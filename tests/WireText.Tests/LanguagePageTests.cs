@@ -7,26 +7,8 @@ namespace WireText.Tests;
 /// <summary>Every example on the language's pages is read as the page says.</summary>
 public partial class LanguagePageTests
 {
-    public static TheoryData<string, bool> Examples
-    {
-        get
-        {
-            var data = new TheoryData<string, bool>();
-            foreach (
-                var page in Directory
-                    .EnumerateFiles(Repository.PathOf("docs", "language"), "*.md")
-                    .Order(StringComparer.Ordinal)
-            )
-            {
-                foreach (Match match in Fence().Matches(File.ReadAllText(page)))
-                {
-                    data.Add(match.Groups["text"].Value, match.Groups["wrong"].Length > 0);
-                }
-            }
-
-            return data;
-        }
-    }
+    public static TheoryData<string, bool> Examples =>
+        Rows.Of(Repository.FilesIn("docs/language", "*.md").SelectMany(page => Every.Of(FencesOf(page), page)));
 
     /// <summary>The examples are fragments: what their lines say is judged, not what the circuit lacks.</summary>
     [Theory]
@@ -46,7 +28,13 @@ public partial class LanguagePageTests
     }
 
     [Fact]
-    public void Pages_HaveExamples() => Assert.True(Examples.Count > 8);
+    public void Pages_HaveRightAndWrongExamples() =>
+        Assert.Equal([false, true], Examples.Select(row => (bool)row[1]).Distinct().Order());
+
+    private static IEnumerable<(string Text, bool IsWrong)> FencesOf(string page) =>
+        Fence()
+            .Matches(File.ReadAllText(page))
+            .Select(match => (match.Groups["text"].Value, match.Groups["wrong"].Length > 0));
 
     [GeneratedRegex("```wiring(?<wrong> wrong)?\n(?<text>.*?)```", RegexOptions.Singleline, 2000)]
     private static partial Regex Fence();

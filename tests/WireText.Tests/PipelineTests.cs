@@ -13,13 +13,7 @@ namespace WireText.Tests;
 /// <summary>No input crashes any stage, and the same input gives the same bytes.</summary>
 public class PipelineTests
 {
-    private static readonly string[] Sources =
-    [
-        .. Directory
-            .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal)
-            .Select(File.ReadAllText),
-    ];
+    private static readonly string[] Sources = [.. Repository.RightAndWrongExamples.Select(File.ReadAllText)];
 
     /// <summary>An example with one stretch taken out, doubled, or replaced by odd characters.</summary>
     private static readonly Gen<string> Mutated =

@@ -9,7 +9,7 @@ namespace WireText.Tests.Checks;
 /// <summary>Every check by its own examples, and the pages made from them.</summary>
 public class CheckExampleTests
 {
-    public static TheoryData<string> Ids => [.. CheckList.All.Select(check => check.Description.Id)];
+    public static TheoryData<string> Ids => Rows.Of(CheckList.All.Select(check => check.Description.Id));
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -19,7 +19,7 @@ public class CheckExampleTests
 
         var found = Run(text, withNotes: DescriptionOf(id).OnlyWhenAsked);
 
-        Assert.All(found, finding => Assert.Equal(id, finding.Id));
+        Every.Item(found, finding => Assert.Equal(id, finding.Id));
         Assert.Equal(spans, found.Select(finding => finding.Location.Span));
     }
 

@@ -12,20 +12,20 @@ namespace WireText.Tests.Checks;
 /// <summary>Every finding has a description, and every description of reading is shown by its own examples.</summary>
 public class FindingCatalogueTests
 {
-    public static TheoryData<string> Ids => [.. FindingCatalogue.All.Select(description => description.Id)];
+    public static TheoryData<string> Ids => Rows.Of(FindingCatalogue.All.Select(description => description.Id));
 
     /// <summary>The checks of allowances look at a whole circuit.</summary>
     private static readonly string[] AllowanceIds = ["unknown-check", "allow-unused"];
 
     public static TheoryData<string> ReadIds =>
-        [
-            .. FindingCatalogue
+        Rows.Of(
+            FindingCatalogue
                 .OfReading.Where(description => description.HasExamples)
                 .Select(description => description.Id)
-                .Except(AllowanceIds),
-        ];
+                .Except(AllowanceIds)
+        );
 
-    public static TheoryData<string> AllowIds => [.. AllowanceIds];
+    public static TheoryData<string> AllowIds => Rows.Of(AllowanceIds);
 
     /// <summary>What no short text shows: text that is too large, several files, a character that cannot be seen.</summary>
     private static readonly Dictionary<string, Func<IEnumerable<Finding>>> Shown = new(StringComparer.Ordinal)
@@ -49,7 +49,7 @@ public class FindingCatalogueTests
         ["only-definitions"] = () => Read("include \"mine.wiring\"", new OneSource("jack out")),
     };
 
-    public static TheoryData<string> ShownIds => [.. Shown.Keys];
+    public static TheoryData<string> ShownIds => Rows.Of(Shown.Keys);
 
     /// <summary>A finding cannot be made without a description, and a description that is declared is in the catalogue.</summary>
     [Fact]
@@ -134,8 +134,8 @@ public class FindingCatalogueTests
     public void Pages_InTheDocs_AreThoseOfTheCatalogue() =>
         Assert.Equal(
             FindingCatalogue.All.Select(description => description.Id).Append("README").Order(StringComparer.Ordinal),
-            Directory
-                .EnumerateFiles(Repository.PathOf("docs", "checks"))
+            Repository
+                .FilesIn("docs/checks", "*")
                 .Select(Path.GetFileNameWithoutExtension)
                 .Order(StringComparer.Ordinal)
         );

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Testing;
 using WireText.Tests.Electrical;
 using WireText.Text;
 
@@ -32,7 +33,7 @@ public class VerdictTests
         [35] = "battery-drain",
     };
 
-    public static TheoryData<int> Numbers => [.. Enumerable.Range(1, RightVerdicts.Count)];
+    public static TheoryData<int> Numbers => Rows.Of(Enumerable.Range(1, RightVerdicts.Count));
 
     [Theory]
     [MemberData(nameof(Numbers))]

@@ -15,7 +15,7 @@ public class BinderTests
         // n_s identical coils in series: R = n R1, L = n L1, C = C1/n (Paiva, Pakarinen, Välimäki 2012, eq. 54).
         var circuit = Bind("pickup hb humbucker-4 dcr=8k l=6H c=100p");
 
-        Assert.All(
+        Every.Item(
             circuit.Elements.Cast<Coil>(),
             coil =>
             {

@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Syntax;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Circuits;
@@ -44,7 +45,7 @@ public class SeveralSourcesTests
     {
         var circuit = Bind(Stock, Mod).Circuit!;
 
-        Assert.All(circuit.Parts, part => Assert.Equal(part.Name, part.NameAt.Text));
+        Every.Item(circuit.Parts, part => Assert.Equal(part.Name, part.NameAt.Text));
         Assert.Equal([Stock, Stock, Stock, Mod], circuit.Parts.Select(part => part.NameAt.Source));
     }
 
@@ -102,7 +103,7 @@ public class SeveralSourcesTests
     private static BoundCircuit Bind(SourceText first, SourceText second)
     {
         var trees = new[] { Parser.Parse(first), Parser.Parse(second) };
-        Assert.All(trees, tree => Assert.Empty(tree.Findings));
+        Every.Item(trees, tree => Assert.Empty(tree.Findings));
         return Binder.Bind([.. trees.SelectMany(tree => tree.Statements)], NoSources.Instance);
     }
 }

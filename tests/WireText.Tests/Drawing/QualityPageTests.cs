@@ -59,7 +59,7 @@ public class QualityPageTests
 
             """
         );
-        foreach (var name in Repository.Examples.Select(path => Path.GetFileName(path)))
+        foreach (var name in Repository.ExampleNames)
         {
             var m = FullDrawings.MeasureOf(name);
             page.Append(

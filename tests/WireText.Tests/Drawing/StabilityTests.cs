@@ -14,7 +14,7 @@ public partial class StabilityTests
 {
     private const string Page = "docs/stability.md";
 
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -23,7 +23,7 @@ public partial class StabilityTests
         var circuit = Read(File.ReadAllText(Repository.PathOf("examples", example)));
         var before = Lay(circuit);
 
-        Assert.All(
+        Every.Item(
             Deletions(circuit).Concat(Renamings(example)),
             edited => Assert.Equal(0, Compare(before, Lay(edited)).BigPartsMoved)
         );

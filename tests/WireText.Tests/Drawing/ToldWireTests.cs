@@ -10,22 +10,12 @@ namespace WireText.Tests.Drawing;
 /// <summary>No wire is told by its colour alone: its code stands on it, there or where its part is shown larger, or its ends and colour stand in words under the drawing.</summary>
 public class ToldWireTests
 {
-    public static TheoryData<string, string> Pictures
-    {
-        get
-        {
-            var pictures = new TheoryData<string, string>();
-            foreach (var example in Repository.Examples.Select(path => Path.GetFileName(path)))
-            {
-                foreach (var theme in new[] { "light", "dark", "print" })
-                {
-                    pictures.Add(example, theme);
-                }
-            }
-
-            return pictures;
-        }
-    }
+    public static TheoryData<string, string> Pictures =>
+        Rows.Of(
+            from example in Repository.ExampleNames
+            from theme in new[] { "light", "dark", "print" }
+            select (example, theme)
+        );
 
     [Theory, MemberData(nameof(Pictures))]
     public void Wire_WithAColour_HasATagOrARow(string example, string theme)

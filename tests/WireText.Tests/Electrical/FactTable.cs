@@ -40,7 +40,7 @@ internal static class FactTable
         return [.. lines.Skip(1).Select(cells => new FactRow(lines[0], cells))];
     }
 
-    public static TheoryData<string> Ids(string name) => [.. Read(name).Select(row => row.Id)];
+    public static TheoryData<string> Ids(string name) => Rows.Of(Read(name).Select(row => row.Id), name);
 
     public static FactRow Row(string name, string id) => Read(name).Single(row => row.Id == id);
 }

@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Sound;
 using WireText.Parts;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical;
 
@@ -52,7 +53,7 @@ public class PartFactTests
     {
         var (rising, falling) = (TaperReader.Read("audio-10", out _)!, TaperReader.Read("reverse-audio-10", out _)!);
 
-        Assert.All(
+        Every.Item(
             Enumerable.Range(0, 101).Select(step => step / 10.0),
             travel => Assert.True(Math.Abs(falling.FractionAt(travel) + rising.FractionAt(10 - travel) - 1) < 1e-12, id)
         );

@@ -9,7 +9,7 @@ namespace WireText.Tests.Output;
 /// <summary>A drawing whose places are written down and read again is the same drawing.</summary>
 public class ArrangeLinesTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Examples))]

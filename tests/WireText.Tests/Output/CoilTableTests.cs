@@ -1,6 +1,7 @@
 using System.Text.Json;
 using WireText.Electrical.Positions;
 using WireText.Output;
+using WireText.Testing;
 using WireText.Tests.Electrical;
 
 namespace WireText.Tests.Output;
@@ -81,10 +82,10 @@ public class CoilTableTests
         var coils = json.RootElement.GetProperty("coils").EnumerateArray().ToList();
 
         Assert.Equal(["p.n", "p.s"], coils.Select(coil => coil.GetProperty("name").GetString()));
-        Assert.All(coils, coil => Assert.Equal(4000, coil.GetProperty("ohms").GetDouble()));
-        Assert.All(coils, coil => Assert.Equal("shared", coil.GetProperty("ohmsOrigin").GetString()));
+        Every.Item(coils, coil => Assert.Equal(4000, coil.GetProperty("ohms").GetDouble()));
+        Every.Item(coils, coil => Assert.Equal("shared", coil.GetProperty("ohmsOrigin").GetString()));
         Assert.Equal(["given", "assumed"], coils.Select(coil => coil.GetProperty("henriesOrigin").GetString()));
-        Assert.All(coils, coil => Assert.Equal("model", coil.GetProperty("windingOrigin").GetString()));
+        Every.Item(coils, coil => Assert.Equal("model", coil.GetProperty("windingOrigin").GetString()));
     }
 
     [Fact]

@@ -9,9 +9,9 @@ namespace WireText.Tests.Output;
 
 public class ExpectLinesTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples];
+    public static TheoryData<string> Examples => Rows.Of(Repository.Examples);
 
-    public static TheoryData<int> Numbers => [.. Enumerable.Range(1, RightVerdicts.Count)];
+    public static TheoryData<int> Numbers => Rows.Of(Enumerable.Range(1, RightVerdicts.Count));
 
     /// <summary>What pins present behaviour holds of it: pasted, it is read and proven.</summary>
     [Theory]

@@ -9,7 +9,7 @@ namespace WireText.Tests.Output;
 /// <summary>The verdicts on numbered circuits were worked out by two other solvers; see <see cref="RightVerdicts"/>.</summary>
 public class PositionWriterTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples];
+    public static TheoryData<string> Examples => Rows.Of(Repository.Examples);
 
     [Theory]
     [InlineData(1, "neck", "6.24 kΩ")]
@@ -25,7 +25,7 @@ public class PositionWriterTests
     {
         var text = PositionText.Write(TableOf(RightVerdicts.Of(number)));
 
-        Assert.All(words, word => Assert.Contains(word, text, StringComparison.Ordinal));
+        Every.Item(words, word => Assert.Contains(word, text, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public class PositionWriterTests
         var expected = Forms(table);
 
         Assert.Equal(expected, OtherCulture.Run(() => Forms(table)));
-        Assert.All(expected[0].Split('\n'), line => Assert.InRange(line.Length, 0, 120));
+        Every.Item(expected[0].Split('\n'), line => Assert.InRange(line.Length, 0, 120));
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public class PositionWriterTests
 
         Assert.StartsWith("sel,heard,outcome,level_db", lines[0], StringComparison.Ordinal);
         Assert.Equal("2,open: the jack floats,open,,,,none,none,none,,,no,", lines[2]);
-        Assert.All(lines, line => Assert.Equal(12, line.Count(c => c == ',')));
+        Every.Item(lines, line => Assert.Equal(12, line.Count(c => c == ',')));
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public class SpiceWriterTests(ITestOutputHelper output)
     /// <summary>As they were when they were first compared.</summary>
     private const int DecksOfTheThirtyFive = 117;
 
-    public static TheoryData<string> ExampleNames => [.. Repository.Examples.Select(path => Path.GetFileName(path)!)];
+    public static TheoryData<string> ExampleNames => Rows.Of(Repository.ExampleNames);
 
     /// <summary>A wrong stamp, on our side alone.</summary>
     public static TheoryData<string> WrongStamps =>

@@ -1,4 +1,5 @@
 using WireText.Parts;
+using WireText.Testing;
 
 namespace WireText.Tests.Parts;
 
@@ -106,7 +107,7 @@ public class StandardPartsTests
             .ToList();
 
         Assert.NotEmpty(tracks);
-        Assert.All(
+        Every.Item(
             tracks,
             track =>
             {
@@ -149,11 +150,11 @@ public class StandardPartsTests
 
     [Fact]
     public void EveryPart_HasItsFace() =>
-        Assert.All(
+        Every.Item(
             StandardParts.Catalogue.Definitions,
             definition =>
             {
-                Assert.All(
+                Every.Item(
                     definition.Terminals.Where(t => t.Kind != TerminalKind.Inner),
                     terminal => Assert.NotNull(terminal.At)
                 );

@@ -1,4 +1,5 @@
 using WireText.Parts;
+using WireText.Testing;
 
 namespace WireText.Tests.Parts;
 
@@ -21,7 +22,7 @@ public class TaperTests
 
     [Fact]
     public void FractionAt_TheEnds_IsExact() =>
-        Assert.All(
+        Every.Item(
             Taper.Named,
             taper =>
             {

@@ -16,13 +16,7 @@ public class EditorGrammarTests
 
     private static readonly IGrammar Grammar = new Registry(new OneGrammar()).LoadGrammar(RootScope);
 
-    public static TheoryData<string> Files =>
-        [
-            .. Directory
-                .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
-                .Append(Repository.PathOf("src", "WireText", "Parts", "standard-parts.wiring"))
-                .Order(StringComparer.Ordinal),
-        ];
+    public static TheoryData<string> Files => Rows.Of(Repository.WiringFiles);
 
     [Theory]
     [MemberData(nameof(Files))]

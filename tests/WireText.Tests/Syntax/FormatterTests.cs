@@ -6,13 +6,7 @@ namespace WireText.Tests.Syntax;
 
 public class FormatterTests
 {
-    public static TheoryData<string> Files =>
-        [
-            .. Directory
-                .EnumerateFiles(Repository.PathOf("examples"), "*.wiring", SearchOption.AllDirectories)
-                .Append(Repository.PathOf("src", "WireText", "Parts", "standard-parts.wiring"))
-                .Order(StringComparer.Ordinal),
-        ];
+    public static TheoryData<string> Files => Rows.Of(Repository.WiringFiles);
 
     [Theory]
     [MemberData(nameof(Files))]

@@ -1,4 +1,5 @@
 using WireText.Electrical.Sound;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Beliefs;
@@ -115,7 +116,7 @@ public class BeliefTests
 
     [Fact]
     public void Beliefs_OfEveryKind_AreNotesThatNameNoMistake() =>
-        Assert.All(
+        Every.Item(
             new[] { "loop", "twisted-pair", "braid-end", "gap", "shorts-while-switching" },
             id =>
             {

@@ -32,8 +32,10 @@ public class WireColourTests
 
         var found = Found.Of("colour-habit", Start + string.Join('\n', wires));
 
-        Assert.Equal(count, found.Count);
-        Assert.All(found, finding => Assert.Equal("write: wire d to vol.case black", finding.Help));
+        Assert.Equal(
+            Enumerable.Repeat("write: wire d to vol.case black", count),
+            found.Select(finding => finding.Help)
+        );
     }
 
     [Fact]
@@ -57,7 +59,6 @@ public class WireColourTests
     {
         var found = Found.Of("earth-colour", Start + text);
 
-        Assert.Equal(count, found.Count);
-        Assert.All(found, finding => Assert.Equal(Severity.Warning, finding.Severity));
+        Assert.Equal(Enumerable.Repeat(Severity.Warning, count), found.Select(finding => finding.Severity));
     }
 }

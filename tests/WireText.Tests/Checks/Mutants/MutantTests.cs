@@ -34,8 +34,8 @@ public class MutantTests
                     .Select(mutant => $"{suite.Example}: {mutant.Name}, not located")
             )
         );
-        Assert.All(suites, HasFewFindings);
-        Assert.All(suites, HoldsWithoutClaims);
+        Every.Item(suites, HasFewFindings);
+        Every.Item(suites, HoldsWithoutClaims);
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public class MutantTests
     /// <summary>What a right example is left with: nothing, not even a note, unless notes are asked for.</summary>
     [Fact]
     public void RightExamples_HaveNoFindingAndAllowNothing() =>
-        Assert.All(
+        Every.Item(
             Repository.Examples,
             path =>
             {

@@ -16,9 +16,7 @@ public class RepairMutantTests
     public void PrintedRepair_OfASlipInAnExample_MakesEverythingHoldAndLeadsBack()
     {
         var figures = Repository
-            .Examples.Select(path =>
-                (Name: Path.GetFileName(path), Figures: RepairFigures.Of(Path.GetFileName(path), Mistakes))
-            )
+            .ExampleNames.Select(name => (Name: name, Figures: RepairFigures.Of(name, Mistakes)))
             .ToList();
         var all = figures.Aggregate(new RepairFigures(0, 0, 0, 0), (sum, one) => sum + one.Figures);
 

@@ -45,14 +45,12 @@ public class PassageTests
     {
         var found = Found.Of("shorts-while-switching", $"switch ph {model}\n{Phase}");
 
-        Assert.Equal(count, found.Count);
-        Assert.All(
-            found,
-            finding =>
-            {
-                Assert.Equal(Severity.Note, finding.Severity);
-                Assert.Equal("'ph' shorts 'neck' and 'bridge' for a moment between '1' and '2'", finding.Message);
-            }
+        Assert.Equal(
+            Enumerable.Repeat(
+                (Severity.Note, "'ph' shorts 'neck' and 'bridge' for a moment between '1' and '2'"),
+                count
+            ),
+            found.Select(finding => (finding.Severity, finding.Message))
         );
     }
 

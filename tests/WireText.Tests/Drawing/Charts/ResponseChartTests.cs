@@ -93,8 +93,11 @@ public class ResponseChartTests
             drawn.Select(group => group.Shows.Single().Value).Order(StringComparer.Ordinal)
         );
         var texts = items.OfType<TextItem>().Select(text => text.Text).ToList();
-        Assert.All(study.Curves, curve => Assert.Contains(curve.Label, texts));
-        Assert.All(study.Curves.Where(curve => curve.Decibels is null), curve => Assert.Contains(curve.Heard, texts));
+        Every.Item(study.Curves, curve => Assert.Contains(curve.Label, texts));
+        Assert.DoesNotContain(
+            study.Curves,
+            curve => curve.Decibels is null && !texts.Contains(curve.Heard, StringComparer.Ordinal)
+        );
 
         // Every peak in the plot is marked and told once: at its dot or behind its label.
         var told = texts.Count(text =>
@@ -148,17 +151,10 @@ public class ResponseChartTests
         {
             foreach (var sight in Eyes)
             {
-                var colours = theme.Curves;
-                for (var i = 0; i < colours.Length; i++)
+                var colours = Every.Of(theme.Curves);
+                for (var i = 0; i < colours.Count; i++)
                 {
-                    Assert.All(
-                        colours.Skip(i + 1),
-                        other =>
-                            Assert.True(
-                                Between(colours[i], other, sight) >= 10,
-                                $"{theme.Name} {sight}: {colours[i]} {other} {Between(colours[i], other, sight):F1}"
-                            )
-                    );
+                    Assert.DoesNotContain(colours.Skip(i + 1), other => Between(colours[i], other, sight) < 10);
                     Assert.True(Between(colours[i], theme.Paper, sight) >= 25, $"{theme.Name} {colours[i]} on paper");
                 }
             }
@@ -172,7 +168,7 @@ public class ResponseChartTests
         {
             var lightness = theme.Ramp.Select(colour => Lab(colour, Sight.Normal).L).ToList();
 
-            Assert.All(lightness.Zip(lightness.Skip(1)), pair => Assert.True(pair.Second > pair.First + 10));
+            Every.Item(lightness.Zip(lightness.Skip(1)), pair => Assert.True(pair.Second > pair.First + 10));
         }
     }
 

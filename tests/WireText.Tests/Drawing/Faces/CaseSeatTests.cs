@@ -3,6 +3,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Drawing.Faces;
@@ -34,7 +35,7 @@ public class CaseSeatTests
         var (pot, cap) = (PartOf(drawn, "tone"), PartOf(drawn, "dark"));
         var body = Assert.IsType<Outline.Rectangle>(cap.Part.Body[0]).Box;
 
-        Assert.All(
+        Every.Item(
             new[] { new Point(body.X, body.Y), new Point(body.Right, body.Bottom) },
             corner => Assert.True(Apart(cap.OnPage(corner), pot.At) < 12, $"{corner} is off the case")
         );

@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Geometry;
 using WireText.Parts;
+using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Faces;
 
@@ -13,7 +14,7 @@ public class FaceTests
         var face = FaceOf("pot vol 250k audio", "vol");
 
         Assert.Equal(["1", "2", "3"], face.Lugs.Select(lug => lug.Label));
-        Assert.All(face.Lugs, lug => Assert.Equal(Side.South, lug.Outward));
+        Every.Item(face.Lugs, lug => Assert.Equal(Side.South, lug.Outward));
         Assert.Contains(Side.East, face.Lugs[0].Exits);
         Assert.Equal(Side.South, Assert.Single(face.Lugs[1].Exits));
         Assert.Equal("vol.case", Assert.Single(face.Layout.Surfaces).Id);
@@ -25,7 +26,7 @@ public class FaceTests
     {
         var face = FaceOf("switch sel lever-3way", "sel");
 
-        Assert.All(face.Lugs, lug => Assert.Equal(lug.Label[0] == 'A' ? Side.North : Side.South, lug.Outward));
+        Every.Item(face.Lugs, lug => Assert.Equal(lug.Label[0] == 'A' ? Side.North : Side.South, lug.Outward));
     }
 
     [Fact]
@@ -83,11 +84,11 @@ public class FaceTests
     {
         foreach (var face in FaceBuilder.BuildFaces(EveryStandardPart()))
         {
-            Assert.All(face.Lugs, lug => Assert.NotEmpty(lug.Exits));
+            Every.Item(face.Lugs, lug => Assert.NotEmpty(lug.Exits));
             if (face.Layout.TextBox is { } text)
             {
                 Assert.True(Holds(face.Layout.Body[0], text), face.Layout.Id);
-                Assert.All(face.Lugs, lug => Assert.False(IsIn(text, lug.At), face.Layout.Id));
+                Every.Item(face.Lugs, lug => Assert.False(IsIn(text, lug.At), face.Layout.Id));
             }
 
             Assert.Equal(face.Layout.OutsideLabel is null, face.Outside.IsEmpty);

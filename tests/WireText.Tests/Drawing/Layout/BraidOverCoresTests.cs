@@ -1,6 +1,7 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Geometry;
+using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Layout;
 
@@ -55,7 +56,7 @@ public class BraidOverCoresTests
         var laid = LayoutEngine.Lay(FaceBuilder.BuildProblem(Drawings.CircuitOf(ThreeCores)), LayoutEffort.Full);
         var braid = Assert.Single(laid.Braids);
 
-        Assert.All(
+        Every.Item(
             braid.Tails,
             tail =>
                 Assert.True(LayoutMeasure.Apart(tail.Points[0], braid.Sheath[0]) < 1e-6, "a tail leaves a bare core")
@@ -63,7 +64,7 @@ public class BraidOverCoresTests
         foreach (var (id, sheath) in braid.Cable.Cores.Zip(braid.Sheath))
         {
             var points = laid.Wires.Single(wire => wire.Wire.Id == id).Points;
-            Assert.All(
+            Every.Item(
                 new[] { points[0], points[^1] },
                 end => Assert.True(LayoutMeasure.Apart(end, sheath) > BareRoundACorner, $"{id} at {end}")
             );
@@ -97,7 +98,7 @@ public class BraidOverCoresTests
         var braid = Assert.Single(laid.Braids);
 
         Assert.Equal(2, braid.Sheath.Length);
-        Assert.All(braid.Sheath, sheath => Assert.True(sheath.Length >= 2, "a core has no sheath"));
+        Every.Item(braid.Sheath, sheath => Assert.True(sheath.Length >= 2, "a core has no sheath"));
     }
 
     private static IEnumerable<Point> Along(IReadOnlyList<Point> path)

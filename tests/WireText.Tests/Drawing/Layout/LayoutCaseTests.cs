@@ -1,24 +1,18 @@
 using WireText.Drawing.Layout;
+using WireText.Testing;
 using Xunit.Abstractions;
 
 namespace WireText.Tests.Drawing.Layout;
 
 public class LayoutCaseTests(ITestOutputHelper output)
 {
-    public static TheoryData<string, bool, LayoutEffort> Runs()
-    {
-        var runs = new TheoryData<string, bool, LayoutEffort>();
-        foreach (var name in LayoutCase.Names)
-        {
-            foreach (var isGiven in new[] { true, false })
-            {
-                runs.Add(name, isGiven, LayoutEffort.Quick);
-                runs.Add(name, isGiven, LayoutEffort.Full);
-            }
-        }
-
-        return runs;
-    }
+    public static TheoryData<string, bool, LayoutEffort> Runs =>
+        Rows.Of(
+            from name in LayoutCase.Names
+            from isGiven in new[] { true, false }
+            from effort in new[] { LayoutEffort.Quick, LayoutEffort.Full }
+            select (name, isGiven, effort)
+        );
 
     [Theory, MemberData(nameof(Runs))]
     public void Lay_LayoutCase_HasNoHardFault(string name, bool isGiven, LayoutEffort effort)

@@ -62,9 +62,9 @@ public class LayoutEngineTests
             {
                 var result = LayoutEngine.Lay(problem, LayoutEffort.Quick);
 
-                Assert.All(
+                Assert.DoesNotContain(
                     new LayoutMeasure(result, LayoutMeasure.CrowdedPartsSlant).Faults,
-                    fault => Assert.StartsWith("cramped", fault, StringComparison.Ordinal)
+                    fault => !fault.StartsWith("cramped", StringComparison.Ordinal)
                 );
             }
         );
@@ -173,9 +173,7 @@ public class LayoutEngineTests
             .ToArray();
         var problem = Problem([TestParts.Pot("vol"), TestParts.Pot("tone"), TestParts.Pickup("out")], wires);
 
-        // So many ends side by side leave some crossings no room for a hop; those are drawn as gaps.
-        var faults = new LayoutMeasure(LayoutEngine.Lay(problem, LayoutEffort.Full)).Faults;
-        Assert.All(faults, fault => Assert.EndsWith("(drawn as a gap)", fault, StringComparison.Ordinal));
+        Assert.Empty(new LayoutMeasure(LayoutEngine.Lay(problem, LayoutEffort.Full)).Faults);
     }
 
     [Fact]
@@ -259,7 +257,7 @@ public class LayoutEngineTests
         // Each tail leaves the braid a little inside it, not where the core comes out: it is not soldered to the core.
         Assert.Equal(1.2, LayoutMeasure.Apart(braid.Sheath[0][0], braid.Tails[0].Points[0]), tolerance: 1e-6);
         Assert.Equal(1.2, LayoutMeasure.Apart(braid.Sheath[0][^1], braid.Tails[1].Points[0]), tolerance: 1e-6);
-        Assert.All(
+        Every.Item(
             braid.Tails,
             tail => Assert.True(LayoutMeasure.Apart(tail.Points[0], braid.Sheath[0]) < 1e-6, $"{tail.Points[0]}")
         );

@@ -1,5 +1,6 @@
 using CsCheck;
 using WireText.Drawing.Lettering;
+using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Lettering;
 
@@ -58,7 +59,7 @@ public class DrawnTextTests
             .Sample(words =>
             {
                 var lines = DrawnText.Wrap(string.Join(' ', words), TextWeight.Regular, 2.6, 30);
-                Assert.All(lines, line => Assert.True(DrawnText.Width(line, TextWeight.Regular, 2.6) <= 30));
+                Every.Item(lines, line => Assert.True(DrawnText.Width(line, TextWeight.Regular, 2.6) <= 30));
                 Assert.Equal(words, string.Join(' ', lines).Split(' '));
             });
 }

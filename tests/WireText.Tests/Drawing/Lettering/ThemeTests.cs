@@ -47,11 +47,11 @@ public class ThemeTests
     }
 
     [Fact]
-    public void Dichromacies_OfGrey_LeaveItGrey() => Assert.All(RowSums(), sum => Assert.Equal(1, sum, 0.00001));
+    public void Dichromacies_OfGrey_LeaveItGrey() => Every.Item(RowSums(), sum => Assert.Equal(1, sum, 0.00001));
 
     [Fact]
     public void Insulation_OfAnyTwoColours_IsToldApartWithNormalSight() =>
-        Assert.All(Pairs(), pair => Assert.True(Distance(pair, Sight.Normal) >= ToldApart, $"{pair}"));
+        Every.Item(Pairs(), pair => Assert.True(Distance(pair, Sight.Normal) >= ToldApart, $"{pair}"));
 
     [Fact]
     public void Casings_OnEveryPaper_KeepTheWireOffThePaper()

@@ -26,7 +26,7 @@ public class CloseUpTests
         wire    turn.B1 to out.sleeve black
         """;
 
-    public static TheoryData<string> Examples() => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples() => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -74,11 +74,8 @@ public class CloseUpTests
             Box[] taken = [.. tags, .. words.Select(word => word.Bounds)];
             for (var i = 0; i < taken.Length; i++)
             {
-                Assert.All(
-                    taken.Skip(i + 1),
-                    other => Assert.False(Touch(taken[i], other), $"{close.Shows[0]}: {taken[i]} {other}")
-                );
-                Assert.All(
+                Assert.DoesNotContain(taken.Skip(i + 1), other => Touch(taken[i], other));
+                Every.Item(
                     lugs,
                     lug =>
                         Assert.True(Distance(taken[i], lug) >= lug.Radius, $"{close.Shows[0]}: {taken[i]} {lug.Centre}")
@@ -86,7 +83,7 @@ public class CloseUpTests
             }
 
             var paper = new Box(0, 0, picture.Page.Width, picture.Page.Height);
-            Assert.All(taken, box => Assert.True(IsInside(paper, box), $"{close.Shows[0]}: {box}"));
+            Every.Item(taken, box => Assert.True(IsInside(paper, box), $"{close.Shows[0]}: {box}"));
         }
     }
 
@@ -120,7 +117,7 @@ public class CloseUpTests
             .ToList();
 
         Assert.NotEmpty(words);
-        Assert.All(words, word => Assert.True(word.Bounds.Right < frame.X, $"'{word.Text}' reaches into the frame"));
+        Every.Item(words, word => Assert.True(word.Bounds.Right < frame.X, $"'{word.Text}' reaches into the frame"));
         Assert.True(frame.Y < words.Max(word => word.Bounds.Bottom), "the frame begins below all words");
     }
 

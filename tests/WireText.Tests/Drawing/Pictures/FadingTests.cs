@@ -20,9 +20,9 @@ public class FadingTests
     {
         var (before, after) = Pictures(follow);
 
-        Assert.Equal(ColoursOf(before, kept), ColoursOf(after, kept));
+        Assert.Equal(Every.Of(ColoursOf(before, kept)), ColoursOf(after, kept));
         Assert.NotEqual(ColoursOf(before, faded), ColoursOf(after, faded));
-        Assert.All(
+        Every.Item(
             ColoursOf(after, faded),
             colour => Assert.True(DistanceToPaper(colour) <= 0.2 * 3 * 255, colour.ToString())
         );
@@ -45,7 +45,7 @@ public class FadingTests
         var (before, after) = Pictures("sel=neck");
 
         Assert.Equal(before.Page.Width, after.Page.Width);
-        Assert.Equal(PathsOf(before), PathsOf(after));
+        Assert.Equal(Every.Of(PathsOf(before)), PathsOf(after));
     }
 
     private static (Picture Before, Picture After) Pictures(string follow)

@@ -12,21 +12,10 @@ public class LugLabelTests
 {
     private const double HalfOfAWire = (Tokens.WireCore / 2) + Tokens.Casing;
 
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
-    public static TheoryData<string, string> StandardLooks
-    {
-        get
-        {
-            var data = new TheoryData<string, string>();
-            foreach (var definition in StandardParts.Catalogue.Definitions)
-            {
-                data.Add(definition.Kind, definition.Model);
-            }
-
-            return data;
-        }
-    }
+    public static TheoryData<string, string> StandardLooks =>
+        Rows.Of(StandardParts.Catalogue.Definitions.Select(definition => (definition.Kind, definition.Model)));
 
     [Theory, MemberData(nameof(Examples))]
     public void LugLabels_OfAnExample_StandByTheirOwnLugs(string example) =>

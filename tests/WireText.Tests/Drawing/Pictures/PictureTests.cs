@@ -33,7 +33,7 @@ public class PictureTests
         wire plate to out.sleeve black
         """;
 
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Fact]
     public void Picture_OfASmallCircuit_LooksAsItWasJudged() =>
@@ -65,7 +65,7 @@ public class PictureTests
         );
         var ids = svg.Descendants().Select(e => (string?)e.Attribute("id")).OfType<string>().ToList();
         Assert.Equal(ids.Count, ids.Distinct(StringComparer.Ordinal).Count());
-        Assert.All(ids, id => System.Xml.XmlConvert.VerifyNCName(id));
+        Every.Item(ids, id => System.Xml.XmlConvert.VerifyNCName(id));
     }
 
     [Theory, MemberData(nameof(Examples))]
@@ -73,7 +73,7 @@ public class PictureTests
     {
         var picture = Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example)));
 
-        Assert.All(Texts(picture.Items), text => Assert.True(IsOnPaper(picture.Page, text.Bounds), text.Text));
+        Every.Item(Texts(picture.Items), text => Assert.True(IsOnPaper(picture.Page, text.Bounds), text.Text));
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class PictureTests
 
         Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName == "script");
         Assert.Contains(svg.Descendants(), e => e.Value.Contains("<b>&amp; claw</b>", StringComparison.Ordinal));
-        Assert.All(Texts(picture.Items), text => Assert.True(IsOnPaper(picture.Page, text.Bounds), text.Text));
+        Every.Item(Texts(picture.Items), text => Assert.True(IsOnPaper(picture.Page, text.Bounds), text.Text));
     }
 
     [Fact]

@@ -13,7 +13,7 @@ namespace WireText.Tests.Drawing.Pictures;
 
 public class ViewSheetTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -35,13 +35,13 @@ public class ViewSheetTests
             layout.Extent.Height * view.Scale
         ));
         Assert.Equal(table.Rows.Length, views.Count);
-        Assert.All(views, view => Assert.InRange(view.Scale, 0.5, 1));
-        Assert.All(boxes, box => Assert.True(box.Right <= sheet.Page.Width && box.Bottom <= sheet.Page.Height));
-        Assert.All(
-            boxes.SelectMany((box, i) => boxes.Skip(i + 1).Select(other => (box, other))),
-            pair => Assert.False(Overlap(pair.box, pair.other))
+        Every.Item(views, view => Assert.InRange(view.Scale, 0.5, 1));
+        Every.Item(boxes, box => Assert.True(box.Right <= sheet.Page.Width && box.Bottom <= sheet.Page.Height));
+        Assert.DoesNotContain(
+            boxes.SelectMany((box, i) => boxes.Skip(i + 1).Select(other => (Box: box, Other: other))),
+            pair => Overlap(pair.Box, pair.Other)
         );
-        Assert.All(sheet.Items.OfType<TextItem>(), item => Assert.True(item.Bounds.Right <= sheet.Page.Width));
+        Every.Item(sheet.Items.OfType<TextItem>(), item => Assert.True(item.Bounds.Right <= sheet.Page.Width));
     }
 
     private static bool Overlap(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;

@@ -11,24 +11,14 @@ namespace WireText.Tests.Drawing.Random;
 /// <summary>What 500 random circuits look like when drawn, read from the finished SVG alone; writes docs/random-circuits.md.</summary>
 public class RandomDrawingTests
 {
-    public static TheoryData<int, int> AllBatches
-    {
-        get
-        {
-            var data = new TheoryData<int, int>();
-            for (var group = 0; group < RandomDrawings.Groups.Length; group++)
-            {
-                for (var batch = 0; batch < RandomDrawings.Groups[group].Batches; batch++)
-                {
-                    data.Add(group, batch);
-                }
-            }
+    public static TheoryData<int, int> AllBatches =>
+        Rows.Of(
+            RandomDrawings.Groups.SelectMany(
+                (about, group) => Enumerable.Range(0, about.Batches).Select(batch => (group, batch))
+            )
+        );
 
-            return data;
-        }
-    }
-
-    public static TheoryData<int> KnownFaults => [.. Enumerable.Range(0, KnownFault.All.Length)];
+    public static TheoryData<int> KnownFaults => Rows.Of(Enumerable.Range(0, KnownFault.All.Length));
 
     [Fact]
     public void RandomCircuits_Are500() => Assert.Equal(500, RandomDrawings.Groups.Sum(group => group.Circuits));

@@ -9,7 +9,7 @@ namespace WireText.Tests.Electrical.Positions;
 
 public class PositionTableTests
 {
-    public static TheoryData<string> ExampleNames => [.. Repository.Examples.Select(path => Path.GetFileName(path)!)];
+    public static TheoryData<string> ExampleNames => Rows.Of(Repository.ExampleNames);
 
     [Fact]
     public void PhaseSwitchBehindASelector_MakesFiveSituationsFourRows()
@@ -80,8 +80,8 @@ public class PositionTableTests
         // 128 situations: one row with all switches in their first position, and a line for each switch's other position.
         Assert.Single(table.Rows);
         Assert.Equal(7, table.Local.Length);
-        Assert.All(table.Local, (local, i) => Assert.Equal($"p{i}", table.Circuit.Parts[local.Pickup].Name));
-        Assert.All(table.Local, local => Assert.Single(local.Rows));
+        Every.Item(table.Local, (local, i) => Assert.Equal($"p{i}", table.Circuit.Parts[local.Pickup].Name));
+        Every.Item(table.Local, local => Assert.Single(local.Rows));
     }
 
     [Theory]

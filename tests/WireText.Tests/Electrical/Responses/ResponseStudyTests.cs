@@ -21,7 +21,7 @@ public class ResponseStudyTests
         Assert.Equal(20, hertz[0], 1e-9);
         Assert.Equal(20_000, hertz[^1], 1e-6);
         // Three decades in 399 steps.
-        Assert.All(
+        Every.Item(
             hertz.Zip(hertz.Skip(1)),
             pair => Assert.Equal(Math.Pow(1000, 1 / 399.0), pair.Second / pair.First, 1e-8)
         );

@@ -3,6 +3,7 @@ using CsCheck;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Solving;
 
@@ -206,8 +207,8 @@ public class AcSolverTests
         );
 
         var both = series.Decibels(Frequencies).Zip(twice.Decibels(Frequencies), (a, b) => a - b);
-        Assert.All(both, difference => Assert.Equal(20 * Math.Log10(2), difference, 1e-9));
-        Assert.All(
+        Every.Item(both, difference => Assert.Equal(20 * Math.Log10(2), difference, 1e-9));
+        Every.Item(
             parallel.Decibels(Frequencies).Zip(half.Decibels(Frequencies), (a, b) => a - b),
             difference => Assert.Equal(0, difference, 1e-9)
         );

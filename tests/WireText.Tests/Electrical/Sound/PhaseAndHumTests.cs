@@ -1,25 +1,18 @@
 using WireText.Electrical.Forms;
 using WireText.Electrical.Sound;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Sound;
 
 /// <summary>Two coils in every combination of winding, magnet and leads, and how much hum is left in closed form.</summary>
 public class PhaseAndHumTests
 {
-    public static TheoryData<string, bool> PhaseRows
-    {
-        get
-        {
-            var rows = new TheoryData<string, bool>();
-            foreach (var row in FactTable.Read("phase.txt"))
-            {
-                rows.Add(row.Id, true);
-                rows.Add(row.Id, false);
-            }
-
-            return rows;
-        }
-    }
+    public static TheoryData<string, bool> PhaseRows =>
+        Rows.Of(
+            from row in FactTable.Read("phase.txt")
+            from isSeries in new[] { true, false }
+            select (row.Id, isSeries)
+        );
 
     public static TheoryData<string> HumRows => FactTable.Ids("hum.txt");
 

@@ -72,7 +72,7 @@ public class SpokenTextTests
             Assert.True(read.Value is null != read.Problem is null);
             if (read.Value is { } state)
             {
-                Assert.All(state.Travels, travel => Assert.InRange(travel, 0, 10));
+                Every.Item(state.Travels, travel => Assert.InRange(travel, 0, 10));
 
                 // What was understood is understood again.
                 var again = StateReader.Read(TwoPickups, state.InWords).Value!;
@@ -102,7 +102,7 @@ public class SpokenTextTests
             {
                 var network = Network.Of(change.Circuit)!;
                 var study = ResponseStudy.Of(network, [CircuitState.Rest(change.Circuit)], [], [])!;
-                Assert.All(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
+                Every.Item(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
             }
         });
 }

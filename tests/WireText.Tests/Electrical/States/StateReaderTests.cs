@@ -30,7 +30,7 @@ public class StateReaderTests
     {
         var state = StateReader.Read(TwoPickups, "tone=0").Value!;
 
-        Assert.All(TwoPickups.Controls, control => Assert.Equal(control.Rest, state.Positions[control.Index]));
+        Every.Item(TwoPickups.Controls, control => Assert.Equal(control.Rest, state.Positions[control.Index]));
         Assert.Equal<double>([10, 0], state.Travels);
     }
 

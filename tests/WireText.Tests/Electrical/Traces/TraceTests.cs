@@ -10,7 +10,7 @@ namespace WireText.Tests.Electrical.Traces;
 
 public class TraceTests
 {
-    public static TheoryData<string> Examples => [.. Repository.Examples.Select(path => Path.GetFileName(path))];
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Fact]
     public void State_OfASelector_HoldsTheChosenPickupAndItsContact()
