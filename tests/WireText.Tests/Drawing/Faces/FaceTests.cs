@@ -1,8 +1,10 @@
-using WireText.Circuits;
+using WireText.Circuits.Binding;
 using WireText.Drawing.Faces;
 using WireText.Geometry;
-using WireText.Parts;
+using WireText.Syntax;
 using WireText.Testing;
+using WireText.Tests.Parts;
+using WireText.Text;
 
 namespace WireText.Tests.Drawing.Faces;
 
@@ -79,21 +81,23 @@ public class FaceTests
         }
     }
 
-    [Fact]
-    public void Faces_OfAllStandardParts_KeepTheirWordsInsideAndOffTheirLugs()
+    [Theory, MemberData(nameof(DeclaredParts.Rows), MemberType = typeof(DeclaredParts))]
+    public void Face_OfAStandardPart_KeepsItsWordsInsideAndOffItsLugs(string kind, string model)
     {
-        foreach (var face in FaceBuilder.BuildFaces(EveryStandardPart()))
-        {
-            Every.Item(face.Lugs, lug => Assert.NotEmpty(lug.Exits));
-            if (face.Layout.TextBox is { } text)
-            {
-                Assert.True(Holds(face.Layout.Body[0], text), face.Layout.Id);
-                Every.Item(face.Lugs, lug => Assert.False(IsIn(text, lug.At), face.Layout.Id));
-            }
+        var face = FaceOfA(kind, model);
 
-            Assert.Equal(face.Layout.OutsideLabel is null, face.Outside.IsEmpty);
-            Assert.Equal(face.Layout.TextBox is null, face.Inside.IsEmpty);
+        // Bare metal has no lugs: it is soldered to anywhere.
+        Assert.Equal(kind == "metal", face.Lugs.IsEmpty);
+        Assert.DoesNotContain(face.Lugs, lug => lug.Exits.IsEmpty);
+        if (face.Layout.TextBox is { } text)
+        {
+            Assert.True(Holds(face.Layout.Body[0], text));
+            Assert.DoesNotContain(face.Lugs, lug => IsIn(text, lug.At));
         }
+
+        Assert.Equal(face.Layout.OutsideLabel is null, face.Outside.IsEmpty);
+        Assert.Equal(face.Layout.TextBox is null, face.Inside.IsEmpty);
+        Assert.Contains("it", face.Inside.Concat(face.Outside).Select(line => line.Text));
     }
 
     [Fact]
@@ -134,41 +138,14 @@ public class FaceTests
         return FaceBuilder.BuildFaces(circuit)[circuit.FindPart(part)!.Index];
     }
 
-    private static Circuit EveryStandardPart() =>
-        Drawings.CircuitOf(
-            """
-            pickup p1 single-coil
-            pickup p2 single-coil-cover
-            pickup p3 humbucker
-            pickup p4 humbucker-4
-            pot v1 250k audio
-            pot v2 mini 250k audio
-            pot v3 push-pull 250k audio
-            pot v4 concentric 250k audio
-            pot v5 blend 250k
-            switch s1 lever-3way
-            switch s2 lever-4way
-            switch s3 lever-5way
-            switch s4 lever-5way-4pole
-            switch s5 toggle-3way
-            switch s6 spdt
-            switch s7 dpdt
-            switch s8 slide-dpdt
-            switch s9 rotary-1x6
-            switch s10 rotary-2x6
-            switch s11 rotary-1x12
-            button b1 momentary
-            jack j1 mono
-            jack j2 stereo
-            jack j3 mono-switched
-            cap c1 47n
-            resistor r1 150k
-            inductor l1 1H
-            battery cell 9V
-            preamp pre buffer
-            metal plate
-            """
-        );
+    /// <summary>Declared so that nothing is wrong with the line.</summary>
+    private static Face FaceOfA(string kind, string model)
+    {
+        var text = new SourceText("part.wiring", DeclaredParts.Line(kind, model));
+        var bound = Binder.Bind(Parser.Parse(text), NoSources.Instance);
+        Assert.Empty(bound.Findings);
+        return Assert.Single(FaceBuilder.BuildFaces(bound.Circuit!));
+    }
 
     private static bool IsIn(Box box, Point at) =>
         at.X > box.X && at.X < box.Right && at.Y > box.Y && at.Y < box.Bottom;
@@ -193,27 +170,24 @@ public class FaceTests
     }
 
     /// <summary>A wire to a lug at the rim must not have to come over the part itself.</summary>
-    [Fact]
-    public void Faces_OfAllStandardParts_LetNoOuterLugOutThroughTheBody()
+    [Theory, MemberData(nameof(DeclaredParts.Rows), MemberType = typeof(DeclaredParts))]
+    public void Face_OfAStandardPart_LetsNoOuterLugOutThroughTheBody(string kind, string model)
     {
-        foreach (var definition in StandardParts.Catalogue.Definitions)
+        var face = FaceOfA(kind, model);
+        foreach (var lug in face.Lugs.Where(lug => !IsInside(face.Layout.Body[0], lug.At)))
         {
-            var face = FaceBuilder.BuildFaces(Drawings.CircuitOf($"{definition.Kind} it {definition.Model}"))[0];
-            foreach (var lug in face.Lugs.Where(lug => !IsInside(face.Layout.Body[0], lug.At)))
+            foreach (var exit in lug.Exits)
             {
-                foreach (var exit in lug.Exits)
+                var step = exit switch
                 {
-                    var step = exit switch
-                    {
-                        Side.North => new Point(0, -0.5),
-                        Side.East => new Point(0.5, 0),
-                        Side.South => new Point(0, 0.5),
-                        _ => new Point(-0.5, 0),
-                    };
-                    for (var (at, n) = (lug.At, 0); n < 400; (at, n) = (at + step, n + 1))
-                    {
-                        Assert.False(IsInside(face.Layout.Body[0], at), $"{definition.Model} {lug.Label} {exit}");
-                    }
+                    Side.North => new Point(0, -0.5),
+                    Side.East => new Point(0.5, 0),
+                    Side.South => new Point(0, 0.5),
+                    _ => new Point(-0.5, 0),
+                };
+                for (var (at, n) = (lug.At, 0); n < 400; (at, n) = (at + step, n + 1))
+                {
+                    Assert.False(IsInside(face.Layout.Body[0], at), $"{lug.Label} {exit}");
                 }
             }
         }

@@ -236,14 +236,14 @@ internal sealed class LayoutMeasure
 
     private List<Point> SharedEnds(Wire one, Wire two)
     {
-        var ends = new List<Point>();
+        var shared = new List<Point>();
         foreach (var a in new[] { (one.Routed.Wire.From, one.Start), (one.Routed.Wire.To, one.End) })
         {
             foreach (var b in new[] { (two.Routed.Wire.From, two.Start), (two.Routed.Wire.To, two.End) })
             {
                 if (a.Item1 == b.Item1 && Apart(a.Item2, b.Item2) < 1e-6)
                 {
-                    ends.Add(a.Item2);
+                    shared.Add(a.Item2);
                 }
             }
         }
@@ -253,11 +253,11 @@ internal sealed class LayoutMeasure
         {
             if (tail.Routed.Wire.From.Length == 0 && other.Pieces.Any(piece => Apart(tail.Start, piece) < 1e-6))
             {
-                ends.Add(tail.Start);
+                shared.Add(tail.Start);
             }
         }
 
-        return ends;
+        return shared;
     }
 
     /// <summary>Where two pieces properly cross or one ends on the other's inside.</summary>

@@ -2,8 +2,8 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
-using WireText.Parts;
 using WireText.Testing;
+using WireText.Tests.Parts;
 
 namespace WireText.Tests.Drawing.Pictures;
 
@@ -14,16 +14,18 @@ public class LugLabelTests
 
     public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
-    public static TheoryData<string, string> StandardLooks =>
-        Rows.Of(StandardParts.Catalogue.Definitions.Select(definition => (definition.Kind, definition.Model)));
-
     [Theory, MemberData(nameof(Examples))]
-    public void LugLabels_OfAnExample_StandByTheirOwnLugs(string example) =>
-        AssertOwnLugs(Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example))));
+    public void LugLabels_OfAnExample_StandByTheirOwnLugs(string example)
+    {
+        var picture = Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example)));
 
-    [Theory, MemberData(nameof(StandardLooks))]
+        Assert.NotEmpty(LabelsOf([.. All(picture.Items)]));
+        AssertOwnLugs(picture);
+    }
+
+    [Theory, MemberData(nameof(DeclaredParts.Rows), MemberType = typeof(DeclaredParts))]
     public void LugLabels_OfAStandardPart_StandByTheirOwnLugs(string kind, string model) =>
-        AssertOwnLugs(Drawings.PictureOf($"{kind} it {model}"));
+        AssertOwnLugs(Drawings.PictureOf(DeclaredParts.Line(kind, model)));
 
     [Theory, MemberData(nameof(Examples))]
     public void LugLabels_OfAnExample_LieUnderNoWire(string example)
@@ -32,7 +34,7 @@ public class LugLabelTests
         var items = All(Drawings.PictureOf(text, effort: LayoutEffort.Full).Items).ToList();
         var cores = items.Where(found => found.Item is PathShape { Class: "core" }).ToList();
         Assert.NotEmpty(cores);
-        foreach (var label in LabelsOf(items))
+        foreach (var label in Every.Of(LabelsOf(items)))
         {
             foreach (var (_, _, core) in cores)
             {
@@ -47,7 +49,7 @@ public class LugLabelTests
         var items = All(Drawings.PictureOf(File.ReadAllText(Repository.PathOf("examples", example))).Items).ToList();
         var coils = items.Select(found => found.Item).OfType<RectangleShape>().Where(item => item.Class == "coil");
         Assert.NotEmpty(coils);
-        foreach (var label in LabelsOf(items))
+        foreach (var label in Every.Of(LabelsOf(items)))
         {
             Assert.DoesNotContain(
                 coils,
