@@ -16,7 +16,6 @@ public class ResponseBenchmarks
 {
     private Network network = null!;
     private Situation[] situations = [];
-    private DialSetting dials = null!;
 
     public static IEnumerable<string> Examples =>
         Repository.Examples.Select(path => Path.GetFileNameWithoutExtension(path));
@@ -30,7 +29,6 @@ public class ResponseBenchmarks
         var source = new SourceText(Example, File.ReadAllText(Repository.PathOf("examples", $"{Example}.wiring")));
         network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
         situations = [.. SituationTree.Of(network).Situations];
-        dials = DialSetting.Rest(network);
     }
 
     /// <summary>From the positions of the controls to levels.</summary>
@@ -40,7 +38,7 @@ public class ResponseBenchmarks
         var sum = 0.0;
         foreach (var situation in situations)
         {
-            var live = LiveNetwork.Of(network, situation.Positions.AsSpan(), dials);
+            var live = LiveNetwork.Of(network, situation.State);
             sum += StringResponse.Of(network.Circuit, live)?.DecibelsAt(ResponseStudy.Hertz.AsSpan())?[0] ?? 0;
         }
 

@@ -4,6 +4,7 @@ using System.Text;
 using BenchmarkDotNet.Attributes;
 using MathNet.Numerics.LinearAlgebra.Complex;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Solving;
@@ -32,11 +33,8 @@ public class SolverBenchmarks
     public void Build()
     {
         var source = new SourceText("ladder", Ladder());
-        network = LiveNetwork.Of(
-            Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!,
-            [],
-            DialSetting.At(Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!, [])
-        );
+        var ladder = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
+        network = LiveNetwork.Of(ladder, State.Rest(ladder.Circuit));
         if (network.NodeCount != Nodes + 1)
         {
             throw new InvalidOperationException($"{network.NodeCount} nodes with the sleeve");

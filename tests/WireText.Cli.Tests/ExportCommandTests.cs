@@ -1,7 +1,7 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
-using WireText.Electrical.States;
 using WireText.Testing;
 using WireText.Tests.Output;
 using WireText.Text;
@@ -132,7 +132,7 @@ public sealed class ExportCommandTests : IDisposable
         var source = new SourceText(Example, File.ReadAllText(Example));
         var network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
         var state = StateReader.Read(network.Circuit, text).Value!;
-        var live = LiveNetwork.Of(network, state.Positions.AsSpan(), state.DialsOf(network));
+        var live = LiveNetwork.Of(network, state);
         return StringResponse.Of(network.Circuit, live)!.DecibelsAt(hertz)!.Value;
     }
 }

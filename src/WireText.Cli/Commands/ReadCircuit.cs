@@ -1,9 +1,9 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Cli.Hosting;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Electrical.Networks;
-using WireText.Electrical.States;
 using WireText.Output;
 
 namespace WireText.Cli.Commands;
@@ -54,11 +54,11 @@ internal sealed class ReadCircuit
     }
 
     /// <summary>The state that a text says; everything at rest when there is none.</summary>
-    public CircuitState StateAt(string? text)
+    public State StateAt(string? text)
     {
         if (text is null)
         {
-            return CircuitState.Rest(Circuit);
+            return State.Rest(Circuit);
         }
 
         var read = StateReader.Read(Circuit, text);

@@ -1,3 +1,4 @@
+using WireText.Text;
 using System.CommandLine;
 using System.Text;
 using WireText.Cli.Arguments;
@@ -6,7 +7,7 @@ using WireText.Cli.Storage;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Responses;
-using WireText.Electrical.States;
+using WireText.Circuits.States;
 using WireText.Output;
 using WireText.Raster;
 
@@ -76,7 +77,7 @@ internal sealed class ResponseCommand : Command
         return pixels is not null && written != OutputFormat.Png
             ? throw new CannotException("--width is for a PNG; add --format png or name a .png with -o")
             : new Request(
-                parsed.GetValue(at) is { Length: > 0 } states ? states : [StateReader.RestWord],
+                parsed.GetValue(at) is { Length: > 0 } states ? states : [StateText.RestWord],
                 parsed.GetValue(sweep) ?? [],
                 parsed.GetValue(whatIf) ?? [],
                 written,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Mutes;
@@ -119,30 +120,21 @@ public sealed class CheckContext
     public Subject Subject(int lug) => Text.Subject.Lug(Circuit.NameOf(lug));
 
     /// <summary>The name of a control's position as it is written: <c>sel=both</c>.</summary>
-    public string PositionName(int control, int position) =>
-        $"{Circuit.Controls[control].Name}={Circuit.Controls[control].Positions[position].Name}";
+    public string PositionName(int control, int position) => StateText.Of(Circuit.Controls[control], position);
 
     /// <summary>The controls that a situation asks, plugs left out.</summary>
-    public IEnumerable<Control> Stated(ImmutableArray<int> positions) =>
-        Circuit.Controls.Where(control => !control.IsPlug && positions[control.Index] != Situation.Any);
+    public IEnumerable<Control> Stated(State state) => StateText.Stated(Circuit, state);
 
     /// <summary>A situation in words, with <c> at </c> before it; empty where no control is asked.</summary>
-    public string AtText(ImmutableArray<int> positions)
-    {
-        var names = Stated(positions).Select(control => PositionName(control.Index, positions[control.Index])).ToList();
-        return names.Count == 0 ? "" : " at " + string.Join(' ', names);
-    }
+    public string AtText(State state) =>
+        StateText.OfStated(Circuit, state) is { Length: > 0 } words ? " at " + words : "";
 
     /// <summary>What a situation asks, for a drawing to mark.</summary>
-    public IEnumerable<Subject> StatedSubjects(ImmutableArray<int> positions) =>
-        Stated(positions)
-            .Select(control => Text.Subject.Position(control.Name, control.Positions[positions[control.Index]].Name));
+    public IEnumerable<Subject> StatedSubjects(State state) =>
+        Stated(state).Select(control => Text.Subject.Position(control.Name, StateText.PositionOf(control, state)));
 
     /// <summary>True when some state that an expectation means belongs to the situation.</summary>
-    public static bool Covers(Expectation expectation, Situation situation) =>
-        Enumerable
-            .Range(0, expectation.Positions.Length)
-            .All(control => expectation.Positions[control] is not { } position || situation.Allows(control, position));
+    public static bool Covers(Expectation expectation, Situation situation) => expectation.State.Meets(situation.State);
 
     /// <summary>Where a control is declared: the name of its part.</summary>
     public SourceLocation PlaceOf(Control control) => Circuit.Parts[control.Part].NameAt;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
@@ -8,7 +9,7 @@ namespace WireText.Checks;
 /// <summary>A smallest set of positions in which nothing ever sounds, always for one reason, while others sound.</summary>
 /// <param name="Positions">One, two or three controls with a position each.</param>
 /// <param name="State">One situation of these, to look for a wire to blame in.</param>
-internal sealed record SilentPositions(ImmutableArray<(int Control, int Position)> Positions, ImmutableArray<int> State)
+internal sealed record SilentPositions(ImmutableArray<(int Control, int Position)> Positions, State State)
 {
     /// <summary>More controls than this together are nothing that a person would look for. Chosen.</summary>
     private const int MaxControls = 3;
@@ -59,7 +60,7 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
             // What a smaller set explains needs no larger one.
             foreach (var i in silenced.ToList())
             {
-                var state = outcomes.Situations[i].Positions;
+                var state = outcomes.Situations[i].State;
                 foreach (var set in SetsOf(context, state, size))
                 {
                     if (!silenced.Contains(i) || tried.Count >= TriedLimit || !tried.Add(string.Join(' ', set)))
@@ -88,22 +89,22 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
         && outcomes.AtRest[situation] != StructuralOutcome.Short;
 
     private static bool Allows(Situation situation, List<(int Control, int Position)> set) =>
-        set.TrueForAll(at => situation.Allows(at.Control, at.Position));
+        set.TrueForAll(at => situation.State.Allows(at.Control, at.Position));
 
     private static bool IsMuted(CheckContext context, Situation situation) =>
-        context.Mutes.Any(mute => mute.Silences(situation.Positions[mute.Control]));
+        context.Mutes.Any(mute => mute.IsIn(situation.State));
 
     /// <summary>True when an <c>expect</c> says that silence is meant there.</summary>
     private static bool IsClaimedSilent(Circuit circuit, ImmutableArray<(int Control, int Position)> set) =>
         circuit.Expectations.Any(expectation =>
             expectation.Claims.Any(claim => claim is SilenceClaim)
-            && set.All(at => expectation.Positions[at.Control] is not { } named || named == at.Position)
-            && set.Any(at => expectation.Positions[at.Control] == at.Position)
+            && set.All(at => expectation.State.Allows(at.Control, at.Position))
+            && set.Any(at => expectation.State[at.Control] == at.Position)
         );
 
     private static bool IsSwitchedOff(CheckContext context, SilentPositions silent) =>
         silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
-        && Supply.PoweredAmplifiers(context.Network!, silent.State.AsSpan()).Count
+        && Supply.PoweredAmplifiers(context.Network!, silent.State).Count
             < context.Circuit.Elements.Count(element => element is Amplifier);
 
     private static bool IsNamedSilent(CheckContext context, int control, int position) =>
@@ -113,20 +114,10 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
         );
 
     /// <summary>Every choice of so many of the positions that a situation states, plugs and mutes left out.</summary>
-    private static IEnumerable<List<(int Control, int Position)>> SetsOf(
-        CheckContext context,
-        ImmutableArray<int> state,
-        int size
-    )
+    private static IEnumerable<List<(int Control, int Position)>> SetsOf(CheckContext context, State state, int size)
     {
-        var stated = Enumerable
-            .Range(0, state.Length)
-            .Where(control =>
-                state[control] != Situation.Any
-                && !context.Circuit.Controls[control].IsPlug
-                && context.MuteOf(control) is null
-            )
-            .Select(control => (Control: control, Position: state[control]))
+        var stated = state
+            .Stated.Where(at => !context.Circuit.Controls[at.Control].IsPlug && context.MuteOf(at.Control) is null)
             .ToList();
         return Choose(stated, size, from: 0);
     }

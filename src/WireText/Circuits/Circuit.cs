@@ -60,6 +60,12 @@ public sealed record Circuit
 
     public Part? FindPart(string name) =>
         Parts.FirstOrDefault(part => string.Equals(part.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    public Control? FindControl(string name) =>
+        Controls.FirstOrDefault(control => string.Equals(control.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    public Dial? FindDial(string name) =>
+        Dials.FirstOrDefault(dial => string.Equals(dial.Name, name, StringComparison.OrdinalIgnoreCase));
 }
 
 /// <summary>A jack's contacts, as indices into <see cref="Circuit.Lugs"/>.</summary>

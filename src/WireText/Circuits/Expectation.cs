@@ -1,26 +1,12 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Circuits;
 
 /// <summary>What the author says must be true in a state: an <c>expect</c> line.</summary>
-/// <param name="Positions">
-/// For each control of the circuit the index of its position; null where each of its positions is meant.
-/// </param>
-/// <param name="Travels">For each dial of the circuit, 0 to 10.</param>
-/// <param name="Named">The controls and dials that the line names, as written: <c>sel=both</c>; empty for <c>rest</c>.</param>
-public sealed record Expectation(
-    ImmutableArray<int?> Positions,
-    ImmutableArray<double> Travels,
-    ImmutableArray<string> Named,
-    ImmutableArray<Claim> Claims,
-    SourceLocation DeclaredAt
-)
-{
-    /// <summary>True when the line says where this control or dial stands, or that each of its positions is meant.</summary>
-    public bool Names(string setting) =>
-        Named.Any(named => named.StartsWith(setting + "=", StringComparison.OrdinalIgnoreCase));
-}
+/// <param name="State">What is meant, with the controls and dials that the line names, as written; any where each position is meant.</param>
+public sealed record Expectation(State State, ImmutableArray<Claim> Claims, SourceLocation DeclaredAt);
 
 /// <summary>One thing that must be true.</summary>
 /// <param name="DeclaredAt">The claim's own text.</param>

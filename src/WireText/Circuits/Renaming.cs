@@ -28,14 +28,13 @@ public static class Renaming
         };
 
         Expectation Moved(Expectation expectation) =>
-            expectation.Positions[control] is not { } position
-                ? expectation
-                : expectation with
+            expectation.State is var state && state[control] is { } position
+                ? expectation with
                 {
-                    Positions = expectation.Positions.SetItem(
-                        control,
-                        expectation.Names(old.Name) ? order.IndexOf(position) : renamed.Rest
-                    ),
-                };
+                    State = state
+                        .At(control, state.Names(old.Name) ? order.IndexOf(position) : renamed.Rest)
+                        .Saying(state.Named),
+                }
+                : expectation;
     }
 }

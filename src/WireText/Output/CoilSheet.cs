@@ -196,15 +196,15 @@ internal sealed record CoilSheet(
 
     /// <summary>True when the meter's reading of a row rests on an assumed resistance.</summary>
     public static bool IsReadingAssumed(PositionRow row) =>
-        row.State.Reading is { Kind: ReadingKind.Value }
+        row.Analysis.Reading is { Kind: ReadingKind.Value }
         && LiveCoils(row).Any(coil => coil.Origins.Ohms == ValueOrigin.Assumed);
 
     /// <summary>True when the peak of a row rests on an assumed inductance or capacitance.</summary>
     public static bool IsPeakAssumed(PositionRow row) =>
-        row.State.Resonance is not null && LiveCoils(row).Any(IsResonanceAssumed);
+        row.Analysis.Resonance is not null && LiveCoils(row).Any(IsResonanceAssumed);
 
     private static IEnumerable<Coil> LiveCoils(PositionRow row) =>
-        row.State.Coils.Where(coil => coil.Place == CoilPlace.Live).Select(coil => coil.Coil);
+        row.Analysis.Coils.Where(coil => coil.Place == CoilPlace.Live).Select(coil => coil.Coil);
 
     private static bool IsAssumed(Coil coil) =>
         coil.Origins is var from

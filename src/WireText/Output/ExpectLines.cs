@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
@@ -28,12 +29,12 @@ public static class ExpectLines
         ImmutableArray<double> rest = [.. circuit.Dials.Select(dial => dial.Rest)];
         foreach (var row in PositionSheet.RowsOf(table))
         {
-            int[] state = [.. circuit.Controls.Select(control => PositionIn(row, control))];
-            var before = analyst.Analyse(state, DialSetting.Rest(analyst.Network));
+            var state = row.State.Settled(circuit);
+            var before = analyst.Analyse(state);
             Append(text, SettingsOf(circuit, row), ClaimsOf(circuit, before));
             foreach (var travels in Turned(rest).Where(_ => before.Outcome == Outcome.Sound))
             {
-                var there = analyst.Analyse(state, DialSetting.At(analyst.Network, travels));
+                var there = analyst.Analyse(state.At(travels));
                 if (Printed(circuit, there) != Printed(circuit, before))
                 {
                     var turned = circuit
@@ -54,13 +55,10 @@ public static class ExpectLines
         return each.Concat(rest.Length > 1 ? all : []).Where(travels => !travels.SequenceEqual(rest));
     }
 
-    private static int PositionIn(PositionRow row, Control control) =>
-        row.Positions[control.Index] == Situation.Any ? control.Rest : row.Positions[control.Index];
-
     private static IEnumerable<string> SettingsOf(Circuit circuit, PositionRow row) =>
-        circuit
-            .Controls.Where(control => !control.IsPlug && row.Positions[control.Index] != Situation.Any)
-            .Select(control => $"{control.Name}={PositionSheet.PositionOf(control, row)}");
+        StateText
+            .Stated(circuit, row.State)
+            .Select(control => $"{control.Name}={StateText.PositionOf(control, row.State)}");
 
     private static IEnumerable<string> ClaimsOf(Circuit circuit, StateAnalysis there, StateAnalysis? before = null)
     {

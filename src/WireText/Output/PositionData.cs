@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -70,7 +71,7 @@ public static class PositionData
             foreach (var bare in table.BareReadings)
             {
                 json.WriteStartObject();
-                WritePositions(json, table.Circuit, bare.Positions);
+                WritePositions(json, table.Circuit, bare.State);
                 Write(json, bare.Reading);
                 json.WriteEndObject();
             }
@@ -103,17 +104,17 @@ public static class PositionData
 
     private static void Write(Utf8JsonWriter json, Circuit circuit, PositionRow row)
     {
-        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
+        var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);
         json.WriteStartObject();
-        WritePositions(json, circuit, row.Positions);
+        WritePositions(json, circuit, row.State);
         json.WriteString("heard", row.WhatIsHeard(circuit));
-        json.WriteString("outcome", WordFor(row.State.Outcome));
+        json.WriteString("outcome", WordFor(row.Analysis.Outcome));
         WriteFigure(json, "levelDecibels", row.LevelDecibels);
         json.WriteString("hum", isSound && sound.Hum is { } hum ? WordFor(hum.Word) : null);
         WriteFigure(json, "humDecibels", isSound ? sound.Hum?.ResidueDecibels : null);
-        Write(json, row.State.Reading);
-        WriteFigure(json, "peakHertz", row.State.Resonance?.Hertz);
-        WriteFigure(json, "peakDecibels", sound.IsThin ? null : row.State.Resonance?.HeightDecibels);
+        Write(json, row.Analysis.Reading);
+        WriteFigure(json, "peakHertz", row.Analysis.Resonance?.Hertz);
+        WriteFigure(json, "peakDecibels", sound.IsThin ? null : row.Analysis.Resonance?.HeightDecibels);
         json.WriteBoolean("assumed", IsAssumed(row));
         json.WriteStartArray("notes");
         foreach (var note in PositionSheet.NotesOf(row))
@@ -125,16 +126,12 @@ public static class PositionData
         json.WriteEndObject();
     }
 
-    private static void WritePositions(Utf8JsonWriter json, Circuit circuit, IReadOnlyList<int> positions)
+    private static void WritePositions(Utf8JsonWriter json, Circuit circuit, State state)
     {
         json.WriteStartObject("positions");
         foreach (var control in circuit.Controls.Where(control => !control.IsPlug))
         {
-            var position = positions[control.Index];
-            json.WriteString(
-                control.Name,
-                position == Situation.Any ? PositionSheet.Any : control.Positions[position].Name
-            );
+            json.WriteString(control.Name, StateText.PositionOf(control, state));
         }
 
         json.WriteEndObject();
@@ -151,27 +148,27 @@ public static class PositionData
 
     private static IEnumerable<string> Cells(PositionTable table, PositionRow row)
     {
-        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
-        var isNone = row.State.Reading is { Kind: ReadingKind.None };
+        var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);
+        var isNone = row.Analysis.Reading is { Kind: ReadingKind.None };
         return
         [
             row.WhatIsHeard(table.Circuit),
-            WordFor(row.State.Outcome),
+            WordFor(row.Analysis.Outcome),
             Figure(row.LevelDecibels),
             isSound && sound.Hum is { } hum ? WordFor(hum.Word) : "",
             Figure(isSound ? sound.Hum?.ResidueDecibels : null),
-            isNone ? "none" : Figure(row.State.Reading?.Ohms),
-            isNone ? "none" : Figure(row.State.Reading?.Least),
-            isNone ? "none" : Figure(row.State.Reading?.Most),
-            Figure(row.State.Resonance?.Hertz),
-            Figure(sound.IsThin ? null : row.State.Resonance?.HeightDecibels),
+            isNone ? "none" : Figure(row.Analysis.Reading?.Ohms),
+            isNone ? "none" : Figure(row.Analysis.Reading?.Least),
+            isNone ? "none" : Figure(row.Analysis.Reading?.Most),
+            Figure(row.Analysis.Resonance?.Hertz),
+            Figure(sound.IsThin ? null : row.Analysis.Resonance?.HeightDecibels),
             IsAssumed(row) ? "yes" : "no",
             string.Join("; ", PositionSheet.NotesOf(row)),
         ];
     }
 
     private static bool IsAssumed(PositionRow row) =>
-        row.State.Outcome == Outcome.Sound && (row.State.Sound.IsPhaseAssumed || row.State.Sound.IsHumAssumed);
+        row.Analysis.Outcome == Outcome.Sound && (row.Analysis.Sound.IsPhaseAssumed || row.Analysis.Sound.IsHumAssumed);
 
     private static string WordFor(Outcome outcome) =>
         outcome switch

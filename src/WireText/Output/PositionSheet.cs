@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -19,8 +20,6 @@ internal sealed record PositionSheet(
 )
 {
     /// <summary>How a control that makes no difference is said to stand, as in the language.</summary>
-    public const string Any = "any";
-
     /// <summary>What parts the notes of a row from what is heard.</summary>
     public const string NoteMark = "; ";
 
@@ -51,13 +50,12 @@ internal sealed record PositionSheet(
     public static IEnumerable<PositionRow> RowsOf(PositionTable table) =>
         table.Rows.Concat(table.Local.SelectMany(local => local.Rows));
 
-    public static string PositionOf(Control control, PositionRow row) =>
-        row.Positions[control.Index] == Situation.Any ? Any : control.Positions[row.Positions[control.Index]].Name;
+    public static string PositionOf(Control control, PositionRow row) => StateText.PositionOf(control, row.State);
 
     /// <summary>What is heard and what else is to be known of a row.</summary>
     public static IEnumerable<string> NotesOf(PositionRow row)
     {
-        if (row.State.Sound.IsThin)
+        if (row.Analysis.Sound.IsThin)
         {
             yield return "cancels in the model: real strings leave a thin sound";
         }
@@ -67,9 +65,9 @@ internal sealed record PositionSheet(
             yield return $"{coil.Name} hangs on the signal by one end: an antenna";
         }
 
-        if (Math.Abs(row.State.JackVolts ?? 0) > Thresholds.JackVolts)
+        if (Math.Abs(row.Analysis.JackVolts ?? 0) > Thresholds.JackVolts)
         {
-            yield return $"direct voltage at the tip: {ValueText.Figure(row.State.JackVolts!.Value, Unit.Volt)}";
+            yield return $"direct voltage at the tip: {ValueText.Figure(row.Analysis.JackVolts!.Value, Unit.Volt)}";
         }
     }
 
@@ -93,7 +91,7 @@ internal sealed record PositionSheet(
 
     private static ImmutableArray<string> Cells(Circuit circuit, List<Control> columns, PositionRow row)
     {
-        var (sound, isSound) = (row.State.Sound, row.State.Outcome == Outcome.Sound);
+        var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);
         return
         [
             .. columns.Select(control => PositionOf(control, row)),
@@ -103,7 +101,7 @@ internal sealed record PositionSheet(
             ),
             row.LevelDecibels is { } level ? $"{Signed(level, "0.0")} dB" : Nothing,
             isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? Mark : "") : Nothing,
-            row.State.Reading is { } reading
+            row.Analysis.Reading is { } reading
                 ? ReadingOf(reading) + (CoilSheet.IsReadingAssumed(row) ? Mark : "")
                 : "not computed",
             isSound ? PeakOf(row) + (CoilSheet.IsPeakAssumed(row) ? Mark : "") : Nothing,
@@ -111,9 +109,9 @@ internal sealed record PositionSheet(
     }
 
     private static string PeakOf(PositionRow row) =>
-        row.State.Resonance is not { } peak ? "none"
+        row.Analysis.Resonance is not { } peak ? "none"
         // Where the low strings cancel, a height over them means nothing.
-        : row.State.Sound.IsThin ? ValueText.Figure(peak.Hertz, Unit.Hertz)
+        : row.Analysis.Sound.IsThin ? ValueText.Figure(peak.Hertz, Unit.Hertz)
         : $"{ValueText.Figure(peak.Hertz, Unit.Hertz)}, {Signed(peak.HeightDecibels, "+0.0")} dB";
 
     private static string Band(Reading reading)
@@ -165,15 +163,12 @@ internal sealed record PositionSheet(
 
     private static string CubeOf(Circuit circuit, BareReading bare)
     {
-        var words = circuit
-            .Controls.Where(control => !control.IsPlug && bare.Positions[control.Index] != Situation.Any)
-            .Select(control => $"{control.Name}={control.Positions[bare.Positions[control.Index]].Name}")
-            .ToList();
-        return words.Count == 0 ? "" : $" at {string.Join(" ", words)}";
+        var words = StateText.OfStated(circuit, bare.State);
+        return words.Length == 0 ? "" : $" at {words}";
     }
 
     private static List<string> AssumedCoils(PositionTable table) =>
-        RowsOf(table).Any(row => row.State.Sound.IsPhaseAssumed || row.State.Sound.IsHumAssumed)
+        RowsOf(table).Any(row => row.Analysis.Sound.IsPhaseAssumed || row.Analysis.Sound.IsHumAssumed)
             ?
             [
                 .. table

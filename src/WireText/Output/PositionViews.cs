@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
-using WireText.Electrical.States;
 using WireText.Electrical.Traces;
 
 namespace WireText.Output;
@@ -17,9 +17,10 @@ public static class PositionViews
     private static SheetView ViewOf(Network network, PositionTable table, PositionRow row)
     {
         var circuit = network.Circuit;
-        var state = circuit
-            .Controls.Where(control => row.Positions[control.Index] != Situation.Any && !control.IsPlug)
-            .Aggregate(CircuitState.Rest(circuit), (made, control) => made.With(control, row.Positions[control.Index]));
-        return new SheetView(state.InWords, row.WhatIsHeard(circuit), Trace.OfState(network, state));
+        var state = row
+            .State.Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
+            .Where(at => !at.Control.IsPlug)
+            .Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
+        return new SheetView(StateText.AsSaid(state), row.WhatIsHeard(circuit), Trace.OfState(network, state));
     }
 }

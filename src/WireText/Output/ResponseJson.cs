@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
 
@@ -46,7 +47,7 @@ public static class ResponseJson
         json.WriteStartObject("positions");
         foreach (var control in circuit.Controls)
         {
-            json.WriteString(control.Name, control.Positions[curve.State.Positions[control.Index]].Name);
+            json.WriteString(control.Name, StateText.PositionOf(control, curve.State));
         }
 
         json.WriteEndObject();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Output;
@@ -15,10 +16,10 @@ internal sealed class SpiceNames
     private readonly SortedDictionary<int, string> nodes = [];
     private readonly string[] elements;
 
-    public SpiceNames(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    public SpiceNames(Network network, State state)
     {
         this.network = network;
-        nodeOf = network.AtTheDials(positions, dials);
+        nodeOf = network.AtTheDials(state);
         var output = network.Circuit.Outputs[0];
         nodes.Add(nodeOf[network.Sleeve], Ground);
         if (nodeOf[network.Tip] != nodeOf[network.Sleeve])
@@ -27,7 +28,7 @@ internal sealed class SpiceNames
         }
 
         Tip = nodes[nodeOf[network.Tip]];
-        NameJoined(dials);
+        NameJoined(network.DialsOf(state));
         elements = [.. network.Branches.Select(branch => Unique(PlainName(branch)))];
     }
 

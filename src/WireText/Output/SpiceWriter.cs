@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -22,12 +23,12 @@ public static class SpiceWriter
     /// The whole deck: the circuit, an AC sweep with every string coil driven, and the level at the tip as a table in
     /// <c>response.txt</c>. Where tip and sleeve are joined there is nothing to sweep, and the deck says so.
     /// </summary>
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static string Write(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    /// <param name="state">A control at any stays open.</param>
+    public static string Write(Network network, State state)
     {
-        var names = new SpiceNames(network, positions, dials);
+        var names = new SpiceNames(network, state);
         var deck = new StringBuilder();
-        deck.Append(WriteCircuit(network, positions, dials));
+        deck.Append(WriteCircuit(network, state));
         deck.Append(".control\n");
         if (names.IsShort)
         {
@@ -49,14 +50,15 @@ public static class SpiceWriter
     }
 
     /// <summary>The circuit alone, for those who add their own analysis: title, elements and load.</summary>
-    public static string WriteCircuit(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    public static string WriteCircuit(Network network, State state)
     {
         var circuit = network.Circuit;
-        var names = new SpiceNames(network, positions, dials);
-        var powered = Supply.PoweredAmplifiers(network, positions);
+        var names = new SpiceNames(network, state);
+        var powered = Supply.PoweredAmplifiers(network, state);
         var deck = new StringBuilder();
         deck.Append(CultureInfo.InvariantCulture, $"* {OneLine(circuit.Title ?? "circuit")}\n");
-        WriteState(deck, circuit, positions, dials);
+        var dials = network.DialsOf(state);
+        WriteState(deck, circuit, state);
         names.WriteNodes(deck);
         foreach (var branch in network.Branches)
         {
@@ -76,18 +78,16 @@ public static class SpiceWriter
         return deck.ToString();
     }
 
-    private static void WriteState(StringBuilder deck, Circuit circuit, ReadOnlySpan<int> positions, DialSetting dials)
+    private static void WriteState(StringBuilder deck, Circuit circuit, State state)
     {
-        for (var i = 0; i < circuit.Controls.Length; i++)
+        foreach (var control in circuit.Controls)
         {
-            var control = circuit.Controls[i];
-            var position = positions[i] == Situation.Any ? "any" : control.Positions[positions[i]].Name;
-            deck.Append(CultureInfo.InvariantCulture, $"* {control.Name}={position}\n");
+            deck.Append(CultureInfo.InvariantCulture, $"* {control.Name}={StateText.PositionOf(control, state)}\n");
         }
 
         foreach (var dial in circuit.Dials)
         {
-            deck.Append(CultureInfo.InvariantCulture, $"* {dial.Name}={Number(dials.Travels[dial.Index])}\n");
+            deck.Append(CultureInfo.InvariantCulture, $"* {dial.Name}={Number(state.Travels[dial.Index])}\n");
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
@@ -15,18 +16,15 @@ internal sealed class Bench
     {
         Circuit = circuit;
         Network = Network.Of(circuit) ?? throw new ArgumentException("the circuit has no jack", nameof(circuit));
-        State = [.. circuit.Controls.Select(control => control.Rest)];
-        Dials = DialSetting.Rest(Network);
+        State = State.Rest(circuit);
     }
 
     public Circuit Circuit { get; }
 
     public Network Network { get; }
 
-    /// <summary>A position for each control; all at rest to begin with.</summary>
-    public int[] State { get; }
-
-    public DialSetting Dials { get; private set; }
+    /// <summary>Everything at rest to begin with.</summary>
+    public State State { get; private set; }
 
     /// <summary>Reads statements parted by line ends or semicolons; each wire of a chain goes to its last lug.</summary>
     public static Bench Of(string text) => new(CompileText(Expand(text)));
@@ -70,41 +68,37 @@ internal sealed class Bench
             }
         );
 
-    /// <summary>Sets controls and dials: <c>sel=2 vol=5</c>. Positions by name.</summary>
+    /// <summary>Sets controls and dials: <c>sel=2 vol=5</c>. Positions by name; dials that are not named rest.</summary>
     public Bench At(string settings)
     {
-        var travels = Circuit.Dials.Select(dial => dial.Rest).ToArray();
+        var state = State.At(State.Rest(Circuit).Travels);
         foreach (var setting in settings.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var (name, value) = (setting.Split('=')[0], setting.Split('=')[1]);
             if (Circuit.Dials.FirstOrDefault(dial => dial.Name == name) is { } dial)
             {
-                travels[dial.Index] = double.Parse(value, System.Globalization.CultureInfo.InvariantCulture);
+                state = state.At(dial, double.Parse(value, System.Globalization.CultureInfo.InvariantCulture));
                 continue;
             }
 
             var control = Circuit.Controls.Single(control => control.Name == name);
-            State[control.Index] = control.Positions.Single(position => position.Name == value).Index(control);
+            var position = control.Positions.Single(position => position.Name == value);
+            state = state.At(control.Index, control.Positions.IndexOf(position));
         }
 
-        Dials = DialSetting.At(Network, [.. travels]);
+        State = state;
         return this;
     }
 
-    public LiveNetwork Live() => LiveNetwork.Of(Network, State, Dials);
+    public LiveNetwork Live() => LiveNetwork.Of(Network, State);
 
-    public JackSound Sound() => JackSound.Of(Network, State, Dials);
+    public JackSound Sound() => JackSound.Of(Network, State);
 
-    public HeardForm Form() => FormFinder.Find(Network, State, Dials, Sound());
+    public HeardForm Form() => FormFinder.Find(Network, State, Sound());
 
-    public Reading Reading() => Ohmmeter.Read(Network, State, Dials)!.Value;
+    public Reading Reading() => Ohmmeter.Read(Network, State)!.Value;
 
     public StringResponse Response() => StringResponse.Of(Circuit, Live())!;
 
     public double[] Decibels(params double[] hertz) => [.. Response().DecibelsAt(hertz)!.Value];
-}
-
-internal static class PositionPlace
-{
-    public static int Index(this Position position, Control control) => control.Positions.IndexOf(position);
 }

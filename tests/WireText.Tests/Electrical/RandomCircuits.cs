@@ -1,4 +1,5 @@
 using CsCheck;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;
@@ -38,19 +39,25 @@ internal static class RandomCircuits
         );
 
     /// <summary>Every state of a network: the product of the positions of all controls.</summary>
-    public static IEnumerable<int[]> StatesOf(Network network)
+    public static IEnumerable<State> StatesOf(Network network)
     {
-        IEnumerable<int[]> states =
-        [
-            [],
-        ];
+        IEnumerable<State> states = [State.Rest(network.Circuit)];
         foreach (var control in network.Circuit.Controls)
         {
             states = states.SelectMany(state =>
-                Enumerable.Range(0, control.Positions.Length).Select(p => (int[])[.. state, p])
+                Enumerable.Range(0, control.Positions.Length).Select(position => state.At(control.Index, position))
             );
         }
 
         return states;
     }
+
+    /// <summary>The state with every control in its last position and the dials at the first of some travels.</summary>
+    public static State LastOf(Network network, IEnumerable<double> travels) =>
+        network
+            .Circuit.Controls.Aggregate(
+                State.Rest(network.Circuit),
+                (state, control) => state.At(control.Index, control.Positions.Length - 1)
+            )
+            .At([.. travels.Take(network.Circuit.Dials.Length)]);
 }

@@ -210,7 +210,7 @@ public class RightVerdictTests
     public void Coil_OutsideTheLivePart_StandsWhereFound(int number, string settings, string coil, CoilPlace place)
     {
         var bench = RightVerdicts.Of(number).At(settings);
-        var places = CoilPlacement.Of(bench.Network, bench.State, bench.Dials);
+        var places = CoilPlacement.Of(bench.Network, bench.State);
 
         Assert.Equal(place, places.Single(entry => entry.Coil.Name == coil).Place);
     }

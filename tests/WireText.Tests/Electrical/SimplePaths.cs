@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;
@@ -5,9 +6,10 @@ namespace WireText.Tests.Electrical;
 /// <summary>The live part from its meaning, by trying every way: an element is live when a simple path from tip to sleeve runs through it.</summary>
 internal static class SimplePaths
 {
-    public static List<int> LiveBranches(Network network, int[] positions, DialSetting dials)
+    public static List<int> LiveBranches(Network network, State state)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
+        var nodeOf = network.AtTheDials(state);
+        var dials = network.DialsOf(state);
         var edges = network
             .Branches.Where(branch => dials.StateOf(branch) != SectionState.Absent)
             .Select(branch => (branch.Index, From: nodeOf[branch.From], To: nodeOf[branch.To]))

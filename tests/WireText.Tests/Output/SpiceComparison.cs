@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Numerics;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -17,9 +19,6 @@ internal static class SpiceComparison
     /// <summary>Lower levels are not looked at, in dB: −80.</summary>
     public const double LowestLevel = -80;
 
-    /// <summary>A situation at a dial setting.</summary>
-    public sealed record State(Situation Situation, DialSetting Dials);
-
     /// <summary>How far the worst gain is off, as a fraction of it, and how many gains there were.</summary>
     public readonly record struct Result(double Worst, string Where, int Gains)
     {
@@ -32,13 +31,13 @@ internal static class SpiceComparison
         [
             .. SituationTree
                 .Of(network)
-                .Situations.SelectMany(situation => DialSettings(network).Select(dials => new State(situation, dials)))
-                .Where(state => !LiveNetwork.Of(network, state.Situation.Positions.AsSpan(), state.Dials).IsShort),
+                .Situations.SelectMany(situation => DialSettings(network.Circuit).Select(situation.State.At))
+                .Where(state => !LiveNetwork.Of(network, state).IsShort),
         ];
 
     public static Ngspice.Deck DeckOf(Network network, State state)
     {
-        var circuit = SpiceWriter.WriteCircuit(network, state.Situation.Positions.AsSpan(), state.Dials);
+        var circuit = SpiceWriter.WriteCircuit(network, state);
         var sources = network
             .Circuit.Elements.OfType<Coil>()
             .Select(SourceOf)
@@ -56,7 +55,7 @@ internal static class SpiceComparison
         IReadOnlyList<(double Hertz, Complex Volts)[]> referee
     )
     {
-        var live = LiveNetwork.Of(ours, state.Situation.Positions.AsSpan(), state.Dials);
+        var live = LiveNetwork.Of(ours, state);
         var coils = ours.Circuit.Elements.OfType<Coil>().ToList();
         var result = new Result(0, "", 0);
         for (var source = 0; source < deck.Sources.Count; source++)
@@ -130,16 +129,14 @@ internal static class SpiceComparison
     private static string SourceOf(Coil coil) =>
         "v_" + coil.Name.Replace('.', '_').Replace('-', '_').ToLowerInvariant();
 
-    private static IEnumerable<DialSetting> DialSettings(Network network)
+    private static IEnumerable<ImmutableArray<double>> DialSettings(Circuit circuit)
     {
-        yield return DialSetting.Rest(network);
-        yield return DialSetting.AllAt(network, 5);
-        foreach (var dial in network.Circuit.Dials)
+        var rest = State.Rest(circuit);
+        yield return rest.Travels;
+        yield return rest.AtAll(5).Travels;
+        foreach (var dial in circuit.Dials)
         {
-            yield return DialSetting.At(
-                network,
-                [.. network.Circuit.Dials.Select(other => other == dial ? 0 : other.Rest)]
-            );
+            yield return rest.At(dial, 0).Travels;
         }
     }
 }

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Output;
 using WireText.Testing;
@@ -103,7 +104,7 @@ public class SpiceWriterTests(ITestOutputHelper output)
         Ngspice.SkipWhereAbsent();
         var bench = BenchOf(name);
 
-        var table = Ngspice.RunAsItIs(SpiceWriter.Write(bench.Network, bench.State, bench.Dials), "response.txt");
+        var table = Ngspice.RunAsItIs(SpiceWriter.Write(bench.Network, bench.State), "response.txt");
 
         // ac dec 133 20 20000 gives 400 points.
         Assert.Equal(400, table.Count);

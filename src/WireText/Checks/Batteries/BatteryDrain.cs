@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Text;
@@ -73,30 +74,26 @@ public sealed class BatteryDrain : ICheck
         }
     }
 
-    private static ImmutableArray<int> Unplugged(Circuit circuit) =>
-        [
-            .. circuit.Controls.Select(control =>
-                control.IsPlug
-                && control.Positions.Select(position => position.Name).ToList().IndexOf(NoPlug) is >= 0 and var none
-                    ? none
-                    : control.Rest
-            ),
-        ];
+    private static State Unplugged(Circuit circuit)
+    {
+        var state = State.Rest(circuit);
+        foreach (var plug in circuit.Controls.Where(control => control.IsPlug))
+        {
+            var none = plug.Positions.Select(position => position.Name).ToList().IndexOf(NoPlug);
+            state = none < 0 ? state : state.At(plug.Index, none);
+        }
 
-    private static bool IsDrawn(Network network, Battery battery, ImmutableArray<int> state) =>
-        BatteryLoop.IsClosed(network, state.AsSpan(), DialSetting.Rest(network), battery);
+        return state;
+    }
+
+    private static bool IsDrawn(Network network, Battery battery, State state) =>
+        BatteryLoop.IsClosed(network, state, battery);
 
     /// <summary>True when some position of a control closes or opens the loop, the others at rest.</summary>
-    private static bool Decides(
-        Network network,
-        Battery battery,
-        ImmutableArray<int> rest,
-        Control control,
-        bool isDrawnAtRest
-    ) =>
+    private static bool Decides(Network network, Battery battery, State rest, Control control, bool isDrawnAtRest) =>
         Enumerable
             .Range(0, control.Positions.Length)
-            .Any(position => IsDrawn(network, battery, rest.SetItem(control.Index, position)) != isDrawnAtRest);
+            .Any(position => IsDrawn(network, battery, rest.At(control.Index, position)) != isDrawnAtRest);
 
     private Finding Report(CheckContext context, Battery battery, List<Control> switches)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
@@ -64,29 +65,26 @@ public sealed class DirectCurrentAtJack : ICheck
             return [];
         }
 
-        var rest = DialSetting.Rest(network);
         var worst = tree
             .Situations.Take(SituationLimit)
-            .Select(situation =>
-                (situation.Positions, Volts: JackVoltage.Of(network, situation.Positions.AsSpan(), rest))
-            )
+            .Select(situation => (situation.State, Volts: JackVoltage.Of(network, situation.State)))
             .Where(found => found.Volts is { } volts && Math.Abs(volts) > Thresholds.JackVolts)
             .OrderByDescending(found => Math.Abs(found.Volts!.Value))
             .FirstOrDefault();
-        return worst.Volts is { } volts ? [Report(context, worst.Positions, volts)] : [];
+        return worst.Volts is { } volts ? [Report(context, worst.State, volts)] : [];
     }
 
-    private Finding Report(CheckContext context, ImmutableArray<int> positions, double volts)
+    private Finding Report(CheckContext context, State state, double volts)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[circuit.Outputs[0].Part];
-        var way = WayOf(context, positions);
+        var way = WayOf(context, state);
         var names = Listing.Of(way.Select(one => one.Name));
         return Description.At(
             part.NameAt,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(volts < 0 ? "−" : "")}{Math.Abs(volts):0.###} V of direct current stand at the tip{context.AtText(positions)}, by way of {names}"
+                $"{(volts < 0 ? "−" : "")}{Math.Abs(volts):0.###} V of direct current stand at the tip{context.AtText(state)}, by way of {names}"
             ),
             "put a capacitor in that way, or take it out",
             [Subject.Part(part.Name), .. way.Select(one => Subject.Part(one.Name))]
@@ -94,9 +92,9 @@ public sealed class DirectCurrentAtJack : ICheck
     }
 
     /// <summary>The parts that the direct current to the tip flows through, in order of declaration.</summary>
-    private static List<Part> WayOf(CheckContext context, ImmutableArray<int> positions)
+    private static List<Part> WayOf(CheckContext context, State state)
     {
-        var live = LiveNetwork.WithSupplies(context.Network!, positions.AsSpan(), DialSetting.Rest(context.Network!));
+        var live = LiveNetwork.WithSupplies(context.Network!, state);
         return
         [
             .. live

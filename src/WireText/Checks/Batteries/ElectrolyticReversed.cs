@@ -1,6 +1,7 @@
 using System.Globalization;
 using WireText.Checks.Values;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Solving;
 using WireText.Text;
 
@@ -58,12 +59,7 @@ public sealed class ElectrolyticReversed : ICheck
             let volts = tree
                 .Situations.Take(SituationLimit)
                 .Select(situation =>
-                    Supply.VoltsBetween(
-                        network,
-                        network.InContact(situation.Positions.AsSpan()),
-                        capacitor.A,
-                        capacitor.B
-                    )
+                    Supply.VoltsBetween(network, network.InContact(situation.State), capacitor.A, capacitor.B)
                 )
                 .Min()
             where volts < 0

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Solving;
 
 namespace WireText.Checks.Batteries;
@@ -21,9 +22,7 @@ internal sealed record SuppliedAmplifier(Amplifier Amplifier, ImmutableArray<dou
                 [
                     .. tree
                         .Situations.Take(SituationLimit)
-                        .Select(situation =>
-                            Supply.VoltsOf(network, network.InContact(situation.Positions.AsSpan()), amplifier)
-                        ),
+                        .Select(situation => Supply.VoltsOf(network, network.InContact(situation.State), amplifier)),
                 ]
             )
             : [];

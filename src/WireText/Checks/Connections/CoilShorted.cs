@@ -82,7 +82,7 @@ public sealed class CoilShorted : ICheck
     private Finding Report(CheckContext context, Part part, List<Coil> shorted)
     {
         var coil = shorted[0];
-        var blamed = JoinBlame.Between(context, coil.Finish, coil.Start, [], dials: null);
+        var blamed = JoinBlame.Between(context, coil.Finish, coil.Start, state: null);
         return Description.At(
             part.NameAt,
             $"both ends of {Listing.Of(shorted.Select(one => one.Name))} are joined",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -12,23 +13,23 @@ internal sealed class JoinBlame
     private const int MaxWires = 8;
 
     private readonly CheckContext context;
-    private readonly ImmutableArray<int> positions;
+    private readonly State? state;
     private readonly List<(int A, int B)> edges = [];
 
     /// <summary>For each edge the wire it is, or -1 for a contact, a joined track section or metal inside a part.</summary>
     private readonly List<int> wires = [];
 
-    private JoinBlame(CheckContext context, ImmutableArray<int> positions, DialSetting? dials)
+    private JoinBlame(CheckContext context, State? state)
     {
         this.context = context;
-        this.positions = positions;
+        this.state = state;
         foreach (var join in context.Circuit.Joins)
         {
             Add(join.From, join.To, join.Wire);
         }
 
         AddContacts();
-        AddTracks(dials);
+        AddTracks();
     }
 
     /// <summary>
@@ -36,15 +37,9 @@ internal sealed class JoinBlame
     /// </summary>
     /// <param name="hot">The lug whose side should hold what is hot.</param>
     /// <param name="ground">The lug whose side should hold what is ground.</param>
-    /// <param name="positions">A position for each control, or <see cref="Situation.Any"/>; empty to look at no contacts.</param>
-    /// <param name="dials">Joins the track sections that are zero; null to look at none.</param>
-    public static ImmutableArray<Wire> Between(
-        CheckContext context,
-        int hot,
-        int ground,
-        ImmutableArray<int> positions,
-        DialSetting? dials
-    ) => Likeliest(context, hot, ground, positions, dials)[0];
+    /// <param name="state">Closes contacts, and joins the track sections that are zero; null to look at solder alone.</param>
+    public static ImmutableArray<Wire> Between(CheckContext context, int hot, int ground, State? state) =>
+        Likeliest(context, hot, ground, state)[0];
 
     /// <summary>
     /// As <see cref="Between"/>, but of single wires all that leave as few lugs on the wrong side as the best, each alone.
@@ -53,11 +48,10 @@ internal sealed class JoinBlame
         CheckContext context,
         int hot,
         int ground,
-        ImmutableArray<int> positions,
-        DialSetting? dials
+        State? state
     )
     {
-        var blame = new JoinBlame(context, positions, dials);
+        var blame = new JoinBlame(context, state);
         var single = blame.SingleWires(blame.PathBetween(hot, ground), hot);
         return single.IsEmpty
             ? [blame.SmallestSet(hot, ground)]
@@ -75,14 +69,9 @@ internal sealed class JoinBlame
 
     private void AddContacts()
     {
-        for (var control = 0; control < positions.Length; control++)
+        foreach (var (control, position) in state?.Stated ?? [])
         {
-            if (positions[control] == Situation.Any)
-            {
-                continue;
-            }
-
-            foreach (var group in context.Circuit.Controls[control].Positions[positions[control]].Closed)
+            foreach (var group in context.Circuit.Controls[control].Positions[position].Closed)
             {
                 foreach (var lug in group.Skip(1))
                 {
@@ -92,14 +81,17 @@ internal sealed class JoinBlame
         }
     }
 
-    private void AddTracks(DialSetting? dials)
+    private void AddTracks()
     {
-        foreach (var branch in dials is null || context.Network is null ? [] : context.Network.Branches)
+        if (state is null || context.Network is not { } network)
         {
-            if (
-                context.Circuit.Elements[branch.Element] is Track track
-                && dials!.StateOf(branch) == SectionState.Joined
-            )
+            return;
+        }
+
+        var dials = network.DialsOf(state);
+        foreach (var branch in network.Branches)
+        {
+            if (context.Circuit.Elements[branch.Element] is Track track && dials.StateOf(branch) == SectionState.Joined)
             {
                 Add(branch.Kind == BranchKind.TrackLow ? track.Low : track.High, track.Wiper, wire: -1);
             }
@@ -205,14 +197,10 @@ internal sealed class JoinBlame
     }
 
     private bool IsAtAThrowOfThisPosition(Wire wire) =>
-        positions
-            .Select((position, control) => (position, control))
-            .Any(at =>
-                at.position != Situation.Any
-                && new[] { wire.From, wire.To }.Any(lug =>
-                    ClosedIn(at.control, lug) is [var only] && only == at.position
-                )
-            );
+        state is not null
+        && state.Stated.Any(at =>
+            new[] { wire.From, wire.To }.Any(lug => ClosedIn(at.Control, lug) is [var only] && only == at.Position)
+        );
 
     private List<int> ClosedIn(int control, int lug)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Text;
 
@@ -106,7 +107,7 @@ public sealed class ShortedOutput : ICheck
     private Finding Always(CheckContext context)
     {
         var output = context.Circuit.Outputs[0];
-        var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, [], dials: null);
+        var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, state: null);
         return Report(
             context,
             blamed,
@@ -123,7 +124,7 @@ public sealed class ShortedOutput : ICheck
     )
     {
         var output = context.Circuit.Outputs[0];
-        return JoinBlame.Likeliest(context, output.Tip, output.Sleeve, shorted.State, DialSetting.Rest(network));
+        return JoinBlame.Likeliest(context, output.Tip, output.Sleeve, shorted.State);
     }
 
     private Finding InPositions(
@@ -133,7 +134,7 @@ public sealed class ShortedOutput : ICheck
         ImmutableArray<SilentPositions> shorted
     )
     {
-        var nodeOf = network.InContact(shorted[0].State.AsSpan());
+        var nodeOf = network.InContact(shorted[0].State);
         var what =
             nodeOf[network.Tip] == nodeOf[network.Sleeve]
                 ? "tip and sleeve are joined"

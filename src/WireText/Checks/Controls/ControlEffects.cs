@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -19,13 +20,12 @@ internal static class ControlEffects
             return false;
         }
 
-        var middle = DialSetting.AllAt(context.Network!, SituationOutcomes.Middle);
         return Pairs(situations, control)
-            .All(pair => AreSame(context, control.Index, middle, pair.State, pair.First, pair.Second));
+            .All(pair => AreSame(context, control.Index, pair.State, pair.First, pair.Second));
     }
 
     /// <summary>States without the control's own position, and two positions of it to be compared there.</summary>
-    private static IEnumerable<(ImmutableArray<int> State, int First, int Second)> Pairs(
+    private static IEnumerable<(State State, int First, int Second)> Pairs(
         ImmutableArray<Situation> situations,
         Control control
     )
@@ -34,11 +34,14 @@ internal static class ControlEffects
         {
             for (var j = i; j < situations.Length; j++)
             {
-                var (one, other) = (situations[i].Positions, situations[j].Positions);
+                var (one, other) = (situations[i].State, situations[j].State);
 
                 // Where neither asks the control, each compares it alone.
-                var isAskedNowhere = one[control.Index] == Situation.Any && other[control.Index] == Situation.Any;
-                if ((i != j && isAskedNowhere) || Common(one, other, control.Index) is not { } state)
+                var isAskedNowhere = one[control.Index] is null && other[control.Index] is null;
+                if (
+                    (i != j && isAskedNowhere)
+                    || one.At(control.Index, null).Common(other.At(control.Index, null)) is not { } state
+                )
                 {
                     continue;
                 }
@@ -54,40 +57,14 @@ internal static class ControlEffects
         }
     }
 
-    private static IEnumerable<int> Allowed(Control control, ImmutableArray<int> positions) =>
-        positions[control.Index] is >= 0 and var position ? [position] : Enumerable.Range(0, control.Positions.Length);
+    private static IEnumerable<int> Allowed(Control control, State state) =>
+        state[control.Index] is { } position ? [position] : Enumerable.Range(0, control.Positions.Length);
 
-    /// <summary>What belongs to two sets of states at once, one control left out; null when nothing does.</summary>
-    private static ImmutableArray<int>? Common(ImmutableArray<int> one, ImmutableArray<int> other, int control)
+    private static bool AreSame(CheckContext context, int control, State state, int first, int second)
     {
-        var state = one.ToBuilder();
-        for (var i = 0; i < state.Count; i++)
-        {
-            if (i == control || other[i] == Situation.Any || other[i] == one[i])
-            {
-                continue;
-            }
-
-            if (one[i] != Situation.Any)
-            {
-                return null;
-            }
-
-            state[i] = other[i];
-        }
-
-        return state.ToImmutable();
+        var middle = state.AtAll(SituationOutcomes.Middle);
+        return ControlTrace
+            .Of(context, middle.At(control, first))
+            .IsSameAs(ControlTrace.Of(context, middle.At(control, second)));
     }
-
-    private static bool AreSame(
-        CheckContext context,
-        int control,
-        DialSetting dials,
-        ImmutableArray<int> state,
-        int first,
-        int second
-    ) =>
-        ControlTrace
-            .Of(context, state.SetItem(control, first), dials)
-            .IsSameAs(ControlTrace.Of(context, state.SetItem(control, second), dials));
 }

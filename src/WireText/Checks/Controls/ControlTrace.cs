@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 
@@ -11,13 +12,13 @@ internal sealed record ControlTrace(JackSound Sound, ImmutableArray<CoilPlace> C
     /// <summary>Gains that differ by less than this part of the larger are the same: rounding alone.</summary>
     private const double Rounding = 1e-9;
 
-    public static ControlTrace Of(CheckContext context, ImmutableArray<int> state, DialSetting dials)
+    public static ControlTrace Of(CheckContext context, State state)
     {
         var network = context.Network!;
-        var nodeOf = network.InContact(state.AsSpan());
+        var nodeOf = network.InContact(state);
         return new ControlTrace(
-            context.Sounds!.Of(state.AsSpan(), dials),
-            [.. CoilPlacement.Of(network, state.AsSpan(), dials).Select(coil => coil.Place)],
+            context.Sounds!.Of(state),
+            [.. CoilPlacement.Of(network, state).Select(coil => coil.Place)],
             [
                 .. context
                     .Circuit.Lugs.Where(lug => lug.IsMetal)

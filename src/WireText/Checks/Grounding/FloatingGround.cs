@@ -135,12 +135,14 @@ public sealed class FloatingGround : ICheck
             .Any(lug => context.Circuit.Nets.OneNet[lug] == metal.Net);
 
     private static string Apart(CheckContext context, ContactReport contact) =>
-        string.Join(
-            " ",
-            contact
-                .Controls.Where(control => contact.Apart!.Value[control] != Situation.Any)
-                .Select(control => context.PositionName(control, contact.Apart!.Value[control]))
-        );
+        contact.Apart is { } apart
+            ? string.Join(
+                " ",
+                apart
+                    .Stated.Where(at => contact.Controls.Contains(at.Control))
+                    .Select(at => context.PositionName(at.Control, at.Position))
+            )
+            : "";
 
     /// <summary>The switches that a coil's end comes to without the coil, or else the pots: one of their lugs may lack its wire.</summary>
     private static IEnumerable<Subject> ControlsOn(CheckContext context, Coil coil, int end)

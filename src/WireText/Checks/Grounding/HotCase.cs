@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Situations;
 using WireText.Text;
@@ -68,7 +69,7 @@ public sealed class HotCase : ICheck
         }
     }
 
-    private Finding Report(CheckContext context, MetalNet metal, ImmutableArray<int> hot)
+    private Finding Report(CheckContext context, MetalNet metal, State hot)
     {
         var circuit = context.Circuit;
         var lug = metal.Lugs[0];
@@ -107,13 +108,6 @@ public sealed class HotCase : ICheck
         return $"take the lead off the signal: {WireLines.Line(name, GroundPlaces.Nearest(context, metal.Lugs[0]), WireLines.GroundColour)}";
     }
 
-    private static ImmutableArray<(int Control, int Position)> OffRest(
-        Circuit circuit,
-        ImmutableArray<int> positions
-    ) =>
-        [
-            .. positions
-                .Select((position, control) => (Control: control, Position: position))
-                .Where(at => at.Position != Situation.Any && at.Position != circuit.Controls[at.Control].Rest),
-        ];
+    private static ImmutableArray<(int Control, int Position)> OffRest(Circuit circuit, State state) =>
+        [.. state.Stated.Where(at => at.Position != circuit.Controls[at.Control].Rest)];
 }

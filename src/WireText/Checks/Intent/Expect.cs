@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Positions;
@@ -128,7 +129,7 @@ public sealed class Expect : ICheck
 
     private static string Statement(CheckContext context, Refutation refuted)
     {
-        var states = refuted.Failing.Select(state => StateText(context.Circuit, refuted.Expectation, state)).ToList();
+        var states = refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state)).ToList();
         var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
         return $"'{refuted.Claim.Text}' is expected {At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
     }
@@ -144,27 +145,28 @@ public sealed class Expect : ICheck
             );
 
     /// <summary>The settings that the line names, each at the position meant here, and those that <c>any</c> stands for.</summary>
-    private static string StateText(Circuit circuit, Expectation expectation, ImmutableArray<int> state)
+    private static string WordsOf(Circuit circuit, Expectation expectation, State state)
     {
-        var words = new List<string>();
-        foreach (var control in circuit.Controls)
-        {
-            var isAny = expectation.Positions[control.Index] is null;
-            if (state[control.Index] != Situation.Any && (isAny || expectation.Names(control.Name)))
-            {
-                words.Add($"{control.Name}={control.Positions[state[control.Index]].Name}");
-            }
-        }
-
-        words.AddRange(
-            circuit
-                .Dials.Where(dial => expectation.Names(dial.Name))
-                .Select(dial =>
-                    $"{dial.Name}={expectation.Travels[dial.Index].ToString("0.###", CultureInfo.InvariantCulture)}"
-                )
-        );
-        return words.Count == 0 ? "rest" : string.Join(' ', words);
+        var words = Meant(circuit, expectation, state)
+            .Select(at => StateText.Of(at.Control, at.Position))
+            .Concat(
+                circuit
+                    .Dials.Where(dial => expectation.State.Names(dial.Name))
+                    .Select(dial => StateText.Of(dial, expectation.State.Travels[dial.Index]))
+            )
+            .ToList();
+        return words.Count == 0 ? StateText.RestWord : string.Join(' ', words);
     }
+
+    /// <summary>The controls that the line names, and those that <c>any</c> stands for, each with its position here.</summary>
+    private static IEnumerable<(Control Control, int Position)> Meant(
+        Circuit circuit,
+        Expectation expectation,
+        State state
+    ) =>
+        state
+            .Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
+            .Where(at => expectation.State[at.Control.Index] is null || expectation.State.Names(at.Control.Name));
 
     private static string WhatIsThere(CheckContext context, Refutation refuted)
     {
@@ -190,7 +192,7 @@ public sealed class Expect : ICheck
     }
 
     private static string Heard(CheckContext context, StateAnalysis there) =>
-        new PositionRow([], there, null).WhatIsHeard(context.Circuit);
+        new PositionRow(there.State, there, null).WhatIsHeard(context.Circuit);
 
     private static string Hum(JackSound sound) =>
         sound.Hum is { Word: HumWord.LeftOver } hum
@@ -229,17 +231,11 @@ public sealed class Expect : ICheck
     private static string LevelText(double decibels) => decibels.ToString("0.0", CultureInfo.InvariantCulture) + " dB";
 
     private static IEnumerable<Subject> SubjectsOf(Circuit circuit, Refutation refuted) =>
-        circuit
-            .Controls.Where(control =>
-                refuted.Failing[0][control.Index] != Situation.Any
-                && (refuted.Expectation.Positions[control.Index] is null || refuted.Expectation.Names(control.Name))
-            )
-            .Select(control =>
-                Subject.Position(control.Name, control.Positions[refuted.Failing[0][control.Index]].Name)
-            )
+        Meant(circuit, refuted.Expectation, refuted.Failing[0])
+            .Select(at => Subject.Position(at.Control.Name, at.Control.Positions[at.Position].Name))
             .Concat(
                 circuit
-                    .Dials.Where(dial => refuted.Expectation.Names(dial.Name))
+                    .Dials.Where(dial => refuted.Expectation.State.Names(dial.Name))
                     .Select(dial => Subject.Part(circuit.Parts[dial.Part].Name))
             )
             .Concat(PickupsIn(circuit, refuted));

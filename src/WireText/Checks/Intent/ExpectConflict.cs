@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Text;
 
@@ -53,7 +54,7 @@ public sealed class ExpectConflict : ICheck
         context.Conflicts.Select(conflict =>
             Description.At(
                 conflict.LaterClaim.DeclaredAt,
-                $"'{conflict.LaterClaim.Text}' and '{conflict.EarlierClaim.Text}' are expected {StateText(context.Circuit, conflict)}: one excludes the other",
+                $"'{conflict.LaterClaim.Text}' and '{conflict.EarlierClaim.Text}' are expected {WordsOf(context.Circuit, conflict)}: one excludes the other",
                 "keep one of the two, or name another position"
             ) with
             {
@@ -62,15 +63,15 @@ public sealed class ExpectConflict : ICheck
         );
 
     /// <summary>A state that both lines mean: what either of them names.</summary>
-    private static string StateText(Circuit circuit, ExpectationConflict conflict)
+    private static string WordsOf(Circuit circuit, ExpectationConflict conflict)
     {
-        var (a, b) = (conflict.Earlier, conflict.Later);
+        var (a, b) = (conflict.Earlier.State, conflict.Later.State);
         var controls =
             from control in circuit.Controls
             where a.Names(control.Name) || b.Names(control.Name)
-            let position = a.Positions[control.Index] ?? b.Positions[control.Index]
+            let position = a[control.Index] ?? b[control.Index]
             where position is not null
-            select $"{control.Name}={control.Positions[position.Value].Name}";
+            select StateText.Of(control, position.Value);
         var dials = a.Named.Where(named =>
             circuit.Dials.Any(dial => named.StartsWith(dial.Name + "=", StringComparison.OrdinalIgnoreCase))
         );

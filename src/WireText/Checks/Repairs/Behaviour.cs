@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -52,32 +53,27 @@ public static class Behaviour
             .FirstOrDefault(one => one is not null);
     }
 
-    private static BehaviourDifference? DifferenceIn(Network a, Network b, ImmutableArray<int> state, bool dropsSign)
+    private static BehaviourDifference? DifferenceIn(Network a, Network b, State state, bool dropsSign)
     {
-        var positions = state.AsSpan();
-        if (!MetalIn(a, positions).SequenceEqual(MetalIn(b, positions)))
+        if (!MetalIn(a, state).SequenceEqual(MetalIn(b, state)))
         {
-            return new BehaviourDifference(state, [], DifferenceKind.Grounding);
+            return new BehaviourDifference(state, DifferenceKind.Grounding);
         }
 
-        if (!SuppliesIn(a, positions).SequenceEqual(SuppliesIn(b, positions)))
+        if (!SuppliesIn(a, state).SequenceEqual(SuppliesIn(b, state)))
         {
-            return new BehaviourDifference(state, [], DifferenceKind.Supply);
+            return new BehaviourDifference(state, DifferenceKind.Supply);
         }
 
-        if (
-            !CoilPlacement
-                .Of(a, positions, DialSetting.Rest(a))
-                .SequenceEqual(CoilPlacement.Of(b, positions, DialSetting.Rest(b)))
-        )
+        if (!CoilPlacement.Of(a, state).SequenceEqual(CoilPlacement.Of(b, state)))
         {
-            return new BehaviourDifference(state, DialSetting.Rest(a).Travels, DifferenceKind.CoilPlace);
+            return new BehaviourDifference(state, DifferenceKind.CoilPlace);
         }
 
         return SoundDifference(a, b, state, dropsSign);
     }
 
-    private static BehaviourDifference? SoundDifference(Network a, Network b, ImmutableArray<int> state, bool dropsSign)
+    private static BehaviourDifference? SoundDifference(Network a, Network b, State state, bool dropsSign)
     {
         foreach (var setting in Settings)
         {
@@ -87,11 +83,11 @@ public static class Behaviour
                     (setting.First + (setting.Step * dial.Index)) % Math.BitIncrement(Dial.FullyUp)
                 ),
             ];
-            var first = LiveNetwork.Of(a, state.AsSpan(), DialSetting.At(a, travels));
-            var second = LiveNetwork.Of(b, state.AsSpan(), DialSetting.At(b, travels));
+            var first = LiveNetwork.Of(a, state.At(travels));
+            var second = LiveNetwork.Of(b, state.At(travels));
             if (!first.IsLike(second) && !IsSolvedAlike(first, second, dropsSign))
             {
-                return new BehaviourDifference(state, travels, DifferenceKind.Sound);
+                return new BehaviourDifference(state.At(travels), DifferenceKind.Sound);
             }
         }
 
@@ -136,12 +132,12 @@ public static class Behaviour
         Complex.Abs(a - b) <= Tolerance * Math.Max(Complex.Abs(a), Complex.Abs(b));
 
     /// <summary>The amplifiers that work, and the batteries that are drawn from, as elements.</summary>
-    private static IEnumerable<int> SuppliesIn(Network network, ReadOnlySpan<int> state)
+    private static IEnumerable<int> SuppliesIn(Network network, State state)
     {
         var drawn = new List<int>(Supply.PoweredAmplifiers(network, state).Order());
         foreach (var battery in network.Circuit.Elements.OfType<Battery>())
         {
-            if (BatteryLoop.IsClosed(network, state, DialSetting.Rest(network), battery))
+            if (BatteryLoop.IsClosed(network, state, battery))
             {
                 drawn.Add(battery.Index);
             }
@@ -151,7 +147,7 @@ public static class Behaviour
     }
 
     /// <summary>How each metal lug comes to the sleeve: by solder, by touch, by contacts, or not.</summary>
-    private static IEnumerable<int> MetalIn(Network network, ReadOnlySpan<int> state)
+    private static IEnumerable<int> MetalIn(Network network, State state)
     {
         var (circuit, nodeOf) = (network.Circuit, network.InContact(state));
         var sleeve = circuit.Outputs[0].Sleeve;
@@ -166,7 +162,7 @@ public static class Behaviour
             .ToList();
     }
 
-    private static IEnumerable<ImmutableArray<int>> States(Network a, Network b)
+    private static IEnumerable<State> States(Network a, Network b)
     {
         var count = a.Circuit.Controls.Aggregate(
             1L,
@@ -174,17 +170,17 @@ public static class Behaviour
         );
         if (count > MaxStates)
         {
-            return SituationTree.Of(a).Situations.Concat(SituationTree.Of(b).Situations).Select(s => s.Positions);
+            return SituationTree
+                .Of(a)
+                .Situations.Concat(SituationTree.Of(b).Situations)
+                .Select(situation => situation.State);
         }
 
-        IEnumerable<ImmutableArray<int>> states =
-        [
-            [],
-        ];
+        IEnumerable<State> states = [State.Rest(a.Circuit)];
         foreach (var control in a.Circuit.Controls)
         {
             states = states.SelectMany(state =>
-                Enumerable.Range(0, control.Positions.Length).Select(position => state.Add(position))
+                Enumerable.Range(0, control.Positions.Length).Select(position => state.At(control.Index, position))
             );
         }
 

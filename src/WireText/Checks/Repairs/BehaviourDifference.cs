@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Checks.Repairs;
@@ -20,10 +21,4 @@ public enum DifferenceKind
 }
 
 /// <summary>A state in which two circuits can be told apart.</summary>
-/// <param name="Positions">For each control its position, or <see cref="Situation.Any"/>.</param>
-/// <param name="Travels">Where each dial stands; empty where that does not matter.</param>
-public sealed record BehaviourDifference(
-    ImmutableArray<int> Positions,
-    ImmutableArray<double> Travels,
-    DifferenceKind Kind
-);
+public sealed record BehaviourDifference(State State, DifferenceKind Kind);

@@ -15,11 +15,10 @@ internal static class MatteringNets
     /// </summary>
     public static bool[] Of(Network network, Refutation refuted, IEnumerable<Finding> open)
     {
-        var positions = refuted.Failing[0].AsSpan();
-        var dials = DialSetting.At(network, refuted.Expectation.Travels);
-        var nodeOf = network.AtTheDials(positions, dials);
+        var state = refuted.Failing[0];
+        var nodeOf = network.AtTheDials(state);
         var nodes = LiveNetwork
-            .Of(network, positions, dials)
+            .Of(network, state)
             .Branches.SelectMany(branch => new[] { branch.Source.From, branch.Source.To })
             .Concat(LugsNamed(network.Circuit, refuted, open).Select(lug => network.Circuit.Nets.OneNet[lug]))
             .Append(network.Tip)

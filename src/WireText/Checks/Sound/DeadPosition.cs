@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
@@ -98,7 +99,7 @@ public sealed class DeadPosition : ICheck
 
     private static string WhatIsLeft(Network network, SilentPositions dead)
     {
-        var sound = JackSound.Of(network, dead.State.AsSpan(), DialSetting.Rest(network));
+        var sound = JackSound.Of(network, dead.State);
         return sound switch
         {
             { Outcome: Outcome.Open } => "the jack floats",

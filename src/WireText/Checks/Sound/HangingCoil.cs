@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
@@ -75,50 +76,43 @@ public sealed class HangingCoil : ICheck
             return [];
         }
 
-        var dials = DialSetting.Rest(network);
         var hanging =
             from i in Enumerable.Range(0, outcomes.Situations.Length)
-            let positions = outcomes.Situations[i].Positions
+            let state = outcomes.Situations[i].State
             where outcomes.AtRest[i] == StructuralOutcome.Sounding
-            where !context.Mutes.Any(mute => mute.Silences(positions[mute.Control]))
-            from one in CoilPlacement.Of(network, positions.AsSpan(), dials)
+            where !context.Mutes.Any(mute => mute.IsIn(state))
+            from one in CoilPlacement.Of(network, state)
             where one.Place == CoilPlace.HangsOnSignal
-            select (one.Coil, Positions: positions);
+            select (one.Coil, State: state);
         return hanging
             .GroupBy(one => one.Coil.Part)
             .OrderBy(pickup => pickup.Key)
             .Select(pickup => Report(context, network, [.. pickup]));
     }
 
-    private Finding Report(
-        CheckContext context,
-        Network network,
-        List<(Coil Coil, ImmutableArray<int> Positions)> hanging
-    )
+    private Finding Report(CheckContext context, Network network, List<(Coil Coil, State State)> hanging)
     {
         var circuit = context.Circuit;
-        var (coil, positions) = hanging.MinBy(one => Moved(circuit, one.Positions));
-        var lead = SignalEnd(network, coil, positions);
+        var (coil, state) = hanging.MinBy(one => Moved(circuit, one.State));
+        var lead = SignalEnd(network, coil, state);
         var name = circuit.NameOf(lead);
         return Description.At(
-            Moved(circuit, positions) >= RarelyMoved ? Severity.Note : Severity.Warning,
+            Moved(circuit, state) >= RarelyMoved ? Severity.Note : Severity.Warning,
             circuit.Parts[coil.Part].NameAt,
-            $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(positions)}, and hums",
+            $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(state)}, and hums",
             $"let the switch lift '{name}' there or short the coil, or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"",
-            [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(positions)]
+            [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(state)]
         );
     }
 
     /// <summary>How many controls a situation needs off rest.</summary>
-    private static int Moved(Circuit circuit, ImmutableArray<int> positions) =>
-        circuit.Controls.Count(control =>
-            positions[control.Index] != Situation.Any && positions[control.Index] != control.Rest
-        );
+    private static int Moved(Circuit circuit, State state) =>
+        state.Stated.Count(at => at.Position != circuit.Controls[at.Control].Rest);
 
     /// <summary>The end from which the tip is nearer: the one that still reaches it with the coil taken away.</summary>
-    private static int SignalEnd(Network network, Coil coil, ImmutableArray<int> positions)
+    private static int SignalEnd(Network network, Coil coil, State state)
     {
-        var nodeOf = network.AtTheDials(positions.AsSpan(), DialSetting.Rest(network));
+        var nodeOf = network.AtTheDials(state);
         var neighbours = network
             .Branches.Where(branch => branch.Element != coil.Index)
             .SelectMany(branch =>

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Sound;
 using WireText.Text;
 
@@ -89,12 +90,10 @@ public sealed class HumPartner : ICheck
         var circuit = context.Circuit;
         var pickup = circuit.Parts[live.Part];
         return Description.At(
-            CutOf(circuit, [.. context.Stated(one.Positions)], pickup) is { } cut
-                ? context.PlaceOf(cut)
-                : pickup.NameAt,
-            $"'{live.Name}' is left{context.AtText(one.Positions)}, and its hum adds to that of the other",
+            CutOf(circuit, [.. context.Stated(one.State)], pickup) is { } cut ? context.PlaceOf(cut) : pickup.NameAt,
+            $"'{live.Name}' is left{context.AtText(one.State)}, and its hum adds to that of the other",
             $"leave '{silent.Name}' instead, which cancels it, or write: allow hum-partner at {pickup.Name} \"why\"",
-            [Subject.Part(pickup.Name), .. context.StatedSubjects(one.Positions)]
+            [Subject.Part(pickup.Name), .. context.StatedSubjects(one.State)]
         );
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Sound;
 using WireText.Text;
 
@@ -92,7 +93,7 @@ public sealed class OutOfPhase : ICheck
             : "";
         return Description.At(
             circuit.Parts[blamed[0].Part].NameAt,
-            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(CoilNames.Of(circuit, others))}{context.AtText(against[0].Positions)}{assumed}",
+            $"{Listing.Of(names)} {(names.Length == 1 ? "is" : "are")} out of phase with {Listing.Of(CoilNames.Of(circuit, others))}{context.AtText(against[0].State)}{assumed}",
             Help(context, against, blamed, names),
             [.. blamed.Concat(others).Select(coil => Subject.Part(circuit.Parts[coil.Part].Name)).Distinct()]
         );

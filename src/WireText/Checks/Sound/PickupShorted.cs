@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 using WireText.Text;
@@ -65,16 +66,15 @@ public sealed class PickupShorted : ICheck
     public IEnumerable<Finding> Find(CheckContext context)
     {
         var heardAnywhere = context.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
-        var rest = context.Network is { } network ? DialSetting.Rest(network) : null;
         var shorted =
             from one in context.Heard.Sounding
-            let coils = CoilPlacement.Of(context.Network!, one.Positions.AsSpan(), rest!)
+            let coils = CoilPlacement.Of(context.Network!, one.State)
             from pickup in coils.GroupBy(coil => coil.Coil.Part)
             where pickup.All(coil => coil.Place == CoilPlace.Shorted)
             where pickup.Any(coil => heardAnywhere.Contains(coil.Coil.Index))
             where !IsMeant(context, one)
             group one by pickup.Key into found
-            select Report(context, context.Circuit.Parts[found.Key], found.First().Positions);
+            select Report(context, context.Circuit.Parts[found.Key], found.First().State);
         return shorted;
     }
 
@@ -84,7 +84,7 @@ public sealed class PickupShorted : ICheck
         var circuit = context.Circuit;
         var heard = one.Sound.Heard.Select(coil => coil.Coil.Part).ToHashSet();
         return circuit.Controls.Any(control =>
-                one.Positions[control.Index] is >= 0 and var position
+                one.State[control.Index] is { } position
                 && PickupNames.Of(circuit, control.Positions[position].Name) is { } named
                 && named.SetEquals(heard)
             )
@@ -93,13 +93,13 @@ public sealed class PickupShorted : ICheck
             );
     }
 
-    private Finding Report(CheckContext context, Part pickup, ImmutableArray<int> positions)
+    private Finding Report(CheckContext context, Part pickup, State state)
     {
         return Description.At(
             pickup.NameAt,
-            $"'{pickup.Name}' is shorted{context.AtText(positions)} while another pickup sounds",
+            $"'{pickup.Name}' is shorted{context.AtText(state)} while another pickup sounds",
             $"name that position after what is heard there, claim it with expect, or write: allow pickup-shorted at {pickup.Name} \"why\"",
-            [Subject.Part(pickup.Name), .. context.StatedSubjects(positions)]
+            [Subject.Part(pickup.Name), .. context.StatedSubjects(state)]
         );
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
@@ -95,10 +96,9 @@ public sealed class PositionName : ICheck
     /// <summary>The pickups heard with a control there and the others at rest; null when there are none, or it was not worked out.</summary>
     private static HeardPickups? HeardAt(CheckContext context, Control control, int position)
     {
-        int[] state = [.. context.Circuit.Controls.Select(other => other.Rest)];
-        state[control.Index] = position;
+        var state = State.Rest(context.Circuit).At(control.Index, position);
         return
-            context.Heard.Unmuted.FirstOrDefault(one => one.Situation.Holds(state)) is { Sounds: true } one
+            context.Heard.Unmuted.FirstOrDefault(one => one.State.Holds(state)) is { Sounds: true } one
             && one.Sound.Heard.Any()
             ? HeardPickups.Of(context.Circuit, one.Sound.Heard.Select(heard => heard.Coil))
             : null;

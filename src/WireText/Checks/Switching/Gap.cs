@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Parts;
 using WireText.Text;
@@ -54,10 +55,9 @@ public sealed class Gap : ICheck
             return [];
         }
 
-        var rest = DialSetting.Rest(network);
         return Passage
             .Of(context, SwitchOver.BreakBeforeMake)
-            .Where(passage => IsOpen(network, passage.Transition.AtTheDials(network, passage.Positions, rest), rest))
+            .Where(passage => IsOpen(network, passage))
             .Select(passage => passage.Transition)
             .Distinct()
             .GroupBy(transition => transition.Control.Index)
@@ -65,11 +65,21 @@ public sealed class Gap : ICheck
     }
 
     /// <summary>True when no element leads from tip to sleeve, and nothing joins them.</summary>
-    private static bool IsOpen(Network network, int[] nodeOf, DialSetting dials) =>
-        nodeOf[network.Tip] != nodeOf[network.Sleeve]
-        && !LivePart
-            .Find(network, network.Branches.AsSpan(), nodeOf, dials, [], (network.Tip, network.Sleeve))
-            .Contains(true);
+    private static bool IsOpen(Network network, Passage passage)
+    {
+        var nodeOf = passage.Transition.AtTheDials(network, passage.State);
+        return nodeOf[network.Tip] != nodeOf[network.Sleeve]
+            && !LivePart
+                .Find(
+                    network,
+                    network.Branches.AsSpan(),
+                    nodeOf,
+                    network.DialsOf(passage.State),
+                    [],
+                    (network.Tip, network.Sleeve)
+                )
+                .Contains(true);
+    }
 
     private Finding Report(CheckContext context, List<Transition> transitions)
     {

@@ -44,7 +44,7 @@ public sealed class MuteAtRest : ICheck
         from mute in context.Mutes
         where mute.Kind != MuteKind.Opening
         let control = context.Circuit.Controls[mute.Control]
-        where mute.Silences(control.Rest)
+        where mute.Muting.Contains(control.Rest)
         let part = context.Circuit.Parts[control.Part]
         let isButton = part.Definition.Model.EndsWith("-nc", StringComparison.Ordinal)
         select Description.At(
@@ -54,7 +54,7 @@ public sealed class MuteAtRest : ICheck
                 : $"'{control.Name}' silences where it rests, at {context.PositionName(mute.Control, control.Rest)}",
             isButton
                 ? $"take one that is open until pressed: {part.Kind} {part.Name} {part.Definition.Model[..^"-nc".Length]}"
-                : $"use the other throw, or write: rest {control.Name}={control.Positions[Enumerable.Range(0, control.Positions.Length).First(p => !mute.Silences(p))].Name}",
+                : $"use the other throw, or write: rest {control.Name}={control.Positions[Enumerable.Range(0, control.Positions.Length).First(p => !mute.Muting.Contains(p))].Name}",
             Subject.Part(part.Name)
         );
 }

@@ -40,7 +40,7 @@ public sealed class MuteChangeover : ICheck
     public IEnumerable<Finding> Find(CheckContext context) =>
         from mute in context.Mutes
         let control = context.Circuit.Controls[mute.Control]
-        where mute.Kind == MuteKind.ChangeOver && !mute.Silences(control.Rest)
+        where mute.Kind == MuteKind.ChangeOver && !mute.Muting.Contains(control.Rest)
         select Description.At(
             context.PlaceOf(control),
             $"'{control.Name}' also lifts the signal off the tip: one contact across tip and sleeve would do",

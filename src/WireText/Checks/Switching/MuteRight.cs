@@ -38,7 +38,7 @@ public sealed class MuteRight : ICheck
     public IEnumerable<Finding> Find(CheckContext context) =>
         from mute in context.Mutes
         let control = context.Circuit.Controls[mute.Control]
-        where mute.Kind == MuteKind.AcrossTheJack && !mute.Silences(control.Rest)
+        where mute.Kind == MuteKind.AcrossTheJack && !mute.Muting.Contains(control.Rest)
         select Description.At(
             context.PlaceOf(control),
             $"'{control.Name}' is a mute, and right: it shorts the signal at the jack",

@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Mutes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -70,10 +71,8 @@ public sealed class MuteUpstream : ICheck
     /// <summary>What still lies across the jack with the dials at the middle, while it mutes.</summary>
     private static string Left(CheckContext context, Mute mute)
     {
-        int[] state = [.. context.Circuit.Controls.Select(control => control.Rest)];
-        state[mute.Control] = mute.Muting[0];
-        var dials = DialSetting.AllAt(context.Network!, SituationOutcomes.Middle);
-        return JackSound.Of(context.Network!, state, dials).SourceOhms is { } ohms
+        var state = State.Rest(context.Circuit).At(mute.Control, mute.Muting[0]).AtAll(SituationOutcomes.Middle);
+        return JackSound.Of(context.Network!, state).SourceOhms is { } ohms
             ? $": with the dials at 5 it leaves {ValueText.Figure(ohms, Unit.Ohm)} at the jack"
             : "";
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
@@ -13,13 +14,8 @@ internal sealed record Passage(Transition Transition, SituationSound Before, Sit
     /// <summary>With more situations than this no passages are looked at. Chosen.</summary>
     private const int SituationLimit = 256;
 
-    /// <summary>A position for each control that both situations share.</summary>
-    public ImmutableArray<int> Positions =>
-        [
-            .. Before.Positions.Select(
-                (position, control) => position == Situation.Any ? After.Positions[control] : position
-            ),
-        ];
+    /// <summary>What both situations share, but for the control on its way.</summary>
+    public State State => Shared(Before.State, After.State, Transition.Control.Index) ?? Before.State;
 
     /// <summary>The passages of the controls that switch over in one way, in order of declaration.</summary>
     public static IEnumerable<Passage> Of(CheckContext context, Parts.SwitchOver between)
@@ -38,16 +34,14 @@ internal sealed record Passage(Transition Transition, SituationSound Before, Sit
             : from control in controls
             from transition in Transition.Of(control)
             from before in sounding
-            where before.Situation.Allows(control.Index, transition.From)
+            where before.State.Allows(control.Index, transition.From)
             from after in sounding
-            where after.Situation.Allows(control.Index, transition.To)
-            where AreBeside(before.Positions, after.Positions, control.Index)
+            where after.State.Allows(control.Index, transition.To)
+            where Shared(before.State, after.State, control.Index) is not null
             select new Passage(transition, before, after);
     }
 
-    /// <summary>True when some state belongs to both but for the control's own position.</summary>
-    private static bool AreBeside(ImmutableArray<int> one, ImmutableArray<int> other, int control) =>
-        Enumerable
-            .Range(0, one.Length)
-            .All(i => i == control || one[i] == other[i] || one[i] == Situation.Any || other[i] == Situation.Any);
+    /// <summary>What belongs to both but for one control; null when nothing does.</summary>
+    private static State? Shared(State one, State other, int control) =>
+        one.At(control, null).Common(other.At(control, null));
 }

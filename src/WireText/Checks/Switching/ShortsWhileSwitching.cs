@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Parts;
 using WireText.Text;
@@ -61,11 +62,7 @@ public sealed class ShortsWhileSwitching : ICheck
     {
         var shorted =
             from passage in Passage.Of(context, SwitchOver.MakeBeforeBreak)
-            let nodeOf = passage.Transition.AtTheDials(
-                context.Network!,
-                passage.Positions,
-                DialSetting.Undecided(context.Network!)
-            )
+            let nodeOf = passage.Transition.InContact(context.Network!, passage.State)
             from coil in passage.Before.HeardCoils.Intersect(passage.After.HeardCoils)
             where IsShorted(context.Circuit, (Coil)context.Circuit.Elements[coil], nodeOf)
             select (passage.Transition, Coil: coil);

@@ -1,5 +1,6 @@
 using WireText.Checks.Controls;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Solving;
@@ -85,12 +86,7 @@ public sealed class HeavyLoad : ICheck
     private static double PowerWithout(CheckContext context, Network network, SituationSound heard, Dial dial) =>
         DialEffect.PowerOf(
             context.Sounds!.Of(
-                LiveNetwork.Of(
-                    network,
-                    heard.Positions.AsSpan(),
-                    DialSetting.Rest(network),
-                    BranchEdits.None.Open(TracksIn(network, heard, dial))
-                )
+                LiveNetwork.Of(network, heard.State, BranchEdits.None.Open(TracksIn(network, heard, dial)))
             )
         );
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WireText.Circuits.States;
 using WireText.Syntax;
 using WireText.Text;
 
@@ -59,17 +60,23 @@ internal sealed class ControlBinder(CircuitDraft draft)
     {
         foreach (var pair in syntax.Pairs)
         {
-            if (draft.Controls.Find(c => Is(c.Name, pair.Key.Text)) is { } control)
+            switch (Setting.Read(draft.Controls, draft.Dials, pair.Key.Text, pair.Value.Text, mayBeAny: false))
             {
-                RestAt(control, pair);
-            }
-            else if (draft.Dials.Find(d => Is(d.Name, pair.Key.Text)) is { } dial)
-            {
-                RestAt(dial, pair);
-            }
-            else
-            {
-                ReportUnknown(pair.Key, pair.Key.Text, pair.Key.Text.Split('.')[0]);
+                case Setting.OfControl { Position: { } position } set:
+                    draft.Controls[set.Control.Index] = set.Control with { Rest = position, IsRestNamed = true };
+                    break;
+                case Setting.OfDial set:
+                    draft.Dials[set.Dial.Index] = set.Dial with { Rest = set.Travel };
+                    break;
+                case Setting.NoPosition none:
+                    SettingFindings.ReportNoPosition(draft, none.Control, pair.Value);
+                    break;
+                case Setting.OffTheDial off:
+                    SettingFindings.ReportOffTheDial(draft, off.Dial, pair.Value);
+                    break;
+                default:
+                    ReportUnknown(pair.Key, pair.Key.Text, pair.Key.Text.Split('.')[0]);
+                    break;
             }
         }
     }
@@ -107,51 +114,6 @@ internal sealed class ControlBinder(CircuitDraft draft)
         }
 
         return false;
-    }
-
-    private void RestAt(Control control, PairSyntax pair)
-    {
-        var names = control.Positions.Select(p => p.Name).ToList();
-        var index = names.FindIndex(n => Is(n, pair.Value.Text));
-        if (index < 0)
-        {
-            var near = DidYouMean.Nearest(pair.Value.Text, names, allowed: 1);
-            draft.Sink.Add(
-                ControlFindings.UnknownPosition.At(
-                    pair.Value.Location,
-                    $"'{control.Name}' has no position '{pair.Value.Text}': it has {string.Join(", ", names)}",
-                    near is null ? null : $"did you mean '{near}'?"
-                )
-            );
-            return;
-        }
-
-        draft.Controls[control.Index] = draft.Controls[control.Index] with { Rest = index, IsRestNamed = true };
-    }
-
-    private void RestAt(Dial dial, PairSyntax pair)
-    {
-        if (
-            double.TryParse(
-                pair.Value.Text,
-                NumberStyles.AllowDecimalPoint,
-                CultureInfo.InvariantCulture,
-                out var travel
-            )
-            && travel <= 10
-        )
-        {
-            draft.Dials[dial.Index] = dial with { Rest = travel };
-            return;
-        }
-
-        draft.Sink.Add(
-            ControlFindings.UnknownPosition.At(
-                pair.Value.Location,
-                $"'{dial.Name}' turns from 0 to 10; '{pair.Value.Text}' is not on it",
-                "write a number from 0 to 10"
-            )
-        );
     }
 
     private Control? FindControl(LugSyntax syntax)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WireText.Circuits.States;
 using WireText.Quantities;
 using WireText.Syntax;
 using WireText.Text;
@@ -9,7 +10,6 @@ namespace WireText.Circuits.Binding;
 /// <summary>Binds <c>expect</c> lines: the state that they name, and what they claim of it.</summary>
 internal sealed class ExpectBinder(CircuitDraft draft)
 {
-    private const string AnyWord = "any";
     private const string OthersWord = "others";
 
     /// <summary>How far a reading or a resonance may be off when nothing is said. Chosen.</summary>
@@ -32,9 +32,9 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         return claims.Length < syntax.Claims.Length
             ? null
             : new Expectation(
-                [.. positions],
-                [.. travels],
-                [.. syntax.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")],
+                State
+                    .Of(positions, [.. travels])
+                    .Saying([.. syntax.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")]),
                 claims,
                 syntax.Location
             );
@@ -66,7 +66,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return true;
         }
 
-        if (!Is(others.Value.Text, AnyWord))
+        if (!Is(others.Value.Text, StateText.AnyWord))
         {
             draft.Sink.Add(
                 ControlFindings.UnknownPosition.At(
@@ -88,40 +88,24 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
     private bool Read(PairSyntax pair, int?[] positions, double[] travels)
     {
-        var (key, value) = (pair.Key.Text, pair.Value);
-        if (draft.Controls.Find(control => Is(control.Name, key)) is { } control)
+        switch (Setting.Read(draft.Controls, draft.Dials, pair.Key.Text, pair.Value.Text, mayBeAny: true))
         {
-            var index = control.Positions.ToList().FindIndex(position => Is(position.Name, value.Text));
-            if (index < 0 && !Is(value.Text, AnyWord))
-            {
-                ReportUnknownPosition(control, value);
+            case Setting.OfControl set:
+                positions[set.Control.Index] = set.Position;
+                return true;
+            case Setting.OfDial set:
+                travels[set.Dial.Index] = set.Travel;
+                return true;
+            case Setting.NoPosition none:
+                SettingFindings.ReportNoPosition(draft, none.Control, pair.Value);
                 return false;
-            }
-
-            positions[control.Index] = index < 0 ? null : index;
-            return true;
-        }
-
-        if (draft.Dials.Find(dial => Is(dial.Name, key)) is { } dial)
-        {
-            if (Number(value.Text) is not { } travel || travel > Dial.FullyUp)
-            {
-                draft.Sink.Add(
-                    ControlFindings.UnknownPosition.At(
-                        value.Location,
-                        $"'{dial.Name}' turns from 0 to 10; '{value.Text}' is not on it",
-                        "write a number from 0 to 10"
-                    )
-                );
+            case Setting.OffTheDial off:
+                SettingFindings.ReportOffTheDial(draft, off.Dial, pair.Value);
                 return false;
-            }
-
-            travels[dial.Index] = travel;
-            return true;
+            default:
+                ReportUnknownControl(pair.Key);
+                return false;
         }
-
-        ReportUnknownControl(pair.Key);
-        return false;
     }
 
     private Claim? Read(ClaimSyntax syntax)
@@ -324,19 +308,6 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(
                 key.Location,
                 isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
-                near is null ? null : $"did you mean '{near}'?"
-            )
-        );
-    }
-
-    private void ReportUnknownPosition(Control control, WordSyntax value)
-    {
-        var names = control.Positions.Select(position => position.Name).ToList();
-        var near = DidYouMean.Nearest(value.Text, names, allowed: 1);
-        draft.Sink.Add(
-            ControlFindings.UnknownPosition.At(
-                value.Location,
-                $"'{control.Name}' has no position '{value.Text}': it has {string.Join(", ", names)}",
                 near is null ? null : $"did you mean '{near}'?"
             )
         );

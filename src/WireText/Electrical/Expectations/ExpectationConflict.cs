@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 
 namespace WireText.Electrical.Expectations;
 
@@ -70,7 +71,5 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
         judge.Holds(expectation with { Claims = [expectation.Claims[claim]] }, mayNameTraces: true);
 
     private static bool MeanOneState(Expectation a, Expectation b) =>
-        a.Travels.SequenceEqual(b.Travels)
-        && a.Positions.Zip(b.Positions)
-            .All(pair => pair.First is null || pair.Second is null || pair.First == pair.Second);
+        a.State.Travels.SequenceEqual(b.State.Travels) && a.State.Meets(b.State);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
@@ -12,8 +13,7 @@ namespace WireText.Electrical.Expectations;
 public sealed class ExpectationJudge(Analyst analyst)
 {
     private readonly Network network = analyst.Network;
-    private readonly DialSetting rest = DialSetting.Rest(analyst.Network);
-    private readonly Dictionary<(bool IsOfBatteries, string Start), MeantStates> meant = [];
+    private readonly Dictionary<(bool IsOfBatteries, State Start), MeantStates> meant = [];
 
     /// <summary>
     /// The first claim of an expectation that fails; null when all hold in the states looked at. See
@@ -21,13 +21,12 @@ public sealed class ExpectationJudge(Analyst analyst)
     /// </summary>
     public Refutation? Refute(Expectation expectation)
     {
-        var dials = DialSetting.At(network, expectation.Travels);
         foreach (var claim in expectation.Claims)
         {
-            var failing = StatesOf(expectation, claim).Sets.Where(state => !Holds(claim, state, dials)).ToList();
+            var failing = StatesOf(expectation, claim).Sets.Where(state => !Holds(claim, state)).ToList();
             if (failing.Count > 0)
             {
-                return Report(expectation, claim, failing, dials);
+                return Report(expectation, claim, failing);
             }
         }
 
@@ -37,10 +36,9 @@ public sealed class ExpectationJudge(Analyst analyst)
     /// <summary>The claims of an expectation that no state looked at refutes, and that mean more states than those.</summary>
     public IEnumerable<UnjudgedClaim> Unjudged(Expectation expectation)
     {
-        var dials = DialSetting.At(network, expectation.Travels);
         return from claim in expectation.Claims
             let states = StatesOf(expectation, claim)
-            where !states.IsComplete && states.Sets.All(state => Holds(claim, state, dials))
+            where !states.IsComplete && states.Sets.All(state => Holds(claim, state))
             select new UnjudgedClaim(claim, states);
     }
 
@@ -54,29 +52,23 @@ public sealed class ExpectationJudge(Analyst analyst)
     /// </param>
     public bool Holds(Expectation expectation, bool mayNameTraces)
     {
-        var dials = DialSetting.At(network, expectation.Travels);
         return expectation.Claims.All(claim =>
             StatesOf(expectation, claim) is { IsComplete: true } states
-            && states.Sets.All(state => Holds(claim, state, dials, mayNameTraces))
+            && states.Sets.All(state => Holds(claim, state, mayNameTraces))
         );
     }
 
     /// <summary>States in which the same is there are told as one; each is looked at as it was, for what is any there may join.</summary>
-    private Refutation Report(
-        Expectation expectation,
-        Claim claim,
-        List<ImmutableArray<int>> failing,
-        DialSetting dials
-    )
+    private Refutation Report(Expectation expectation, Claim claim, List<State> failing)
     {
         var cubes = RowMerger.Merge(
             network.Circuit,
             failing.Select(state => (Cube: state, First: state)),
             one => one.Cube,
             (one, cube) => (cube, one.First),
-            one => new PositionRow(one.First, analyst.Analyse(one.First.AsSpan(), dials), null).Printed(network.Circuit)
+            one => new PositionRow(one.First, analyst.Analyse(one.First), null).Printed(network.Circuit)
         );
-        var there = analyst.Analyse(cubes[0].First.AsSpan(), dials);
+        var there = analyst.Analyse(cubes[0].First);
         return new Refutation(expectation, claim, [.. cubes.Select(one => one.Cube)], there)
         {
             LevelDecibels = LevelAt(cubes[0].First, there),
@@ -85,19 +77,13 @@ public sealed class ExpectationJudge(Analyst analyst)
 
     private MeantStates StatesOf(Expectation expectation, Claim claim)
     {
-        int[] start = [.. expectation.Positions.Select(position => position ?? Situation.Any)];
-        if (!start.Contains(Situation.Any))
+        var start = expectation.State;
+        if (!start.HasAny)
         {
-            return new MeantStates(
-                [
-                    [.. start],
-                ],
-                [],
-                1
-            );
+            return new MeantStates([start], [], 1);
         }
 
-        var key = (claim is BatteryClaim, string.Join(' ', start));
+        var key = (claim is BatteryClaim, start);
         if (!meant.TryGetValue(key, out var found))
         {
             found =
@@ -108,18 +94,16 @@ public sealed class ExpectationJudge(Analyst analyst)
         return found;
     }
 
-    private bool Holds(Claim claim, ImmutableArray<int> state, DialSetting dials, bool mayNameTraces = true)
+    private bool Holds(Claim claim, State state, bool mayNameTraces = true)
     {
         if (claim is BatteryClaim battery)
         {
             var batteries = network.Circuit.Elements.OfType<Battery>().ToList();
             return batteries.Count > 0
-                && batteries.TrueForAll(one =>
-                    BatteryLoop.IsClosed(network, state.AsSpan(), dials, one) == battery.IsOn
-                );
+                && batteries.TrueForAll(one => BatteryLoop.IsClosed(network, state, one) == battery.IsOn);
         }
 
-        var there = analyst.Analyse(state.AsSpan(), dials);
+        var there = analyst.Analyse(state);
         return claim switch
         {
             SilenceClaim => there.Outcome.IsSilence(),
@@ -140,9 +124,9 @@ public sealed class ExpectationJudge(Analyst analyst)
         };
     }
 
-    private double? LevelAt(ImmutableArray<int> state, StateAnalysis there)
+    private double? LevelAt(State state, StateAnalysis there)
     {
-        var before = analyst.Analyse(state.AsSpan(), rest);
+        var before = analyst.Analyse(state.At(State.Rest(network.Circuit).Travels));
         return there.Outcome == Outcome.Sound && before.Outcome == Outcome.Sound
             ? there.Sound.LevelDecibels - before.Sound.LevelDecibels
             : null;

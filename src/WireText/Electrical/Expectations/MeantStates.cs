@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -9,7 +10,7 @@ namespace WireText.Electrical.Expectations;
 /// <param name="Sets">When there were too many, those looked at; they can refute a claim and never prove it.</param>
 /// <param name="Crowding">The controls at any position that make too many; empty when all states are there.</param>
 /// <param name="Limit">How many are looked at.</param>
-public sealed record MeantStates(ImmutableArray<ImmutableArray<int>> Sets, ImmutableArray<Control> Crowding, int Limit)
+public sealed record MeantStates(ImmutableArray<State> Sets, ImmutableArray<Control> Crowding, int Limit)
 {
     /// <summary>States looked at for a claim on batteries, which contacts far from the jack can decide. Chosen.</summary>
     private const int BatteryLimit = 4_096;
@@ -17,27 +18,24 @@ public sealed record MeantStates(ImmutableArray<ImmutableArray<int>> Sets, Immut
     public bool IsComplete { get; private init; } = true;
 
     /// <summary>Found by looking for what changes the live part.</summary>
-    public static MeantStates OfSound(Network network, int[] start)
+    public static MeantStates OfSound(Network network, State start)
     {
         var tips = (network.Tip, network.Sleeve);
         var search = new ContactSearch(network, network.Branches, tips, SituationTree.Limit);
         return search.Run(start) is { } leaves
-            ? new MeantStates([.. leaves.Select(leaf => leaf.Positions)], [], SituationTree.Limit)
+            ? new MeantStates([.. leaves.Select(leaf => leaf.State)], [], SituationTree.Limit)
             : new MeantStates([], search.Crowding, SituationTree.Limit) { IsComplete = false };
     }
 
     /// <summary>Every position of every control that is open.</summary>
-    public static MeantStates OfBatteries(Network network, int[] start)
+    public static MeantStates OfBatteries(Network network, State start)
     {
-        IEnumerable<ImmutableArray<int>> states =
-        [
-            [.. start],
-        ];
-        var open = network.Circuit.Controls.Where(control => start[control.Index] == Situation.Any).ToList();
+        IEnumerable<State> states = [start];
+        var open = network.Circuit.Controls.Where(control => start[control.Index] is null).ToList();
         foreach (var control in open)
         {
             states = states.SelectMany(state =>
-                Enumerable.Range(0, control.Positions.Length).Select(position => state.SetItem(control.Index, position))
+                Enumerable.Range(0, control.Positions.Length).Select(position => state.At(control.Index, position))
             );
         }
 

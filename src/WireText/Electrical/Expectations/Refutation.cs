@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 
@@ -8,13 +9,13 @@ namespace WireText.Electrical.Expectations;
 /// <summary>A claim that does not hold.</summary>
 /// <param name="Claim">The first of its line that fails.</param>
 /// <param name="Failing">
-/// Every set of states in which it fails, smallest in number: a position for each control, or <see cref="Situation.Any"/>.
+/// Every set of states in which it fails, as few as say it.
 /// </param>
 /// <param name="There">What is there in the first of them.</param>
 public sealed record Refutation(
     Expectation Expectation,
     Claim Claim,
-    ImmutableArray<ImmutableArray<int>> Failing,
+    ImmutableArray<State> Failing,
     StateAnalysis There
 )
 {

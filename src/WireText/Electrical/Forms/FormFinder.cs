@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
@@ -15,15 +16,15 @@ public static class FormFinder
     private const int MaxKernel = 100;
 
     /// <summary>How the heard coils of a state are joined.</summary>
-    /// <param name="sound">What is heard in that state at that dial setting.</param>
-    public static HeardForm Find(Network network, ReadOnlySpan<int> positions, DialSetting dials, JackSound sound)
+    /// <param name="sound">What is heard in that state.</param>
+    public static HeardForm Find(Network network, State state, JackSound sound)
     {
         if (sound.Outcome != Outcome.Sound)
         {
             return HeardForm.Nothing;
         }
 
-        var trial = new FormTrial(network, [.. positions], dials, sound);
+        var trial = new FormTrial(network, state, sound);
         return Reduce(trial) is { } tree ? Shrunk(trial, tree) : Bridge(sound);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
@@ -9,18 +10,16 @@ namespace WireText.Electrical.Forms;
 /// <summary>One state whose form is sought: what is heard there, and what changes when elements are opened or joined.</summary>
 internal sealed class FormTrial
 {
-    private readonly ImmutableArray<int> positions;
-    private readonly DialSetting dials;
+    private readonly State state;
     private readonly ImmutableArray<HeardCoil> heard;
     private readonly HashSet<int> counted;
     private readonly double[][] balance;
 
-    public FormTrial(Network network, ImmutableArray<int> positions, DialSetting dials, JackSound sound)
+    public FormTrial(Network network, State state, JackSound sound)
     {
         Network = network;
         Sound = sound;
-        this.positions = positions;
-        this.dials = dials;
+        this.state = state;
         heard = [.. sound.Heard];
         counted =
         [
@@ -45,7 +44,7 @@ internal sealed class FormTrial
 
     public double StrengthOf(Coil coil) => heard.FirstOrDefault(other => other.Coil == coil)?.Decibels ?? 0;
 
-    public LiveNetwork LiveWith(BranchEdits edits) => LiveNetwork.Of(Network, positions.AsSpan(), dials, edits);
+    public LiveNetwork LiveWith(BranchEdits edits) => LiveNetwork.Of(Network, state, edits);
 
     /// <summary>The most by which any heard coil's gain over the loudest's changes, in dB; infinite when nothing is left to hear.</summary>
     public double BalanceChange(BranchEdits edits)

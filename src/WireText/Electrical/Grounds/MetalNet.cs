@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Grounds;
@@ -9,12 +10,6 @@ namespace WireText.Electrical.Grounds;
 /// <param name="IsSoldered">True when solder alone joins it with the sleeve: nothing more to ask.</param>
 /// <param name="Contact">How contacts join it with the sleeve; <see cref="ContactRelation.OneNet"/> when metal pressed on metal does.</param>
 /// <param name="Hot">
-/// Positions in which it carries the signal while a string is heard, one entry a control; null when there are none.
+/// States in which it carries the signal while a string is heard; null when there are none.
 /// </param>
-public sealed record MetalNet(
-    ImmutableArray<int> Lugs,
-    int Net,
-    bool IsSoldered,
-    ContactReport Contact,
-    ImmutableArray<int>? Hot
-);
+public sealed record MetalNet(ImmutableArray<int> Lugs, int Net, bool IsSoldered, ContactReport Contact, State? Hot);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -12,14 +13,12 @@ public sealed class MetalNetFinder
 
     private readonly Network network;
     private readonly SituationOutcomes? outcomes;
-    private readonly DialSetting rest;
     private long work;
 
     private MetalNetFinder(Network network, SituationOutcomes? outcomes)
     {
         this.network = network;
         this.outcomes = outcomes;
-        rest = DialSetting.Rest(network);
     }
 
     /// <summary>The nets of metal in order of their first lug.</summary>
@@ -47,9 +46,9 @@ public sealed class MetalNetFinder
     }
 
     /// <summary>Of the states in which the net is a live node but the sleeve while a string is heard, one with the fewest controls off rest.</summary>
-    private ImmutableArray<int>? FindHot(int net)
+    private State? FindHot(int net)
     {
-        ImmutableArray<int>? best = null;
+        State? best = null;
         if (!network.HasContactAt(net) && !network.HasElementAt(net))
         {
             return null;
@@ -62,21 +61,21 @@ public sealed class MetalNetFinder
                 continue;
             }
 
-            var open = new Stack<int[]>();
-            open.Push([.. outcomes.Situations[i].Positions]);
-            while (work < WorkLimit && open.TryPop(out var positions))
+            var open = new Stack<State>();
+            open.Push(outcomes.Situations[i].State);
+            while (work < WorkLimit && open.TryPop(out var state))
             {
                 work += network.NetCount + network.Branches.Length;
-                if (ControlAt(net, positions) is { } control)
+                if (ControlAt(net, state) is { } control)
                 {
-                    foreach (var next in Branches(positions, control))
+                    foreach (var next in Branches(state, control))
                     {
                         open.Push(next);
                     }
                 }
-                else if (IsHot(net, positions) && (best is null || OffRest(positions) < OffRest(best.Value.AsSpan())))
+                else if (IsHot(net, state) && (best is null || OffRest(state) < OffRest(best)))
                 {
-                    best = [.. positions];
+                    best = state;
                 }
             }
         }
@@ -84,23 +83,21 @@ public sealed class MetalNetFinder
         return best;
     }
 
-    private IEnumerable<int[]> Branches(int[] positions, int control)
+    private IEnumerable<State> Branches(State state, int control)
     {
         for (var position = network.Circuit.Controls[control].Positions.Length - 1; position >= 0; position--)
         {
-            var next = (int[])positions.Clone();
-            next[control] = position;
-            yield return next;
+            yield return state.At(control, position);
         }
     }
 
     /// <summary>The first control not yet asked that can join something to the node of a net.</summary>
-    private int? ControlAt(int net, int[] positions)
+    private int? ControlAt(int net, State state)
     {
-        var nodeOf = network.InContact(positions);
-        for (var control = 0; control < positions.Length; control++)
+        var nodeOf = network.InContact(state);
+        for (var control = 0; control < state.ControlCount; control++)
         {
-            if (positions[control] != Situation.Any)
+            if (state[control] is not null)
             {
                 continue;
             }
@@ -117,27 +114,16 @@ public sealed class MetalNetFinder
         return null;
     }
 
-    private bool IsHot(int net, int[] positions)
+    private bool IsHot(int net, State state)
     {
-        var nodeOf = network.AtTheDials(positions, rest);
+        var nodeOf = network.AtTheDials(state);
         return nodeOf[net] != nodeOf[network.Sleeve]
             && LivePart
-                .Of(network, positions, rest)
+                .Of(network, state)
                 .Select(index => network.Branches[index])
                 .Any(branch => nodeOf[branch.From] == nodeOf[net] || nodeOf[branch.To] == nodeOf[net]);
     }
 
-    private int OffRest(ReadOnlySpan<int> positions)
-    {
-        var count = 0;
-        for (var control = 0; control < positions.Length; control++)
-        {
-            count +=
-                positions[control] != Situation.Any && positions[control] != network.Circuit.Controls[control].Rest
-                    ? 1
-                    : 0;
-        }
-
-        return count;
-    }
+    private int OffRest(State state) =>
+        state.Stated.Count(at => at.Position != network.Circuit.Controls[at.Control].Rest);
 }

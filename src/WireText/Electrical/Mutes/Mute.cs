@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Mutes;
@@ -25,5 +26,6 @@ public enum MuteKind
 /// <param name="Pair">The nets it joins: tip and sleeve where those are joined, else its only pair.</param>
 public sealed record Mute(int Control, MuteKind Kind, ImmutableArray<int> Muting, NetPair Pair)
 {
-    public bool Silences(int position) => Muting.Contains(position);
+    /// <summary>True when it silences the states.</summary>
+    public bool IsIn(State state) => state[Control] is { } position && Muting.Contains(position);
 }

@@ -37,13 +37,6 @@ public sealed class DialSetting
     public static DialSetting Undecided(Network network) =>
         new([], [.. network.Branches.Select(_ => SectionState.Kept)]);
 
-    public static DialSetting Rest(Network network) =>
-        At(network, [.. network.Circuit.Dials.Select(dial => dial.Rest)]);
-
-    /// <summary>Every dial at the same travel, 0 to 10.</summary>
-    public static DialSetting AllAt(Network network, double travel) =>
-        At(network, [.. network.Circuit.Dials.Select(_ => travel)]);
-
     /// <param name="travels">For each dial, 0 to 10. Tracks of one dial share it.</param>
     public static DialSetting At(Network network, ImmutableArray<double> travels) =>
         new(

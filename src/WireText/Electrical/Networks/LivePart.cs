@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Networks;
@@ -9,22 +10,19 @@ namespace WireText.Electrical.Networks;
 /// </remarks>
 public static class LivePart
 {
-    /// <summary>The live branches of a state at a dial setting, in order; empty when tip and sleeve are one node.</summary>
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static List<int> Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
-    {
-        var nodeOf = network.AtTheDials(positions, dials);
-        var isLive = Find(network, network.Branches.AsSpan(), nodeOf, dials, [], (network.Tip, network.Sleeve));
-        var live = new List<int>();
-        for (var branch = 0; branch < network.Branches.Length; branch++)
-        {
-            if (isLive[branch])
-            {
-                live.Add(branch);
-            }
-        }
+    /// <summary>The live branches of a state, in order; empty when tip and sleeve are one node.</summary>
+    /// <param name="state">A control at any stays open.</param>
+    public static List<int> Of(Network network, State state) =>
+        Of(network, network.AtTheDials(state), network.DialsOf(state));
 
-        return live;
+    /// <summary>As <see cref="Of(Network, State)"/>, but every track is a resistance from end to end, wherever its dial stands.</summary>
+    public static List<int> OfWholeTracks(Network network, State state) =>
+        Of(network, network.InContact(state), DialSetting.Undecided(network));
+
+    private static List<int> Of(Network network, int[] nodeOf, DialSetting dials)
+    {
+        var isLive = Find(network, network.Branches.AsSpan(), nodeOf, dials, [], (network.Tip, network.Sleeve));
+        return [.. Enumerable.Range(0, network.Branches.Length).Where(branch => isLive[branch])];
     }
 
     /// <summary>Whether each branch, then each extra edge, is live.</summary>

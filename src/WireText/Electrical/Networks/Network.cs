@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Networks;
@@ -10,6 +12,7 @@ public sealed class Network
 {
     private readonly HashSet<int> switched;
     private readonly HashSet<int> loaded;
+    private readonly ConcurrentDictionary<ImmutableArray<double>, DialSetting> dials = new(TravelsComparer.Instance);
 
     private Network(Circuit circuit, OutputJack output)
     {
@@ -50,17 +53,15 @@ public sealed class Network
     /// <summary>True when an element ends on the net.</summary>
     public bool HasElementAt(int net) => loaded.Contains(net);
 
-    /// <summary>One entry a control: plugs at rest, everything else <see cref="Situation.Any"/>.</summary>
-    public int[] PlugsOnly() => [.. Circuit.Controls.Select(control => control.IsPlug ? control.Rest : Situation.Any)];
-
-    /// <summary>The nets that closed contacts make one, pots not contracted; a control at <see cref="Situation.Any"/> stays open.</summary>
+    /// <summary>The nets that closed contacts make one, pots not contracted; a control at any stays open.</summary>
     /// <returns>For each net, its node: the lowest net it is joined with.</returns>
-    public int[] InContact(ReadOnlySpan<int> positions) => JoinContacts(positions).ToNodes();
+    public int[] InContact(State state) => JoinContacts(state).ToNodes();
 
-    /// <summary>As <see cref="InContact"/>, with the track sections joined that a dial setting makes zero.</summary>
-    public int[] AtTheDials(ReadOnlySpan<int> positions, DialSetting dials)
+    /// <summary>As <see cref="InContact"/>, with the track sections joined that the dials make zero.</summary>
+    public int[] AtTheDials(State state)
     {
-        var joins = JoinContacts(positions);
+        var joins = JoinContacts(state);
+        var dials = DialsOf(state);
         foreach (var branch in Branches)
         {
             if (dials.StateOf(branch) == SectionState.Joined)
@@ -72,17 +73,15 @@ public sealed class Network
         return joins.ToNodes();
     }
 
-    private NetJoins JoinContacts(ReadOnlySpan<int> positions)
+    /// <summary>What the dials of a state make of the branches; settings that were met before are not worked out again.</summary>
+    public DialSetting DialsOf(State state) => dials.GetOrAdd(state.Travels, travels => DialSetting.At(this, travels));
+
+    private NetJoins JoinContacts(State state)
     {
         var joins = new NetJoins(NetCount);
-        for (var control = 0; control < positions.Length; control++)
+        foreach (var (control, position) in state.Stated)
         {
-            if (positions[control] == Situation.Any)
-            {
-                continue;
-            }
-
-            foreach (var pair in Contacts[control].Closed[positions[control]])
+            foreach (var pair in Contacts[control].Closed[position])
             {
                 joins.Join(pair.Low, pair.High);
             }

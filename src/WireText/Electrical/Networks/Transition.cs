@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Networks;
@@ -24,12 +25,18 @@ public sealed record Transition(Control Control, int From, int To)
 
     /// <summary>
     /// The node of each net while the control is on its way: what either position joins where it makes before it breaks, what
-    /// both join where it breaks before it makes.
+    /// both join where it breaks before it makes. Pots are not contracted.
     /// </summary>
-    /// <param name="positions">A position for each control, its own not looked at; one at <see cref="Situation.Any"/> stays open.</param>
-    public int[] AtTheDials(Network network, ImmutableArray<int> positions, DialSetting dials)
+    /// <param name="state">The control itself is not looked at; one at any stays open.</param>
+    public int[] InContact(Network network, State state) =>
+        OnTheWay(network, network.InContact(state.At(Control.Index, null)));
+
+    /// <summary>As <see cref="InContact"/>, with the track sections joined that the dials make zero.</summary>
+    public int[] AtTheDials(Network network, State state) =>
+        OnTheWay(network, network.AtTheDials(state.At(Control.Index, null)));
+
+    private int[] OnTheWay(Network network, int[] nodeOf)
     {
-        var nodeOf = network.AtTheDials(positions.SetItem(Control.Index, Situation.Any).AsSpan(), dials);
         var joins = new NetJoins(nodeOf.Length);
         for (var net = 0; net < nodeOf.Length; net++)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -8,8 +9,8 @@ using WireText.Electrical.Solving;
 namespace WireText.Electrical.Positions;
 
 /// <summary>What an ohmmeter shows when its probes touch the lugs of a jack without a plug.</summary>
-/// <param name="Positions">For each control the index of its position, or <see cref="Situation.Any"/>; plugs as they stand.</param>
-public sealed record BareReading(ImmutableArray<int> Positions, Reading Reading);
+/// <param name="State">Plugs as they stand.</param>
+public sealed record BareReading(State State, Reading Reading);
 
 /// <summary>Finds where a reading at the bare jack is not the one on the plug.</summary>
 public static class BareJack
@@ -21,47 +22,46 @@ public static class BareJack
     public static ImmutableArray<BareReading> ReadingsBeside(Network network, ImmutableArray<PositionRow> rows)
     {
         var circuit = network.Circuit;
-        var start = network.PlugsOnly();
+        var start = State.Open(circuit);
         foreach (var plug in circuit.Controls.Where(control => control.IsPlug))
         {
             var bare = plug.Positions.Select(position => position.Name).ToList().IndexOf(NoPlug);
-            start[plug.Index] = bare < 0 ? plug.Rest : bare;
+            start = start.At(plug.Index, bare < 0 ? plug.Rest : bare);
         }
 
-        if (start.AsSpan().SequenceEqual(network.PlugsOnly()))
+        if (start.Equals(State.Open(circuit)))
         {
             return [];
         }
 
         var search = new ContactSearch(network, network.Branches, (network.Tip, network.Sleeve), SituationTree.Limit);
-        var dials = DialSetting.Rest(network);
         var readings = new List<BareReading>();
         foreach (var leaf in search.Run(start) ?? [])
         {
             if (
-                Ohmmeter.Read(network, leaf.Positions.AsSpan(), dials) is { } reading
-                && rows.Any(row => Meets(circuit, row, leaf.Positions) && Differs(row.State.Reading, reading))
+                Ohmmeter.Read(network, leaf.State) is { } reading
+                && rows.Any(row => Meets(circuit, row, leaf.State) && Differs(row.Analysis.Reading, reading))
             )
             {
-                readings.Add(new BareReading(leaf.Positions, reading));
+                readings.Add(new BareReading(leaf.State, reading));
             }
         }
 
         return RowMerger.Merge(
             circuit,
             readings,
-            one => one.Positions,
-            (one, positions) => one with { Positions = positions },
+            one => one.State,
+            (one, state) => one with { State = state },
             one => Said(one.Reading)
         );
     }
 
-    private static bool Meets(Circuit circuit, PositionRow row, ImmutableArray<int> positions) =>
-        circuit.Controls.All(control =>
-            control.IsPlug
-            || row.Positions[control.Index] == Situation.Any
-            || positions[control.Index] == Situation.Any
-            || row.Positions[control.Index] == positions[control.Index]
+    /// <summary>True when some state belongs to both, plugs not looked at.</summary>
+    private static bool Meets(Circuit circuit, PositionRow row, State bare) =>
+        row.State.Meets(
+            circuit
+                .Controls.Where(control => control.IsPlug)
+                .Aggregate(bare, (state, plug) => state.At(plug.Index, row.State[plug.Index]))
         );
 
     private static bool Differs(Reading? plugged, Reading bare) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Situations;
 
@@ -18,11 +19,8 @@ internal static class LocalControls
         var found = ImmutableArray.CreateBuilder<LocalControl>();
         foreach (var control in circuit.Controls.Where(control => !control.IsPlug))
         {
-            var groups = rows.Where(row => row.Positions[control.Index] != Situation.Any)
-                .GroupBy(
-                    row => string.Join(' ', row.Positions.SetItem(control.Index, Situation.Any)),
-                    StringComparer.Ordinal
-                )
+            var groups = rows.Where(row => row.State[control.Index] is not null)
+                .GroupBy(row => row.State.At(control.Index, null))
                 .Select(group => group.ToList())
                 .ToList();
             var pickup = circuit
@@ -45,9 +43,11 @@ internal static class LocalControls
         Circuit circuit,
         IEnumerable<PositionRow> rows,
         ImmutableArray<LocalControl> local
-    ) => [.. rows.Where(row => local.All(control => row.Positions[control.Control.Index] is 0 or Situation.Any))];
+    ) => [.. rows.Where(row => local.All(control => row.State[control.Control.Index] is 0 or null))];
 
     private static bool AreEqualBut(Circuit circuit, List<PositionRow> group, int pickup) =>
-        group.Select(row => (row.State.Outcome, FormNodes.Symbolised(row.State.Form.Root, pickup))).Distinct().Count()
-        == 1;
+        group
+            .Select(row => (row.Analysis.Outcome, FormNodes.Symbolised(row.Analysis.Form.Root, pickup)))
+            .Distinct()
+            .Count() == 1;
 }

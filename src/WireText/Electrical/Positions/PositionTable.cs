@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
@@ -29,9 +30,7 @@ public sealed record PositionTable(
 
     /// <summary>The controls that a table has a column for: those that make a difference in some row.</summary>
     public IEnumerable<Control> Columns =>
-        Circuit.Controls.Where(control =>
-            !control.IsPlug && Rows.Any(row => row.Positions[control.Index] != Situation.Any)
-        );
+        Circuit.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
 
     /// <summary>The table of a circuit; null when it has no output jack.</summary>
     public static PositionTable? Of(Circuit circuit) =>
@@ -42,21 +41,18 @@ public sealed record PositionTable(
     {
         var network = analyst.Network;
         var tree = SituationTree.Of(network);
-        var dials = DialSetting.Rest(network);
         var states = tree
-            .Situations.Select(situation =>
-                (situation.Positions, State: analyst.Analyse(situation.Positions.AsSpan(), dials))
-            )
+            .Situations.Select(situation => (situation.State, Analysis: analyst.Analyse(situation.State)))
             .ToList();
         var loudest = states
-            .Where(state => state.State.Outcome == Outcome.Sound)
-            .Select(state => state.State.Sound.LevelDecibels)
+            .Where(state => state.Analysis.Outcome == Outcome.Sound)
+            .Select(state => state.Analysis.Sound.LevelDecibels)
             .DefaultIfEmpty(0)
             .Max();
         var rows = states.ConvertAll(state => new PositionRow(
-            state.Positions,
             state.State,
-            state.State.Outcome == Outcome.Sound ? state.State.Sound.LevelDecibels - loudest : null
+            state.Analysis,
+            state.Analysis.Outcome == Outcome.Sound ? state.Analysis.Sound.LevelDecibels - loudest : null
         ));
         var merged = RowMerger.Merge(network.Circuit, rows);
         var local = merged.Length > ManyRows ? LocalControls.Find(network.Circuit, rows) : [];

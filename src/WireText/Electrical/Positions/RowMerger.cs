@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Positions;
@@ -8,20 +9,14 @@ namespace WireText.Electrical.Positions;
 internal static class RowMerger
 {
     public static ImmutableArray<PositionRow> Merge(Circuit circuit, IEnumerable<PositionRow> rows) =>
-        Merge(
-            circuit,
-            rows,
-            row => row.Positions,
-            (row, positions) => row with { Positions = positions },
-            row => row.Printed(circuit)
-        );
+        Merge(circuit, rows, row => row.State, (row, state) => row with { State = state }, row => row.Printed(circuit));
 
     /// <param name="said">What a row says; rows that say the same may become one.</param>
     public static ImmutableArray<T> Merge<T>(
         Circuit circuit,
         IEnumerable<T> rows,
-        Func<T, ImmutableArray<int>> positionsOf,
-        Func<T, ImmutableArray<int>, T> at,
+        Func<T, State> stateOf,
+        Func<T, State, T> at,
         Func<T, string> said
     )
     {
@@ -33,12 +28,12 @@ internal static class RowMerger
             for (var control = circuit.Controls.Length - 1; control >= 0; control--)
             {
                 var before = merged.Count;
-                merged = MergeOver(circuit, merged, control, positionsOf, at);
+                merged = MergeOver(circuit, merged, control, stateOf, at);
                 changed |= merged.Count < before;
             }
         } while (changed);
 
-        merged.Sort((a, b) => positionsOf(a.Row).AsSpan().SequenceCompareTo(positionsOf(b.Row).AsSpan()));
+        merged.Sort((a, b) => stateOf(a.Row).CompareTo(stateOf(b.Row)));
         return [.. merged.Select(one => one.Row)];
     }
 
@@ -46,26 +41,19 @@ internal static class RowMerger
         Circuit circuit,
         List<(T Row, string Said)> rows,
         int control,
-        Func<T, ImmutableArray<int>> positionsOf,
-        Func<T, ImmutableArray<int>, T> at
+        Func<T, State> stateOf,
+        Func<T, State, T> at
     )
     {
         var count = circuit.Controls[control].Positions.Length;
         var merged = new List<(T, string)>();
-        foreach (
-            var group in rows.GroupBy(
-                one => string.Join(' ', positionsOf(one.Row).SetItem(control, Situation.Any)) + "|" + one.Said,
-                StringComparer.Ordinal
-            )
-        )
+        foreach (var group in rows.GroupBy(one => (stateOf(one.Row).At(control, null), one.Said)))
         {
-            var covered = group
-                .Select(one => positionsOf(one.Row)[control])
-                .Where(position => position != Situation.Any);
+            var covered = group.Select(one => stateOf(one.Row)[control]).OfType<int>();
             if (covered.Distinct().Count() == count)
             {
                 var (row, said) = group.First();
-                merged.Add((at(row, positionsOf(row).SetItem(control, Situation.Any)), said));
+                merged.Add((at(row, stateOf(row).At(control, null)), said));
             }
             else
             {

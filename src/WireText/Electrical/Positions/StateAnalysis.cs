@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -17,15 +18,19 @@ public sealed class StateAnalysis
     private readonly Lazy<ImmutableArray<(Coil, CoilPlace)>> coils;
     private readonly Lazy<double?> jackVolts;
 
-    internal StateAnalysis(KnownNetwork known, Network network, ImmutableArray<int> positions, DialSetting dials)
+    internal StateAnalysis(KnownNetwork known, Network network, State state)
     {
+        State = state;
         Sound = known.Sound;
         form = known.Form;
         resonance = known.Resonance;
         reading = known.Reading;
-        coils = new(() => CoilPlacement.Of(network, positions.AsSpan(), dials));
-        jackVolts = new(() => JackVoltage.Of(network, positions.AsSpan(), dials));
+        coils = new(() => CoilPlacement.Of(network, state));
+        jackVolts = new(() => JackVoltage.Of(network, state));
     }
+
+    /// <summary>The state that it is about.</summary>
+    public State State { get; }
 
     public JackSound Sound { get; }
 
@@ -82,32 +87,31 @@ public sealed class Analyst
     /// </summary>
     public Analyst ForRewired(Network other) => new(sounds.ForRewired(other), known);
 
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public StateAnalysis Analyse(ReadOnlySpan<int> positions, DialSetting dials)
+    /// <param name="state">A control at any stays open.</param>
+    public StateAnalysis Analyse(State state)
     {
-        var live = LiveNetwork.Of(Network, positions, dials);
-        ImmutableArray<int> state = [.. positions];
+        var live = LiveNetwork.Of(Network, state);
         if (!known.TryGetValue(live, out var found))
         {
-            known.Add(live, found = Study(live, state, dials));
+            known.Add(live, found = Study(live, state));
         }
 
-        return new StateAnalysis(found, Network, state, dials);
+        return new StateAnalysis(found, Network, state);
     }
 
-    private KnownNetwork Study(LiveNetwork live, ImmutableArray<int> positions, DialSetting dials)
+    private KnownNetwork Study(LiveNetwork live, State state)
     {
         var (circuit, sound) = (Network.Circuit, sounds.Of(live));
         return new KnownNetwork(
             sound,
-            new(() => FormFinder.Find(Network, positions.AsSpan(), dials, sound)),
+            new(() => FormFinder.Find(Network, state, sound)),
             new(() =>
                 sound.Outcome == Outcome.Sound && StringResponse.Of(circuit, live) is { } response
                     ? Resonance.Find(response)
                     : null
             ),
             // The meter's part lies inside the live part: what carries a direct current round the jack carries signals.
-            new(() => Ohmmeter.Read(Network, positions.AsSpan(), dials))
+            new(() => Ohmmeter.Read(Network, state))
         );
     }
 }

@@ -1,6 +1,7 @@
 using WireText.Circuits;
-using WireText.Electrical.States;
+using WireText.Circuits.States;
 using WireText.Quantities;
+using WireText.Text;
 
 namespace WireText.Electrical.Responses;
 

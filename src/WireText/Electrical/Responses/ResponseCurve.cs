@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Sound;
-using WireText.Electrical.States;
 
 namespace WireText.Electrical.Responses;
 
@@ -11,7 +11,7 @@ namespace WireText.Electrical.Responses;
 /// <param name="Decibels">The level at each frequency of <see cref="ResponseStudy.Hertz"/> over the EMF of one coil; null when nothing sounds.</param>
 /// <param name="Peak">The highest resonance; null when there is none.</param>
 public sealed record ResponseCurve(
-    CircuitState State,
+    State State,
     string? Change,
     Outcome Outcome,
     string Heard,

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
-using WireText.Electrical.States;
 
 namespace WireText.Electrical.Responses;
 
@@ -43,7 +43,7 @@ public sealed record ResponseStudy(
     /// <returns>Null when that makes more than <see cref="MostCurves"/>.</returns>
     public static ResponseStudy? Of(
         Network network,
-        IReadOnlyList<CircuitState> states,
+        IReadOnlyList<State> states,
         IReadOnlyList<Sweep> sweeps,
         IReadOnlyList<CircuitChange> changes
     )
@@ -89,17 +89,15 @@ public sealed record ResponseStudy(
         );
     }
 
-    private static ResponseCurve Trace(Analyst analyst, CircuitState state, string? change)
+    private static ResponseCurve Trace(Analyst analyst, State state, string? change)
     {
-        var (circuit, dials) = (analyst.Network.Circuit, state.DialsOf(analyst.Network));
-        var analysis = analyst.Analyse(state.Positions.AsSpan(), dials);
+        var circuit = analyst.Network.Circuit;
+        var analysis = analyst.Analyse(state);
         var levels =
             analysis.Outcome == Outcome.Sound
-                ? StringResponse
-                    .Of(circuit, LiveNetwork.Of(analyst.Network, state.Positions.AsSpan(), dials))
-                    ?.DecibelsAt(Hertz.AsSpan())
+                ? StringResponse.Of(circuit, LiveNetwork.Of(analyst.Network, state))?.DecibelsAt(Hertz.AsSpan())
                 : null;
-        var heard = new PositionRow(state.Positions, analysis, LevelDecibels: null).WhatIsHeard(circuit);
+        var heard = new PositionRow(state, analysis, LevelDecibels: null).WhatIsHeard(circuit);
         return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance);
     }
 
@@ -107,7 +105,7 @@ public sealed record ResponseStudy(
     {
         if (count == 1)
         {
-            return curve.State.InWords;
+            return StateText.AsSaid(curve.State);
         }
 
         var own = curve.State.Named.Where(setting => !common.Contains(setting)).ToList();
@@ -116,6 +114,6 @@ public sealed record ResponseStudy(
             own.Add(curve.Change ?? AsWired);
         }
 
-        return own.Count == 0 ? StateReader.RestWord : string.Join(' ', own);
+        return own.Count == 0 ? StateText.RestWord : string.Join(' ', own);
     }
 }

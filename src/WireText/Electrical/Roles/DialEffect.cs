@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -8,13 +9,13 @@ using WireText.Electrical.Sound;
 namespace WireText.Electrical.Roles;
 
 /// <summary>What a dial does in one situation, the other dials at rest.</summary>
-/// <param name="Positions">The situation: a position for each control, or <see cref="Situation.Any"/>.</param>
+/// <param name="State">The states of the situation.</param>
 /// <param name="AtZero">What is heard with the dial at 0.</param>
 /// <param name="AtFive">With the dial at 5.</param>
 /// <param name="AtTen">With the dial at 10.</param>
 public sealed record DialEffect(
     Dial Dial,
-    ImmutableArray<int> Positions,
+    State State,
     DialRole Role,
     JackSound AtZero,
     JackSound AtFive,
@@ -22,20 +23,20 @@ public sealed record DialEffect(
 )
 {
     /// <summary>Null when a network has no solution.</summary>
-    internal static DialEffect? Of(SoundMemo sounds, Dial dial, ImmutableArray<int> positions, DialTravels travels)
+    internal static DialEffect? Of(SoundMemo sounds, Dial dial, State state)
     {
         var (zero, five, ten) = (
-            sounds.Of(positions.AsSpan(), travels.Zero),
-            sounds.Of(positions.AsSpan(), travels.Five),
-            sounds.Of(positions.AsSpan(), travels.Ten)
+            sounds.Of(state.At(dial, 0)),
+            sounds.Of(state.At(dial, SituationOutcomes.Middle)),
+            sounds.Of(state.At(dial, Dial.FullyUp))
         );
         if (new[] { zero, five, ten }.Any(sound => sound.Outcome == Outcome.NotComputed))
         {
             return null;
         }
 
-        var effect = new DialEffect(dial, positions, DialRole.Inert, zero, five, ten);
-        return effect with { Role = effect.Judge(sounds.Network, travels.Five) };
+        var effect = new DialEffect(dial, state, DialRole.Inert, zero, five, ten);
+        return effect with { Role = effect.Judge(sounds.Network) };
     }
 
     /// <summary>How loud a coil is with the dial there, in dB: root mean square over the open strings.</summary>
@@ -50,7 +51,7 @@ public sealed record DialEffect(
     private static double TrebleOf(JackSound sound) => sound.Gains?.TrebleDecibels ?? Decibels.Floor;
 
     /// <summary>The first that fits. Their order matters: a resistance in series takes of the treble as a tone pot does.</summary>
-    private DialRole Judge(Network network, DialSetting five)
+    private DialRole Judge(Network network)
     {
         var (low, high) = (PowerOf(AtZero), PowerOf(AtTen));
         if (low < Thresholds.SilentDecibels != high < Thresholds.SilentDecibels)
@@ -58,7 +59,7 @@ public sealed record DialEffect(
             return low < high ? DialRole.Volume : DialRole.VolumeBackwards;
         }
 
-        if (high >= Thresholds.SilentDecibels && NothingIsHeardRoundIt(network, five))
+        if (high >= Thresholds.SilentDecibels && NothingIsHeardRoundIt(network))
         {
             return DialRole.VolumeThatLeaks;
         }
@@ -81,15 +82,14 @@ public sealed record DialEffect(
     }
 
     /// <summary>True when all that is heard comes through the dial's tracks: with these away no string is left.</summary>
-    private bool NothingIsHeardRoundIt(Network network, DialSetting dials)
+    private bool NothingIsHeardRoundIt(Network network)
     {
         var tracks = network.Branches.Where(branch =>
             network.Circuit.Elements[branch.Element] is Track track && track.Dial == Dial.Index
         );
         var left = LiveNetwork.Of(
             network,
-            Positions.AsSpan(),
-            dials,
+            State.At(Dial, SituationOutcomes.Middle),
             BranchEdits.None.Open(tracks.Select(branch => branch.Index))
         );
         return left.Coils.All(coil =>

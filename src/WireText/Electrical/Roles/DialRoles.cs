@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Mutes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -29,7 +30,6 @@ public sealed class DialRoles
         var all = ImmutableArray.CreateBuilder<ImmutableArray<DialEffect>>();
         foreach (var dial in network.Circuit.Dials)
         {
-            var travels = DialTravels.Of(network, dial.Index);
             var found = ImmutableArray.CreateBuilder<DialEffect>();
             foreach (var situation in unmuted.Where(situation => IsLive(network, situation, dial)))
             {
@@ -41,7 +41,7 @@ public sealed class DialRoles
                     );
                 }
 
-                if (DialEffect.Of(sounds, dial, situation.Positions, travels) is { } effect)
+                if (DialEffect.Of(sounds, dial, situation.State) is { } effect)
                 {
                     found.Add(effect);
                 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;
@@ -23,8 +24,8 @@ public enum ContactRelation
 
 /// <summary>How two nets are joined by contacts alone, over all states with the plugs at rest.</summary>
 /// <param name="Controls">The controls that decide it, in order of declaration; empty when none does.</param>
-/// <param name="Apart">Positions that keep them apart, one entry a control as in <see cref="Situation.Positions"/>; null when nothing does.</param>
-public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int> Controls, ImmutableArray<int>? Apart)
+/// <param name="Apart">Positions that keep them apart, one entry a control as in <see cref="Situation.State"/>; null when nothing does.</param>
+public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int> Controls, State? Apart)
 {
     private const int Limit = 4_096;
 
@@ -37,10 +38,10 @@ public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int>
 
         if (!network.HasContactAt(a) || !network.HasContactAt(b))
         {
-            return new ContactReport(ContactRelation.Never, [], [.. network.PlugsOnly()]);
+            return new ContactReport(ContactRelation.Never, [], State.Open(network.Circuit));
         }
 
-        if (new ContactSearch(network, [], (a, b), Limit).Run(network.PlugsOnly()) is not { } leaves)
+        if (new ContactSearch(network, [], (a, b), Limit).Run(State.Open(network.Circuit)) is not { } leaves)
         {
             return new ContactReport(ContactRelation.Unknown, [], null);
         }
@@ -50,7 +51,7 @@ public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int>
             apart is null ? ContactRelation.Always
             : leaves.Exists(leaf => leaf.IsJoined) ? ContactRelation.Sometimes
             : ContactRelation.Never;
-        return new ContactReport(relation, Deciding(network, leaves), apart?.Positions);
+        return new ContactReport(relation, Deciding(network, leaves), apart?.State);
     }
 
     private static ImmutableArray<int> Deciding(Network network, List<ContactLeaf> leaves) =>
@@ -58,8 +59,7 @@ public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int>
             .. Enumerable
                 .Range(0, network.Circuit.Controls.Length)
                 .Where(control =>
-                    !network.Circuit.Controls[control].IsPlug
-                    && leaves.Exists(leaf => leaf.Positions[control] != Situation.Any)
+                    !network.Circuit.Controls[control].IsPlug && leaves.Exists(leaf => leaf.State[control] is not null)
                 ),
         ];
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;
 
 /// <summary>One end of the search: the positions that decide it, what is live there, and whether the two nets are one node.</summary>
-internal sealed record ContactLeaf(ImmutableArray<int> Positions, ImmutableArray<int> Live, bool IsJoined);
+internal sealed record ContactLeaf(State State, ImmutableArray<int> Live, bool IsJoined);
 
 /// <summary>
 /// Splits the states of the controls into few sets by what lies between two nets: the live elements, or contacts alone.
@@ -29,15 +30,15 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
     public ImmutableArray<Control> Crowding { get; private set; } = [];
 
     /// <summary>The leaves below a partial assignment, or null when there are more than the limit.</summary>
-    public List<ContactLeaf>? Run(int[] start)
+    public List<ContactLeaf>? Run(State start)
     {
         var leaves = new List<ContactLeaf>();
-        var open = new Stack<int[]>();
+        var open = new Stack<State>();
         open.Push(start);
-        while (open.TryPop(out var positions))
+        while (open.TryPop(out var state))
         {
-            var nodeOf = network.InContact(positions);
-            var maybe = MaybeEdges(positions);
+            var nodeOf = network.InContact(state);
+            var maybe = MaybeEdges(state);
             var pairs = maybe.Select(edge => edge.Pair).ToArray();
             work += network.NetCount + branches.Length + pairs.Length;
             if (leaves.Count >= limit || work > WorkLimit)
@@ -49,35 +50,33 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
             var isLive = LivePart.Find(network, branches.AsSpan(), nodeOf, dials, pairs, probe);
             if ((Nearest(nodeOf, maybe, isLive) ?? SupplyControl(nodeOf, maybe, pairs, isLive)) is not { } control)
             {
-                leaves.Add(Leaf(positions, nodeOf, isLive));
+                leaves.Add(Leaf(state, nodeOf, isLive));
                 continue;
             }
 
             asked.Add(control);
             for (var position = network.Circuit.Controls[control].Positions.Length - 1; position >= 0; position--)
             {
-                var next = (int[])positions.Clone();
-                next[control] = position;
-                open.Push(next);
+                open.Push(state.At(control, position));
             }
         }
 
         return leaves;
     }
 
-    private ContactLeaf Leaf(int[] positions, int[] nodeOf, bool[] isLive) =>
+    private ContactLeaf Leaf(State state, int[] nodeOf, bool[] isLive) =>
         new(
-            [.. positions],
+            state,
             [.. branches.Where((_, i) => isLive[i]).Select(branch => branch.Index)],
             nodeOf[probe.A] == nodeOf[probe.B]
         );
 
-    private List<(int Control, NetPair Pair)> MaybeEdges(int[] positions)
+    private List<(int Control, NetPair Pair)> MaybeEdges(State state)
     {
         var edges = new List<(int, NetPair)>();
-        for (var control = 0; control < positions.Length; control++)
+        for (var control = 0; control < state.ControlCount; control++)
         {
-            if (positions[control] == Situation.Any)
+            if (state[control] is null)
             {
                 edges.AddRange(network.Contacts[control].Possible.Select(pair => (control, pair)));
             }

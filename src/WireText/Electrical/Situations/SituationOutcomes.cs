@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;
@@ -16,8 +17,11 @@ public sealed class SituationOutcomes
     public SituationOutcomes(Network network, SituationTree tree)
     {
         Situations = tree.Situations;
-        AtRest = Outcomes(network, DialSetting.Rest(network));
-        AtTheMiddle = Outcomes(network, DialSetting.AllAt(network, Middle));
+        AtRest = [.. Situations.Select(situation => StructuralOutcomes.Of(network, situation.State))];
+        AtTheMiddle =
+        [
+            .. Situations.Select(situation => StructuralOutcomes.Of(network, situation.State.AtAll(Middle))),
+        ];
     }
 
     public ImmutableArray<Situation> Situations { get; }
@@ -33,7 +37,7 @@ public sealed class SituationOutcomes
     {
         for (var i = 0; i < Situations.Length; i++)
         {
-            if (AtTheMiddle[i] == StructuralOutcome.Sounding && Situations[i].Allows(control, position))
+            if (AtTheMiddle[i] == StructuralOutcome.Sounding && Situations[i].State.Allows(control, position))
             {
                 return true;
             }
@@ -41,7 +45,4 @@ public sealed class SituationOutcomes
 
         return false;
     }
-
-    private ImmutableArray<StructuralOutcome> Outcomes(Network network, DialSetting dials) =>
-        [.. Situations.Select(situation => StructuralOutcomes.Of(network, situation.Positions.AsSpan(), dials))];
 }

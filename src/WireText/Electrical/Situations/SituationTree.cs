@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;
@@ -25,16 +26,13 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
     {
         // All tracks stay resistances: with a pot turned up, a switch from its lug 2 to its lug 3 would look inert.
         var search = new ContactSearch(network, network.Branches, (network.Tip, network.Sleeve), Limit);
-        var leaves = search.Run(network.PlugsOnly());
+        var leaves = search.Run(State.Open(network.Circuit));
         if (leaves is null)
         {
             return new SituationTree([], search.Crowding);
         }
 
-        leaves.Sort((a, b) => a.Positions.AsSpan().SequenceCompareTo(b.Positions.AsSpan()));
-        return new SituationTree(
-            [.. leaves.Select(leaf => new Situation(leaf.Positions, leaf.Live, leaf.IsJoined))],
-            []
-        );
+        leaves.Sort((a, b) => a.State.CompareTo(b.State));
+        return new SituationTree([.. leaves.Select(leaf => new Situation(leaf.State, leaf.Live, leaf.IsJoined))], []);
     }
 }

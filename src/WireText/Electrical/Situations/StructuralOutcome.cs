@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;
@@ -21,16 +22,16 @@ public enum StructuralOutcome
 /// <summary>The outcome of a state or a situation at a dial setting.</summary>
 public static class StructuralOutcomes
 {
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static StructuralOutcome Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    /// <param name="state">A control at any stays open.</param>
+    public static StructuralOutcome Of(Network network, State state)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
+        var nodeOf = network.AtTheDials(state);
         if (nodeOf[network.Tip] == nodeOf[network.Sleeve])
         {
             return StructuralOutcome.Short;
         }
 
-        var live = LivePart.Of(network, positions, dials);
+        var live = LivePart.Of(network, state);
         return live.Count == 0 ? StructuralOutcome.Open
             : live.Exists(branch => HearsStrings(network, branch)) ? StructuralOutcome.Sounding
             : StructuralOutcome.Unheard;

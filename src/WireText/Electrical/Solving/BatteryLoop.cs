@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -11,10 +12,11 @@ public static class BatteryLoop
     /// True when a loop through the battery holds anything that takes a direct current: a resistance, a coil, an amplifier's
     /// supply; or when its own poles are joined. False for an element that is no battery.
     /// </summary>
-    /// <param name="positions">A position for each control, plugs too; one at <see cref="Situation.Any"/> stays open.</param>
-    public static bool IsClosed(Network network, ReadOnlySpan<int> positions, DialSetting dials, Battery battery)
+    /// <param name="state">A control at any stays open.</param>
+    public static bool IsClosed(Network network, State state, Battery battery)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
+        var dials = network.DialsOf(state);
+        var nodeOf = network.AtTheDials(state);
         var nets = network.Circuit.Nets.OneNet;
         var (plus, minus) = (nodeOf[nets[battery.Plus]], nodeOf[nets[battery.Minus]]);
         if (plus == minus)

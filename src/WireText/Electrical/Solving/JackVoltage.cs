@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Solving;
@@ -7,20 +8,20 @@ namespace WireText.Electrical.Solving;
 public static class JackVoltage
 {
     /// <summary>In volts, tip against sleeve, with the input of the amplifier as load; null when the network is too large to solve.</summary>
-    public static double? Of(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    public static double? Of(Network network, State state)
     {
         if (!network.Circuit.Elements.Any(element => element is Battery))
         {
             return 0;
         }
 
-        var live = LiveNetwork.WithSupplies(network, positions, dials);
+        var live = LiveNetwork.WithSupplies(network, state);
         if (live.IsShort || live.IsOpen)
         {
             return 0;
         }
 
-        var nodeOf = network.InContact(positions);
+        var nodeOf = network.InContact(state);
         var edges = live
             .Branches.Select(branch => (branch.From, branch.To, branch.Inside.Ohms))
             .Append((LiveNetwork.Tip, LiveNetwork.Sleeve, network.Circuit.Surroundings.InputOhms))

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -88,51 +89,46 @@ public sealed class LiveNetwork
         return true;
     }
 
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
+    /// <param name="state">A control at any stays open.</param>
     /// <param name="edits">What is opened or joined in thought; an amplifier's input stays where it is.</param>
-    public static LiveNetwork Of(
-        Network network,
-        ReadOnlySpan<int> positions,
-        DialSetting dials,
-        BranchEdits? edits = null
-    )
+    public static LiveNetwork Of(Network network, State state, BranchEdits? edits = null)
     {
         edits ??= BranchEdits.None;
-        var nodeOf = edits.Apply(network, network.AtTheDials(positions, dials));
-        var powered = Supply.PoweredAmplifiers(network, positions);
+        var nodeOf = edits.Apply(network, network.AtTheDials(state));
+        var powered = Supply.PoweredAmplifiers(network, state);
         var present = network
             .Branches.Where(branch =>
                 (branch.Kind == BranchKind.AmplifierInput || !edits.Opened.Contains(branch.Index))
                 && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
             )
             .ToArray();
-        return Build(network, nodeOf, present, dials);
+        return Build(network, nodeOf, present, network.DialsOf(state));
     }
 
     /// <summary>The part that an ohmmeter sees: batteries out, amplifiers as the resistance of their input.</summary>
-    public static LiveNetwork ForDirectCurrent(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    public static LiveNetwork ForDirectCurrent(Network network, State state)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
+        var nodeOf = network.AtTheDials(state);
         var present = network
             .Branches.Where(branch =>
                 branch.Kind is not (BranchKind.Capacitor or BranchKind.Battery or BranchKind.AmplifierOutput)
             )
             .ToArray();
-        return Build(network, nodeOf, present, dials);
+        return Build(network, nodeOf, present, network.DialsOf(state));
     }
 
     /// <summary>The part that a direct current from batteries and working amplifiers flows in.</summary>
-    internal static LiveNetwork WithSupplies(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    internal static LiveNetwork WithSupplies(Network network, State state)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
-        var powered = Supply.PoweredAmplifiers(network, positions);
+        var nodeOf = network.AtTheDials(state);
+        var powered = Supply.PoweredAmplifiers(network, state);
         var present = network
             .Branches.Where(branch =>
                 branch.Kind != BranchKind.Capacitor
                 && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
             )
             .ToArray();
-        return Build(network, nodeOf, present, dials);
+        return Build(network, nodeOf, present, network.DialsOf(state));
     }
 
     private static LiveNetwork Build(Network network, int[] nodeOf, Branch[] present, DialSetting dials)

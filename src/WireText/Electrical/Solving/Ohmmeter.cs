@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Quantities;
@@ -20,10 +21,10 @@ public static class Ohmmeter
     private const double ReferenceCelsius = 20;
 
     /// <summary>The reading of a state; null when the network is too large to solve.</summary>
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static Reading? Read(Network network, ReadOnlySpan<int> positions, DialSetting dials)
+    /// <param name="state">A control at any stays open.</param>
+    public static Reading? Read(Network network, State state)
     {
-        var live = LiveNetwork.ForDirectCurrent(network, positions, dials);
+        var live = LiveNetwork.ForDirectCurrent(network, state);
         if (live.IsShort)
         {
             return Reading.Joined;

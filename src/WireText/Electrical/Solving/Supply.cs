@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Solving;
@@ -7,7 +8,7 @@ namespace WireText.Electrical.Solving;
 public static class Supply
 {
     /// <summary>The amplifiers that work, as indices into <see cref="Circuit.Elements"/>; those that need no supply always do.</summary>
-    public static HashSet<int> PoweredAmplifiers(Network network, ReadOnlySpan<int> positions)
+    public static HashSet<int> PoweredAmplifiers(Network network, State state)
     {
         var powered = new HashSet<int>();
         int[]? nodeOf = null;
@@ -19,7 +20,7 @@ public static class Supply
                 continue;
             }
 
-            nodeOf ??= network.InContact(positions);
+            nodeOf ??= network.InContact(state);
             if (VoltsOf(network, nodeOf, amplifier) > 0)
             {
                 powered.Add(amplifier.Index);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -28,15 +29,12 @@ public enum CoilPlace
 public static class CoilPlacement
 {
     /// <summary>One entry for each of the circuit's coils, in order of declaration.</summary>
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static ImmutableArray<(Coil Coil, CoilPlace Place)> Of(
-        Network network,
-        ReadOnlySpan<int> positions,
-        DialSetting dials
-    )
+    /// <param name="state">A control at any stays open.</param>
+    public static ImmutableArray<(Coil Coil, CoilPlace Place)> Of(Network network, State state)
     {
-        var nodeOf = network.AtTheDials(positions, dials);
-        var live = LiveNetwork.Of(network, positions, dials).Branches.Select(branch => branch.Source.Index);
+        var dials = network.DialsOf(state);
+        var nodeOf = network.AtTheDials(state);
+        var live = LiveNetwork.Of(network, state).Branches.Select(branch => branch.Source.Index);
         var isLive = new bool[network.Branches.Length];
         var reached = new CoilPlace[network.NetCount];
         Array.Fill(reached, CoilPlace.Free);

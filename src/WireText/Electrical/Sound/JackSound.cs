@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -53,13 +54,9 @@ public sealed class JackSound
     /// <summary>True when the winding of a live coil is assumed and another is there to cancel.</summary>
     public bool IsHumAssumed => Gains is { Coils.Length: > 1 } && Gains.Coils.Any(coil => coil.Winding is null);
 
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public static JackSound Of(
-        Network network,
-        ReadOnlySpan<int> positions,
-        DialSetting dials,
-        BranchEdits? edits = null
-    ) => Of(network.Circuit, LiveNetwork.Of(network, positions, dials, edits));
+    /// <param name="state">A control at any stays open.</param>
+    public static JackSound Of(Network network, State state, BranchEdits? edits = null) =>
+        Of(network.Circuit, LiveNetwork.Of(network, state, edits));
 
     public static JackSound Of(Circuit circuit, LiveNetwork live)
     {

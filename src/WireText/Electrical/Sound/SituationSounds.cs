@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits.States;
 using WireText.Electrical.Mutes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -8,8 +9,7 @@ namespace WireText.Electrical.Sound;
 /// <summary>What is heard in one situation, dials at rest.</summary>
 public sealed record SituationSound(Situation Situation, JackSound Sound)
 {
-    /// <summary>The position of each control, or <see cref="Situation.Any"/>.</summary>
-    public ImmutableArray<int> Positions => Situation.Positions;
+    public State State => Situation.State;
 
     public bool Sounds => Sound.Outcome == Outcome.Sound;
 
@@ -28,12 +28,11 @@ public sealed record SituationSounds(ImmutableArray<SituationSound> Unmuted)
 
     public static SituationSounds Of(SoundMemo sounds, ImmutableArray<Situation> situations, ImmutableArray<Mute> mutes)
     {
-        var rest = DialSetting.Rest(sounds.Network);
         var before = sounds.SolvedCount;
         var all = ImmutableArray.CreateBuilder<SituationSound>();
         foreach (var situation in situations.Where(situation => !IsMuted(situation, mutes)))
         {
-            all.Add(new SituationSound(situation, sounds.Of(situation.Positions.AsSpan(), rest)));
+            all.Add(new SituationSound(situation, sounds.Of(situation.State)));
             if (sounds.SolvedCount - before > SolveLimit)
             {
                 return new SituationSounds([]);
@@ -44,5 +43,5 @@ public sealed record SituationSounds(ImmutableArray<SituationSound> Unmuted)
     }
 
     internal static bool IsMuted(Situation situation, ImmutableArray<Mute> mutes) =>
-        mutes.Any(mute => mute.Silences(situation.Positions[mute.Control]));
+        mutes.Any(mute => mute.IsIn(situation.State));
 }

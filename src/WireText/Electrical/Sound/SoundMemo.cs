@@ -1,3 +1,4 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
@@ -26,9 +27,8 @@ public sealed class SoundMemo
     /// <summary>One for another circuit of the same parts and surroundings, its wires changed: both know what either has solved.</summary>
     public SoundMemo ForRewired(Network other) => new(other, known);
 
-    /// <param name="positions">A position for each control; one at <see cref="Situation.Any"/> stays open.</param>
-    public JackSound Of(ReadOnlySpan<int> positions, DialSetting dials) =>
-        Of(LiveNetwork.Of(Network, positions, dials));
+    /// <param name="state">A control at any stays open.</param>
+    public JackSound Of(State state) => Of(LiveNetwork.Of(Network, state));
 
     internal JackSound Of(LiveNetwork live)
     {

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
-using WireText.Electrical.States;
 
 namespace WireText.Electrical.Traces;
 
@@ -37,14 +37,14 @@ public sealed record Trace(
     /// Everything that lies on a way between the live parts and the jack in a state; where tip and sleeve are joined, that
     /// join. What hangs on it by one end alone is left out.
     /// </summary>
-    public static Trace OfState(Network network, CircuitState state)
+    public static Trace OfState(Network network, State state)
     {
         var circuit = network.Circuit;
-        var dials = state.DialsOf(network);
+        var dials = network.DialsOf(state);
         var ways = new TraceWays(circuit.Lugs.Length);
         ways.AddEnd(circuit.Outputs[0].Tip);
         ways.AddEnd(circuit.Outputs[0].Sleeve);
-        foreach (var branch in LiveNetwork.Of(network, state.Positions.AsSpan(), dials).Branches)
+        foreach (var branch in LiveNetwork.Of(network, state).Branches)
         {
             foreach (var lug in EndsOf(circuit, branch.Source))
             {
@@ -97,15 +97,15 @@ public sealed record Trace(
         }
 
         return new Trace(
-            state.InWords,
+            StateText.AsSaid(state),
             [.. lugs],
             [.. wires],
             [.. contacts.Values.Select(group => group.ToImmutableArray())]
         );
     }
 
-    private static ImmutableArray<ImmutableArray<int>> Closed(Circuit circuit, CircuitState state) =>
-        [.. circuit.Controls.SelectMany(control => control.Positions[state.Positions[control.Index]].Closed)];
+    private static ImmutableArray<ImmutableArray<int>> Closed(Circuit circuit, State state) =>
+        [.. state.Stated.SelectMany(at => circuit.Controls[at.Control].Positions[at.Position].Closed)];
 
     private static ImmutableArray<int> EndsOf(Circuit circuit, Branch branch) =>
         (circuit.Elements[branch.Element], branch.Kind) switch

@@ -1,6 +1,6 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.States;
 using WireText.Text;
 
 namespace WireText.Electrical.Traces;
@@ -10,7 +10,7 @@ public static class TraceReader
 {
     public static Read<Trace> Read(Circuit circuit, string text)
     {
-        if (!text.Contains('=', StringComparison.Ordinal) && text != StateReader.RestWord)
+        if (!text.Contains('=', StringComparison.Ordinal) && text != StateText.RestWord)
         {
             return ReadLug(circuit, text.Trim());
         }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Checks;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Mutants;
@@ -50,13 +52,14 @@ internal sealed record MutantSuite(string Example, Circuit Right, ImmutableArray
     public string StateOf(Mutant mutant)
     {
         var difference = mutant.Equality.Difference!;
-        var positions = Right
-            .Controls.Where(control => !control.IsPlug && difference.Positions[control.Index] >= 0)
-            .Select(control => $"{control.Name}={control.Positions[difference.Positions[control.Index]].Name}");
-        var dials = difference.Travels.IsEmpty
+        var positions = difference
+            .State.Stated.Select(at => (Control: Right.Controls[at.Control], at.Position))
+            .Where(at => !at.Control.IsPlug)
+            .Select(at => StateText.Of(at.Control, at.Position));
+        var dials = difference.Kind is DifferenceKind.Grounding or DifferenceKind.Supply
             ? []
             : Right.Dials.Select(dial =>
-                string.Create(CultureInfo.InvariantCulture, $"{dial.Name}={difference.Travels[dial.Index]:0.#}")
+                string.Create(CultureInfo.InvariantCulture, $"{dial.Name}={difference.State.Travels[dial.Index]:0.#}")
             );
         return string.Join(' ', positions.Concat(dials).DefaultIfEmpty("always"));
     }

@@ -1,9 +1,9 @@
+using WireText.Circuits.States;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
-using WireText.Electrical.States;
 using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;

@@ -68,7 +68,7 @@ public class ExampleClaimTests
             case BatteryClaimSyntax battery:
                 var drawn = bench
                     .Circuit.Elements.OfType<Battery>()
-                    .Any(each => BatteryLoop.IsClosed(bench.Network, bench.State, bench.Dials, each));
+                    .Any(each => BatteryLoop.IsClosed(bench.Network, bench.State, each));
                 Assert.Equal(battery.IsOn, drawn);
                 break;
             default:

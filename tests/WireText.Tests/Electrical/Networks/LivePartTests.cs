@@ -1,4 +1,5 @@
 using CsCheck;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -20,10 +21,9 @@ public class LivePartTests
                 (made, travels) =>
                 {
                     var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
-                    var state = network.Circuit.Controls.Select(control => control.Positions.Length - 1).ToArray();
+                    var state = RandomCircuits.LastOf(network, travels);
 
-                    Assert.Equal(SimplePaths.LiveBranches(network, state, dials), LivePart.Of(network, state, dials));
+                    Assert.Equal(SimplePaths.LiveBranches(network, state), LivePart.Of(network, state));
                 },
                 iter: 1000
             );
@@ -41,7 +41,7 @@ public class LivePartTests
 
         var network = circuit.Resistor(Parts, NetCircuit.Sleeve).ToNetwork();
 
-        Assert.Equal(Parts, LivePart.Of(network, [], DialSetting.Rest(network)).Count);
+        Assert.Equal(Parts, LivePart.Of(network, State.Rest(network.Circuit)).Count);
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public class LivePartTests
     {
         var network = new NetCircuit(3).Coil(NetCircuit.Sleeve, NetCircuit.Tip).Coil(2, NetCircuit.Tip).ToNetwork();
 
-        Assert.Equal([0], LivePart.Of(network, [], DialSetting.Rest(network)));
+        Assert.Equal([0], LivePart.Of(network, State.Rest(network.Circuit)));
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class LivePartTests
             .Coil(NetCircuit.Sleeve, 2)
             .ToNetwork();
 
-        Assert.Equal([0, 1, 2], LivePart.Of(network, [], DialSetting.Rest(network)));
+        Assert.Equal([0, 1, 2], LivePart.Of(network, State.Rest(network.Circuit)));
     }
 
     [Theory]
@@ -75,16 +75,16 @@ public class LivePartTests
             .Pot(NetCircuit.Sleeve, NetCircuit.Tip, 2)
             .Coil(NetCircuit.Sleeve, 2)
             .ToNetwork();
-        var dials = DialSetting.AllAt(network, travel);
+        var state = State.Rest(network.Circuit).AtAll(travel);
 
-        Assert.Equal(outcome, StructuralOutcomes.Of(network, [], dials));
+        Assert.Equal(outcome, StructuralOutcomes.Of(network, state));
         if (outcome != StructuralOutcome.Short)
         {
-            Assert.Equal(live, LivePart.Of(network, [], dials));
+            Assert.Equal(live, LivePart.Of(network, state));
         }
         else
         {
-            Assert.Empty(LivePart.Of(network, [], dials));
+            Assert.Empty(LivePart.Of(network, state));
         }
     }
 
@@ -96,7 +96,7 @@ public class LivePartTests
             .Coil(NetCircuit.Sleeve, 2)
             .ToNetwork();
 
-        Assert.Equal([2], LivePart.Of(network, [], DialSetting.AllAt(network, 10)));
-        Assert.Equal([0, 1, 2], LivePart.Of(network, [], DialSetting.AllAt(network, 9)));
+        Assert.Equal([2], LivePart.Of(network, State.Rest(network.Circuit).AtAll(10)));
+        Assert.Equal([0, 1, 2], LivePart.Of(network, State.Rest(network.Circuit).AtAll(9)));
     }
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using CsCheck;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
@@ -94,15 +96,19 @@ public class PositionTableTests
         foreach (var state in RandomCircuits.StatesOf(bench.Network).Where(state => IsPlugged(bench, state)))
         {
             var row = Assert.Single(table.Rows, row => Holds(row, state));
-            var alone = new Analyst(bench.Network).Analyse(state, bench.Dials);
+            var alone = new Analyst(bench.Network).Analyse(state);
 
-            Assert.Equal(alone.Outcome, row.State.Outcome);
+            Assert.Equal(alone.Outcome, row.Analysis.Outcome);
             Assert.Equal(
-                new PositionRow([.. state], alone, null).WhatIsHeard(bench.Circuit),
+                new PositionRow(state, alone, null).WhatIsHeard(bench.Circuit),
                 row.WhatIsHeard(bench.Circuit)
             );
-            Assert.Equal(alone.Sound.LevelDecibels, row.State.Sound.LevelDecibels, 0.1);
-            Assert.Equal(alone.Reading?.Ohms ?? 0, row.State.Reading?.Ohms ?? 0, (row.State.Reading?.Ohms ?? 0) * 0.01);
+            Assert.Equal(alone.Sound.LevelDecibels, row.Analysis.Sound.LevelDecibels, 0.1);
+            Assert.Equal(
+                alone.Reading?.Ohms ?? 0,
+                row.Analysis.Reading?.Ohms ?? 0,
+                (row.Analysis.Reading?.Ohms ?? 0) * 0.01
+            );
         }
     }
 
@@ -139,8 +145,8 @@ public class PositionTableTests
 
         var row = Assert.Single(TableOf(Bench.Of(text + "; m1500 ~ out.tip")).Rows);
 
-        Assert.Equal(Outcome.Sound, row.State.Outcome);
-        Assert.Equal(WireText.Electrical.Forms.FormKind.Bridge, row.State.Form.Kind);
+        Assert.Equal(Outcome.Sound, row.Analysis.Outcome);
+        Assert.Equal(WireText.Electrical.Forms.FormKind.Bridge, row.Analysis.Form.Kind);
     }
 
     [Fact]
@@ -150,16 +156,16 @@ public class PositionTableTests
                 (made, travels) =>
                 {
                     var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                    ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
                     var analyst = new Analyst(network);
-                    foreach (var state in RandomCircuits.StatesOf(network).Take(12))
+                    foreach (var state in RandomCircuits.StatesOf(network).Take(12).Select(one => one.At(turned)))
                     {
-                        var known = analyst.Analyse(state, dials);
-                        var direct = JackSound.Of(network, state, dials);
+                        var known = analyst.Analyse(state);
+                        var direct = JackSound.Of(network, state);
                         Assert.Equal(direct.Outcome, known.Outcome);
                         Assert.Equal(direct.LevelDecibels, known.Sound.LevelDecibels, 1e-9);
                         Assert.Equal(direct.Hum, known.Sound.Hum);
-                        Assert.Equal(WireText.Electrical.Solving.Ohmmeter.Read(network, state, dials), known.Reading);
+                        Assert.Equal(WireText.Electrical.Solving.Ohmmeter.Read(network, state), known.Reading);
                     }
                 },
                 iter: 200
@@ -189,22 +195,15 @@ public class PositionTableTests
             .. table.Rows.Select(row =>
                 string.Join(
                     ' ',
-                    table.Columns.Select(control =>
-                        $"{control.Name}={(row.Positions[control.Index] == Situation.Any ? "any" : control.Positions[row.Positions[control.Index]].Name)}"
-                    )
+                    table.Columns.Select(control => $"{control.Name}={StateText.PositionOf(control, row.State)}")
                 )
                 + ": "
                 + row.WhatIsHeard(table.Circuit)
             ),
         ];
 
-    private static bool Holds(PositionRow row, int[] state) =>
-        state
-            .Select(
-                (position, control) => row.Positions[control] == Situation.Any || row.Positions[control] == position
-            )
-            .All(holds => holds);
+    private static bool Holds(PositionRow row, State state) => row.State.Holds(state);
 
-    private static bool IsPlugged(Bench bench, int[] state) =>
+    private static bool IsPlugged(Bench bench, State state) =>
         bench.Circuit.Controls.All(control => !control.IsPlug || state[control.Index] == control.Rest);
 }

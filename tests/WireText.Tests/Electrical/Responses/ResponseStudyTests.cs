@@ -1,7 +1,7 @@
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
-using WireText.Electrical.States;
 using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Responses;
@@ -100,7 +100,7 @@ public class ResponseStudyTests
     {
         var network = Network.Of(Bench.CompileText(TwoPickups))!;
         var sweep = Sweep.Read(network.Circuit, "tone=0..10:24").Value!;
-        var rest = CircuitState.Rest(network.Circuit);
+        var rest = State.Rest(network.Circuit);
 
         Assert.NotNull(ResponseStudy.Of(network, [rest], [sweep], []));
         Assert.Null(ResponseStudy.Of(network, [rest, rest], [sweep], []));

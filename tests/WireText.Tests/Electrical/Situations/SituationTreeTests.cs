@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -19,16 +20,15 @@ public class SituationTreeTests
             made =>
             {
                 var network = made.ToNetwork();
-                var whole = DialSetting.Undecided(network);
                 var tree = SituationTree.Of(network);
                 Assert.True(tree.IsComplete);
 
                 foreach (var state in RandomCircuits.StatesOf(network))
                 {
-                    var situation = Assert.Single(tree.Situations, situation => situation.Holds(state));
+                    var situation = Assert.Single(tree.Situations, situation => situation.State.Holds(state));
                     var nodeOf = network.InContact(state);
                     Assert.Equal(nodeOf[network.Tip] == nodeOf[network.Sleeve], situation.IsShort);
-                    Assert.Equal(LivePart.Of(network, state, whole), situation.Live);
+                    Assert.Equal(LivePart.OfWholeTracks(network, state), situation.Live);
                 }
             },
             iter: 500
@@ -41,19 +41,19 @@ public class SituationTreeTests
                 (made, travels) =>
                 {
                     var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                    ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
                     var tree = SituationTree.Of(network);
 
                     foreach (var state in RandomCircuits.StatesOf(network))
                     {
-                        var situation = tree.Situations.First(situation => situation.Holds(state));
+                        var situation = tree.Situations.First(situation => situation.State.Holds(state));
                         Assert.Equal(
-                            StructuralOutcomes.Of(network, state, dials),
-                            StructuralOutcomes.Of(network, situation.Positions.AsSpan(), dials)
+                            StructuralOutcomes.Of(network, state.At(turned)),
+                            StructuralOutcomes.Of(network, situation.State.At(turned))
                         );
                         Assert.Equal(
-                            LivePart.Of(network, state, dials),
-                            LivePart.Of(network, situation.Positions.AsSpan(), dials)
+                            LivePart.Of(network, state.At(turned)),
+                            LivePart.Of(network, situation.State.At(turned))
                         );
                     }
                 },
@@ -108,12 +108,8 @@ public class SituationTreeTests
         var situations = SituationTree.Of(circuit.ToNetwork()).Situations;
 
         Assert.Equal(
-            [
-                [Situation.Any, 1],
-                [0, 0],
-                [1, 0],
-            ],
-            situations.Select(situation => situation.Positions.ToArray())
+            [(null, 1), (0, 0), (1, 0)],
+            situations.Select(situation => (situation.State[0], situation.State[1]))
         );
         Assert.Equal([true, false, false], situations.Select(situation => situation.IsShort));
     }

@@ -1,6 +1,7 @@
 using System.Numerics;
 using CsCheck;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Testing;
@@ -22,9 +23,9 @@ public class AcSolverTests
     [Fact]
     public void Solve_OfRandomCircuits_IsFiniteAndAgreesWithFullElimination() =>
         Sample(
-            (network, state, dials) =>
+            (network, state) =>
             {
-                var live = LiveNetwork.Of(network, state, dials);
+                var live = LiveNetwork.Of(network, state);
                 if (AcSolver.Prepare(live, Surroundings.Usual) is not { } solver)
                 {
                     Assert.True(live.IsShort || live.IsOpen || live.HasFeedback);
@@ -48,9 +49,9 @@ public class AcSolverTests
     [Fact]
     public void SourceImpedance_OfPassiveCircuits_HasNoNegativeResistance() =>
         Sample(
-            (network, state, dials) =>
+            (network, state) =>
             {
-                if (Solve(network, state, dials, null) is { } answer)
+                if (Solve(network, state, null) is { } answer)
                 {
                     for (var f = 0; f < Frequencies.Length; f++)
                     {
@@ -64,11 +65,11 @@ public class AcSolverTests
     [Fact]
     public void PowerInTheLoad_OfPassiveCircuits_IsNeverMoreThanTheCoilGives() =>
         Sample(
-            (network, state, dials) =>
+            (network, state) =>
             {
                 // 1 V in one coil alone gives at most |E|²/(4·R) of its winding, whatever else is joined (Thévenin; the
                 // maximum power theorem): |g|²/R_load ≤ 1/(4·R).
-                if (Solve(network, state, dials, Surroundings.Usual) is not { } answer)
+                if (Solve(network, state, Surroundings.Usual) is not { } answer)
                 {
                     return;
                 }
@@ -89,11 +90,11 @@ public class AcSolverTests
     [Fact]
     public void Gain_FromCoilToJack_IsThatOfTheJackToTheCoil() =>
         Sample(
-            (network, state, dials) =>
+            (network, state) =>
             {
                 // Reciprocity: the current through a coil for 1 V at the jack is that at a shorted jack for 1 V in the coil.
                 // The first is y·(va − vb)/Z of our own solve; the second is solved by full elimination with the jack shorted.
-                var live = LiveNetwork.Of(network, state, dials);
+                var live = LiveNetwork.Of(network, state);
                 if (AcSolver.Prepare(live, null)?.Solve(Frequencies) is not { } answer)
                 {
                     return;
@@ -119,7 +120,7 @@ public class AcSolverTests
             .Amplifier(2, NetCircuit.Tip, NetCircuit.Sleeve)
             .Coil(NetCircuit.Sleeve, 2)
             .ToNetwork();
-        var live = LiveNetwork.Of(network, [], DialSetting.Rest(network));
+        var live = LiveNetwork.Of(network, State.Rest(network.Circuit));
         var answer = AcSolver.Prepare(live, Surroundings.Usual)!.Solve(1e3)!;
 
         var omega = new Complex(0, 2 * Math.PI * 1e3);
@@ -137,7 +138,7 @@ public class AcSolverTests
             .Coil(NetCircuit.Sleeve, 3)
             .ToNetwork();
         var answer = AcSolver
-            .Prepare(LiveNetwork.Of(network, [], DialSetting.Rest(network)), Surroundings.Usual)!
+            .Prepare(LiveNetwork.Of(network, State.Rest(network.Circuit)), Surroundings.Usual)!
             .Solve(1e3)!;
 
         var omega = new Complex(0, 2 * Math.PI * 1e3);
@@ -153,13 +154,13 @@ public class AcSolverTests
             .Coil(NetCircuit.Sleeve, 2)
             .Resistor(2, NetCircuit.Tip)
             .ToNetwork();
-        var live = LiveNetwork.Of(network, [], DialSetting.Rest(network));
+        var live = LiveNetwork.Of(network, State.Rest(network.Circuit));
 
         Assert.True(live.HasFeedback);
         Assert.Null(AcSolver.Prepare(live, Surroundings.Usual));
         Assert.Equal(
             WireText.Electrical.Sound.Outcome.NotComputed,
-            WireText.Electrical.Sound.JackSound.Of(network, [], DialSetting.Rest(network)).Outcome
+            WireText.Electrical.Sound.JackSound.Of(network, State.Rest(network.Circuit)).Outcome
         );
     }
 
@@ -219,24 +220,19 @@ public class AcSolverTests
         !made.ToString().Contains("Amplifier", StringComparison.Ordinal)
     );
 
-    private static void Sample(Action<Network, int[], DialSetting> check, Gen<NetCircuit> circuits) =>
+    private static void Sample(Action<Network, State> check, Gen<NetCircuit> circuits) =>
         Gen.Select(circuits, Travel.Array[8])
             .Sample(
                 (made, travels) =>
                 {
                     var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
-                    check(
-                        network,
-                        [.. network.Circuit.Controls.Select(control => control.Positions.Length - 1)],
-                        dials
-                    );
+                    check(network, RandomCircuits.LastOf(network, travels));
                 },
                 iter: 1000
             );
 
-    private static AcAnswer? Solve(Network network, int[] state, DialSetting dials, Surroundings? load) =>
-        AcSolver.Prepare(LiveNetwork.Of(network, state, dials), load)?.Solve(Frequencies);
+    private static AcAnswer? Solve(Network network, State state, Surroundings? load) =>
+        AcSolver.Prepare(LiveNetwork.Of(network, state), load)?.Solve(Frequencies);
 
     private static Complex Divider(Complex series, double ohms, double farads, Complex omega) =>
         1 / (1 + (series * ((1 / ohms) + (omega * farads))));

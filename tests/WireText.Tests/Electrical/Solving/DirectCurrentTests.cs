@@ -1,5 +1,6 @@
 using CsCheck;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
@@ -64,7 +65,7 @@ public class DirectCurrentTests
     {
         var bench = Bench.Of(Preamp + "pre.out ~ out.tip; bat.minus ~ out.ring");
 
-        Assert.Equal(0, JackVoltage.Of(bench.Network, bench.State, bench.Dials)!.Value, 1e-9);
+        Assert.Equal(0, JackVoltage.Of(bench.Network, bench.State)!.Value, 1e-9);
     }
 
     [Fact]
@@ -73,7 +74,7 @@ public class DirectCurrentTests
         // 9 V behind 2 Ω into 1 MΩ.
         var bench = Bench.Of("jack out; battery bat 9V; bat.plus ~ out.tip; bat.minus ~ out.sleeve");
 
-        Assert.Equal(9 * 1e6 / (1e6 + 2), JackVoltage.Of(bench.Network, bench.State, bench.Dials)!.Value, 1e-9);
+        Assert.Equal(9 * 1e6 / (1e6 + 2), JackVoltage.Of(bench.Network, bench.State)!.Value, 1e-9);
     }
 
     [Theory]
@@ -87,7 +88,7 @@ public class DirectCurrentTests
         var bench = Bench.Of(Preamp + $"pre.out ~ out.tip; bat.minus ~ {minus}").At($"out={plug}");
         var battery = bench.Circuit.Elements.OfType<Battery>().Single();
 
-        Assert.Equal(isOn, BatteryLoop.IsClosed(bench.Network, bench.State, bench.Dials, battery));
+        Assert.Equal(isOn, BatteryLoop.IsClosed(bench.Network, bench.State, battery));
         Assert.Equal(outcome, bench.Sound().Outcome);
     }
 
@@ -120,20 +121,18 @@ public class DirectCurrentTests
         var rows = PositionTable.Of(bench.Circuit)!.Rows;
 
         Assert.Equal(heard, rows.Select(row => row.WhatIsHeard(bench.Circuit)));
-        Assert.Equal(7874, rows[0].State.Reading!.Value.Ohms, 0.5);
-        Assert.Equal(1992, rows[2].State.Reading!.Value.Ohms, 0.5);
+        Assert.Equal(7874, rows[0].Analysis.Reading!.Value.Ohms, 0.5);
+        Assert.Equal(1992, rows[2].Analysis.Reading!.Value.Ohms, 0.5);
         if (heard[1].Length == 1)
         {
-            Assert.Equal(3968, rows[1].State.Reading!.Value.Ohms, 0.5);
+            Assert.Equal(3968, rows[1].Analysis.Reading!.Value.Ohms, 0.5);
         }
     }
 
     private static Reading ReadingOf(Circuit circuit)
     {
         var network = Network.Of(circuit)!;
-        return Ohmmeter
-            .Read(network, [.. circuit.Controls.Select(control => control.Rest)], DialSetting.AllAt(network, 4))!
-            .Value;
+        return Ohmmeter.Read(network, State.Rest(circuit).AtAll(4))!.Value;
     }
 
     private static Element Raise(Element element, double factor) =>

@@ -1,7 +1,7 @@
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
-using WireText.Electrical.States;
 using WireText.Electrical.Traces;
 using WireText.Testing;
 using WireText.Text;
@@ -91,22 +91,22 @@ public class TraceTests
         }
     }
 
-    private static JackSound SoundOf(Circuit circuit, CircuitState state)
+    private static JackSound SoundOf(Circuit circuit, State state)
     {
         var network = Network.Of(circuit)!;
-        return JackSound.Of(network, state.Positions.AsSpan(), state.DialsOf(network));
+        return JackSound.Of(network, state);
     }
 
     /// <summary>At rest, and with each control in each other position.</summary>
-    private static IEnumerable<CircuitState> StatesOf(Circuit circuit) =>
+    private static IEnumerable<State> StatesOf(Circuit circuit) =>
         circuit
             .Controls.Where(control => !control.IsPlug)
             .SelectMany(control =>
                 Enumerable
                     .Range(0, control.Positions.Length)
-                    .Select(position => CircuitState.Rest(circuit).With(control, position))
+                    .Select(position => State.Rest(circuit).With(control, position))
             )
-            .Prepend(CircuitState.Rest(circuit));
+            .Prepend(State.Rest(circuit));
 
     /// <summary>A supply carries no signal, and yet nothing sounds without it.</summary>
     private static bool FeedsABattery(Circuit circuit, Wire wire) =>

@@ -1,11 +1,12 @@
 using CsCheck;
 using WireText.Circuits;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
-using WireText.Electrical.States;
 using WireText.Testing;
+using WireText.Tests.Electrical;
 
-namespace WireText.Tests.Electrical.States;
+namespace WireText.Tests.Circuits.States;
 
 /// <summary>Whatever is typed behind an option gives a value or a problem in one line, never an exception.</summary>
 public class SpokenTextTests
@@ -75,8 +76,8 @@ public class SpokenTextTests
                 Every.Item(state.Travels, travel => Assert.InRange(travel, 0, 10));
 
                 // What was understood is understood again.
-                var again = StateReader.Read(TwoPickups, state.InWords).Value!;
-                Assert.Equal<int>(state.Positions, again.Positions);
+                var again = StateReader.Read(TwoPickups, StateText.AsSaid(state)).Value!;
+                Assert.Equal(state, again);
             }
         });
 
@@ -88,7 +89,7 @@ public class SpokenTextTests
             Assert.True(read.Value is null != read.Problem is null);
             if (read.Value is { } sweep)
             {
-                Assert.InRange(sweep.Over(CircuitState.Rest(TwoPickups)).Count(), 2, Sweep.MostSteps);
+                Assert.InRange(sweep.Over(State.Rest(TwoPickups)).Count(), 2, Sweep.MostSteps);
             }
         });
 
@@ -101,7 +102,7 @@ public class SpokenTextTests
             if (read.Value is { } change)
             {
                 var network = Network.Of(change.Circuit)!;
-                var study = ResponseStudy.Of(network, [CircuitState.Rest(change.Circuit)], [], [])!;
+                var study = ResponseStudy.Of(network, [State.Rest(change.Circuit)], [], [])!;
                 Every.Item(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
             }
         });

@@ -1,8 +1,9 @@
 using WireText.Circuits;
-using WireText.Electrical.States;
+using WireText.Circuits.States;
+using WireText.Electrical.Responses;
 using WireText.Testing;
 
-namespace WireText.Tests.Electrical.States;
+namespace WireText.Tests.Electrical.Responses;
 
 public class SweepTests
 {
@@ -21,7 +22,7 @@ public class SweepTests
     {
         var sweep = Sweep.Read(TwoPickups, text).Value!;
 
-        Assert.Equal(states.Split('|'), sweep.Over(CircuitState.Rest(TwoPickups)).Select(state => state.InWords));
+        Assert.Equal(states.Split('|'), sweep.Over(State.Rest(TwoPickups)).Select(StateText.AsSaid));
     }
 
     [Fact]
@@ -31,7 +32,7 @@ public class SweepTests
 
         var swept = Sweep.Read(TwoPickups, "tone=1..2:2").Value!.Over(state);
 
-        Assert.Equal(["sel=neck tone=1", "sel=neck tone=2"], swept.Select(step => step.InWords));
+        Assert.Equal(["sel=neck tone=1", "sel=neck tone=2"], swept.Select(StateText.AsSaid));
     }
 
     [Theory]

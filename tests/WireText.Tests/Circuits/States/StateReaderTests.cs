@@ -1,8 +1,9 @@
 using WireText.Circuits;
-using WireText.Electrical.States;
+using WireText.Circuits.States;
 using WireText.Testing;
+using WireText.Tests.Electrical;
 
-namespace WireText.Tests.Electrical.States;
+namespace WireText.Tests.Circuits.States;
 
 public class StateReaderTests
 {
@@ -22,7 +23,7 @@ public class StateReaderTests
         var read = StateReader.Read(TwoPickups, text);
 
         Assert.Null(read.Problem);
-        Assert.Equal(words, read.Value!.InWords);
+        Assert.Equal(words, StateText.AsSaid(read.Value!));
     }
 
     [Fact]
@@ -30,7 +31,7 @@ public class StateReaderTests
     {
         var state = StateReader.Read(TwoPickups, "tone=0").Value!;
 
-        Every.Item(TwoPickups.Controls, control => Assert.Equal(control.Rest, state.Positions[control.Index]));
+        Every.Item(TwoPickups.Controls, control => Assert.Equal(control.Rest, state[control.Index]));
         Assert.Equal<double>([10, 0], state.Travels);
     }
 

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Circuits.States;
+using WireText.Text;
 
-namespace WireText.Electrical.States;
+namespace WireText.Electrical.Responses;
 
 /// <summary>One control or dial at several settings, one after the other.</summary>
 /// <remarks>
@@ -30,12 +32,12 @@ public sealed class Sweep
     public static Read<Sweep> Read(Circuit circuit, string text)
     {
         var parts = text.Split('=', 2, StringSplitOptions.TrimEntries);
-        if (StateReader.FindDial(circuit, parts[0]) is { } dial)
+        if (circuit.FindDial(parts[0]) is { } dial)
         {
             return ReadTravels(dial, parts.Length == 2 ? parts[1] : "0..10");
         }
 
-        if (StateReader.FindControl(circuit, parts[0]) is not { } control)
+        if (circuit.FindControl(parts[0]) is not { } control)
         {
             return Bad(StateReader.UnknownControl(circuit, parts[0]));
         }
@@ -48,7 +50,7 @@ public sealed class Sweep
     }
 
     /// <summary>A state at each of the settings.</summary>
-    public IEnumerable<CircuitState> Over(CircuitState state) =>
+    public IEnumerable<State> Over(State state) =>
         dial is null
             ? Enumerable.Range(0, control!.Positions.Length).Select(position => state.With(control, position))
             : travels.Select(travel => state.With(dial, travel));
@@ -61,8 +63,8 @@ public sealed class Sweep
         if (
             parts.Length > 2
             || ends.Length != 2
-            || StateReader.Travel(ends[0]) is not { } from
-            || StateReader.Travel(ends[1]) is not { } to
+            || Setting.ReadTravel(ends[0]) is not { } from
+            || Setting.ReadTravel(ends[1]) is not { } to
             || (
                 parts.Length == 2 && !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out count)
             )
