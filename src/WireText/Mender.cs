@@ -8,7 +8,7 @@ namespace WireText;
 /// <param name="Source">The text after it; the one given when nothing was mended.</param>
 /// <param name="Mended">What is found no more, in the order in which it was mended.</param>
 /// <param name="Left">What checking the text comes to now.</param>
-public sealed record MendResult(SourceText Source, ImmutableArray<Finding> Mended, CompileResult Left);
+public sealed record MendResult(SourceText Source, ImmutableArray<Finding> Mended, Compilation Left);
 
 /// <summary>Makes the edits that findings carry: one finding after another, each kept only when it helped.</summary>
 /// <remarks>Every edit is checked before the next is made, so of two that overlap the first wins, and the other is judged anew.</remarks>
@@ -23,11 +23,11 @@ public static class Mender
     {
         var mended = ImmutableArray.CreateBuilder<Finding>();
         var tried = new HashSet<(string Id, string Message)>();
-        var now = WiringCompiler.Check(source, sources, withNotes, settings);
+        var now = Compilation.Of(source, sources, withNotes, settings);
         while (Next(now, source, tried) is { } finding)
         {
             var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, finding.Edits));
-            var then = WiringCompiler.Check(edited, sources, withNotes, settings);
+            var then = Compilation.Of(edited, sources, withNotes, settings);
             var isBetter = IsBetter(now, then, finding);
             if (isBetter)
             {
@@ -46,7 +46,7 @@ public static class Mender
     }
 
     /// <summary>The first finding that can be mended in this file alone.</summary>
-    private static Finding? Next(CompileResult now, SourceText source, HashSet<(string Id, string Message)> tried) =>
+    private static Finding? Next(Compilation now, SourceText source, HashSet<(string Id, string Message)> tried) =>
         now.Findings.FirstOrDefault(finding =>
             !finding.Edits.IsEmpty
             && finding.Edits.All(edit => edit.At.Source == source)
@@ -58,7 +58,7 @@ public static class Mender
     /// True when the finding is gone and no error has come. While a line cannot be read the circuit is not checked: mended, it
     /// may show what was hidden, so there the lines that cannot be read count.
     /// </summary>
-    private static bool IsBetter(CompileResult before, CompileResult after, Finding finding)
+    private static bool IsBetter(Compilation before, Compilation after, Finding finding)
     {
         if (OfReading.Contains(finding.Id))
         {

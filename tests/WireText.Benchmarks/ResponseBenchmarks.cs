@@ -27,7 +27,7 @@ public class ResponseBenchmarks
     public void Bind()
     {
         var source = new SourceText(Example, File.ReadAllText(Repository.PathOf("examples", $"{Example}.wiring")));
-        network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
+        network = Network.Of(Compilation.Of(source, NoSources.Instance).Circuit!)!;
         situations = [.. SituationTree.Of(network).Situations];
     }
 

@@ -33,7 +33,7 @@ public class SolverBenchmarks
     public void Build()
     {
         var source = new SourceText("ladder", Ladder());
-        var ladder = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
+        var ladder = Network.Of(Compilation.Of(source, NoSources.Instance).Circuit!)!;
         network = LiveNetwork.Of(ladder, State.Rest(ladder.Circuit));
         if (network.NodeCount != Nodes + 1)
         {

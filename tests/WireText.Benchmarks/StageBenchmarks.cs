@@ -8,6 +8,7 @@ using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Electrical.Studies;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Syntax;
@@ -63,7 +64,7 @@ public class StageBenchmarks
     public Circuit? Bind() => Binder.Bind(tree, NoSources.Instance).Circuit;
 
     [Benchmark]
-    public ImmutableArray<Finding> Check() => Checker.Run(circuit);
+    public ImmutableArray<Finding> Check() => Checker.Examine(circuit, Study.Of(circuit), CheckRequest.Usual).Findings;
 
     [Benchmark]
     public LayoutResult LayOutQuickly() => LayoutEngine.Lay(problem, LayoutEffort.Quick);
@@ -77,7 +78,7 @@ public class StageBenchmarks
     /// <summary>All of it, as after each change in an editor.</summary>
     [Benchmark]
     public string? EditToSvg() =>
-        WiringCompiler.Draw(source, NoSources.Instance, new DrawOptions(LayoutEffort.Quick, Theme.Light, null)).Svg;
+        Compilation.Of(source, NoSources.Instance).Draw(new DrawOptions(LayoutEffort.Quick, Theme.Light, null));
 
     [Benchmark]
     public PictureMeasure Measure() => PictureMeasurer.Measure(svg, source: null);

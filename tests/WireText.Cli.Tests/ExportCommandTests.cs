@@ -130,7 +130,7 @@ public sealed class ExportCommandTests : IDisposable
     private static IEnumerable<double> Levels(string text, double[] hertz)
     {
         var source = new SourceText(Example, File.ReadAllText(Example));
-        var network = Network.Of(WiringCompiler.Check(source, NoSources.Instance).Circuit!)!;
+        var network = Network.Of(Compilation.Of(source, NoSources.Instance).Circuit!)!;
         var state = StateReader.Read(network.Circuit, text).Value!;
         var live = LiveNetwork.Of(network, state);
         return StringResponse.Of(network.Circuit, live)!.DecibelsAt(hertz)!.Value;

@@ -123,15 +123,11 @@ public class ExamplePixelTests
         var source = new SourceText(example, File.ReadAllText(path));
         if (theme == "committed")
         {
-            var circuit = WiringCompiler.Check(source, NoSources.Instance).Circuit!;
+            var circuit = Compilation.Of(source, NoSources.Instance).Circuit!;
             return (circuit, XDocument.Load(Path.ChangeExtension(path, ".svg")));
         }
 
-        var drawn = WiringCompiler.Draw(
-            source,
-            NoSources.Instance,
-            new DrawOptions(LayoutEffort.Quick, ThemeOf(theme), example)
-        );
+        var drawn = Drawn.Of(source, new DrawOptions(LayoutEffort.Quick, ThemeOf(theme), example));
         return (drawn.Compiled.Circuit!, XDocument.Parse(drawn.Svg!));
     }
 

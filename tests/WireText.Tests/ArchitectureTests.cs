@@ -29,7 +29,7 @@ public class ArchitectureTests
         ("Drawing", ["Lettering", "Shapes", "Layout", "Faces", "Pictures", "Charts"]),
     ];
 
-    private static readonly Architecture Core = new ArchLoader().LoadAssembly(typeof(WiringCompiler).Assembly).Build();
+    private static readonly Architecture Core = new ArchLoader().LoadAssembly(typeof(Compilation).Assembly).Build();
 
     public static TheoryData<string, string> ForbiddenPairs
     {

@@ -35,9 +35,8 @@ public class ExampleDrawingTests
     {
         foreach (var path in Repository.Mistakes)
         {
-            var drawn = WiringCompiler.Draw(
+            var drawn = Drawn.Of(
                 new SourceText(Path.GetFileName(path), File.ReadAllText(path)),
-                NoSources.Instance,
                 new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
             );
 
@@ -45,7 +44,7 @@ public class ExampleDrawingTests
         }
     }
 
-    private static void AssertIsWhole(DrawResult drawn)
+    private static void AssertIsWhole(Drawn drawn)
     {
         var measure = Drawings.MeasureOf(drawn);
 
@@ -54,10 +53,9 @@ public class ExampleDrawingTests
         Assert.True(measure.IsClean, measure.ToJson());
     }
 
-    private static DrawResult Draw(string name) =>
-        WiringCompiler.Draw(
+    private static Drawn Draw(string name) =>
+        Drawn.Of(
             new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name))),
-            NoSources.Instance,
             new DrawOptions(LayoutEffort.Quick, Theme.Light, name)
         );
 }

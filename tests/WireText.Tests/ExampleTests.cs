@@ -14,7 +14,7 @@ public class ExampleTests
     [MemberData(nameof(RightExamples))]
     public void Check_RightExample_FindsNothing(string path)
     {
-        var result = WiringCompiler.Check(Read(path), NoSources.Instance);
+        var result = Compilation.Of(Read(path), NoSources.Instance);
 
         Assert.Empty(result.Findings.Where(f => f.Severity > Severity.Info).Select(f => (f.Id, f.Message)));
     }
@@ -23,7 +23,7 @@ public class ExampleTests
     [MemberData(nameof(RightExamples))]
     public void Check_RightExampleWithNotes_FindsNothingButNotes(string path)
     {
-        var result = WiringCompiler.Check(Read(path), NoSources.Instance, withNotes: true);
+        var result = Compilation.Of(Read(path), NoSources.Instance, withNotes: true);
 
         Assert.DoesNotContain(
             result.Findings,
@@ -38,7 +38,7 @@ public class ExampleTests
         var source = Read(path);
         var expected = source.Slice(source.LineSpan(1)).Replace("# finds: ", "", StringComparison.Ordinal);
 
-        var result = WiringCompiler.Check(source, NoSources.Instance);
+        var result = Compilation.Of(source, NoSources.Instance);
 
         Assert.Equal([expected], result.Findings.Where(f => f.Severity > Severity.Info).Select(f => f.Id));
     }

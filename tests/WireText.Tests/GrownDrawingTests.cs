@@ -18,9 +18,8 @@ public class GrownDrawingTests
     [InlineData(1000)]
     public void Drawing_OfAGrownCircuit_HasEveryWireAndNoFault(int wires)
     {
-        var drawn = WiringCompiler.Draw(
+        var drawn = Drawn.Of(
             new SourceText("grown.wiring", GrownWiring.Of(wires)),
-            NoSources.Instance,
             new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
         );
         var circuit = drawn.Compiled.Circuit!;

@@ -226,8 +226,8 @@ public class MenderTests
 
     private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
 
-    private static CompileResult Check(string text) =>
-        WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance);
+    private static Compilation Check(string text) =>
+        Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance);
 
     private static MendResult Mend(string text) =>
         Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, withNotes: false, CheckSettings.Standard);

@@ -58,7 +58,7 @@ public class PipelineTests
         Random.Sample(
             text =>
                 Assert.DoesNotContain(
-                    WiringCompiler.Check(new SourceText("random.wiring", text), NoSources.Instance).Findings,
+                    Compilation.Of(new SourceText("random.wiring", text), NoSources.Instance).Findings,
                     f => f.Id is "expected" or "unknown-lug" or "unknown-part"
                 ),
             iter: 300
@@ -76,14 +76,13 @@ public class PipelineTests
             text.Append("wire out.tip to out.tip red\n");
         }
 
-        var drawn = WiringCompiler.Draw(
+        var drawn = Drawn.Of(
             new SourceText("many.wiring", text.ToString()),
-            NoSources.Instance,
             new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
         );
 
         Assert.Equal(isAllowed, drawn.Svg is not null);
-        Assert.Equal(!isAllowed, drawn.Compiled.Findings.Any(f => f.Id == "too-large-to-draw"));
+        Assert.Equal(!isAllowed, drawn.Compiled.DrawingFindings.Any(f => f.Id == "too-large-to-draw"));
     }
 
     /// <summary>Far more wires than the lanes hold: the search stops by its count, and the sheet lists what is not drawn.</summary>
@@ -115,7 +114,7 @@ public class PipelineTests
     private static void Check(string text)
     {
         var source = new SourceText("any.wiring", text);
-        var result = WiringCompiler.Check(source, NoSources.Instance);
+        var result = Compilation.Of(source, NoSources.Instance);
 
         Assert.Equal(text, result.Tree.ToText());
         var formatted = Formatter.Format(result.Tree);
@@ -123,11 +122,5 @@ public class PipelineTests
     }
 
     private static string? Draw(string text) =>
-        WiringCompiler
-            .Draw(
-                new SourceText("any.wiring", text),
-                NoSources.Instance,
-                new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
-            )
-            .Svg;
+        Drawn.Of(new SourceText("any.wiring", text), new DrawOptions(LayoutEffort.Quick, Theme.Light, null)).Svg;
 }

@@ -45,15 +45,14 @@ internal sealed class ArrangeCommand : Command
             throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
         }
 
-        var laid = WiringCompiler.Lay(
+        var compiled = Compilation.Of(
             Files.Read(file, context.Host),
             sources,
-            LayoutEffort.Full,
-            new SettingsFiles(context.Host).For(file)
+            settings: new SettingsFiles(context.Host).For(file)
         );
-        var compiled = laid.Compiled;
-        FindingText.Write(compiled.Findings, context.Error, inColour: false);
-        if (laid.Layout is not { } layout)
+        var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
+        FindingText.Write(findings, context.Error, inColour: false);
+        if (compiled.PlanFor(LayoutEffort.Full)?.Layout is not { } layout)
         {
             throw new CannotException("there is no circuit to arrange");
         }
@@ -72,6 +71,6 @@ internal sealed class ArrangeCommand : Command
             context.Output.Write(lines);
         }
 
-        return ExitCode.For(compiled.Findings, isStrict: false);
+        return ExitCode.For(findings, isStrict: false);
     }
 }

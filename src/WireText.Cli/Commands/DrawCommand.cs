@@ -8,8 +8,6 @@ using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
-using WireText.Electrical.Networks;
-using WireText.Electrical.Positions;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
@@ -102,22 +100,23 @@ internal sealed class DrawCommand : Command
         var source = Files.Read(request.Source, context.Host);
         var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
         var settings = new SettingsFiles(context.Host).For(request.Source);
-        var laid = WiringCompiler.Lay(source, sources, request.Effort, settings);
+        var compiled = Compilation.Of(source, sources, settings: settings);
         var options = new DrawOptions(request.Effort, request.Theme, fileName)
         {
-            Trace = TraceIn(laid, request.Trace),
-            Views = request.HasViews ? ViewsOf(laid) : [],
+            Trace = TraceIn(compiled, request.Trace),
+            Views = request.HasViews ? ViewsOf(compiled) : [],
             Scale = request.Scale,
         };
-        var drawn = WiringCompiler.Paint(laid, options);
-        FindingText.Write(drawn.Compiled.Findings, context.Error, inColour: false);
-        if (drawn is not { Svg: { } svg, Compiled.Circuit: { } circuit })
+        var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
+        FindingText.Write(findings, context.Error, inColour: false);
+        if (compiled.Circuit is not { } circuit || compiled.PlanFor(request.Effort) is not { } plan)
         {
             context.Error.WriteLine("wiretext: there is no circuit to draw");
             return ExitCode.CouldNot;
         }
 
-        if (drawn.Laid.Layout is { } layout && ArrangeLines.Write(layout).Length > 0)
+        var svg = SvgWriter.Write(plan.Paint(circuit, compiled.Findings, options), request.Scale);
+        if (ArrangeLines.Write(plan.Layout).Length > 0)
         {
             context.Error.WriteLine(
                 $"{source.Path}: info: places were searched for; 'wiretext arrange {source.Path} --write' keeps them, so that later changes move no part"
@@ -134,29 +133,29 @@ internal sealed class DrawCommand : Command
             context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(circuit)).ToJson());
         }
 
-        return ExitCode.For(drawn.Compiled.Findings, isStrict: false);
+        return ExitCode.For(findings, isStrict: false);
     }
 
-    private static Trace? TraceIn(LaidResult laid, string? text)
+    private static Trace? TraceIn(Compilation compiled, string? text)
     {
-        if (text is null || laid.Compiled.Circuit is not { } circuit)
+        if (text is null || compiled.Circuit is not { } circuit)
         {
             return null;
         }
 
-        var read = TraceReader.Read(circuit, text);
+        var read = TraceReader.Read(circuit, compiled.Study, text);
         return read.Value ?? throw new CannotException($"--trace {text}: {read.Problem}");
     }
 
-    private static ImmutableArray<SheetView> ViewsOf(LaidResult laid)
+    private static ImmutableArray<SheetView> ViewsOf(Compilation compiled)
     {
-        if (laid.Compiled.Circuit is not { } circuit)
+        if (compiled.Circuit is not { } circuit)
         {
             return [];
         }
 
-        var network = Network.Of(circuit) ?? throw new CannotException("the circuit has no output jack to listen at");
-        var sheet = PositionViews.Of(network, PositionTable.Of(new Analyst(network)));
+        var study = compiled.Study ?? throw new CannotException("the circuit has no output jack to listen at");
+        var sheet = PositionViews.Of(circuit, study);
         return sheet.Length is > 0 and <= MostViews
             ? sheet
             : throw new CannotException(

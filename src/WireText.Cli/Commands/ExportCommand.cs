@@ -51,7 +51,7 @@ internal sealed class ExportCommand : Command
 
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
         var state = read.StateAt(parsed.GetValue(at));
-        var deck = SpiceWriter.Write(read.Network, state);
+        var deck = SpiceWriter.Write(read.Study, state);
         read.Write(parsed.GetValue(output) ?? Files.Standard, Encoding.UTF8.GetBytes(deck));
         return read.Code;
     }

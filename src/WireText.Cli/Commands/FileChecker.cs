@@ -1,7 +1,6 @@
 using WireText.Cli.Hosting;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
-using WireText.Electrical.Networks;
 using WireText.Output;
 
 namespace WireText.Cli.Commands;
@@ -56,7 +55,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
     private FileChecked Look(string file)
     {
         var source = Files.Read(file, context.Host);
-        return Outcome(source.Path, WiringCompiler.Check(source, sources, withNotes, settings.For(file)), mended: 0);
+        return Outcome(source.Path, Compilation.Of(source, sources, withNotes, settings.For(file)), mended: 0);
     }
 
     private FileChecked Mend(string file)
@@ -76,12 +75,12 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         return Outcome(source.Path, result.Left, result.Mended.Length);
     }
 
-    private static FileChecked Outcome(string path, CompileResult result, int mended) =>
+    private static FileChecked Outcome(string path, Compilation result, int mended) =>
         new(
             new CheckedFile(path, result.Findings) { Allowed = result.Allowed },
             mended,
             IsUnpinned: !result.HasErrors
                 && result.Circuit is { Expectations.IsEmpty: true } circuit
-                && Network.Of(circuit) is not null
+                && !circuit.Outputs.IsEmpty
         );
 }

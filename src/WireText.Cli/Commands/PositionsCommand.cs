@@ -45,9 +45,8 @@ internal sealed class PositionsCommand : Command
     private int Run(CliContext context, ParseResult parsed)
     {
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
-        var analyst = new Analyst(read.Network);
-        var table = PositionTable.Of(analyst);
-        var text = parsed.GetValue(expect) ? ExpectLines.Write(analyst, table) : format.In(parsed)(table);
+        var table = read.Study.Positions;
+        var text = parsed.GetValue(expect) ? ExpectLines.Write(read.Study) : format.In(parsed)(table);
         context.Output.Write(text);
         return read.Code;
     }

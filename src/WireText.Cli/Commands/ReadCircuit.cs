@@ -4,6 +4,7 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Output;
 
 namespace WireText.Cli.Commands;
@@ -14,19 +15,19 @@ internal sealed class ReadCircuit
     private readonly CliContext context;
     private readonly string file;
 
-    private ReadCircuit(CliContext context, string file, CompileResult compiled, Network network)
+    private ReadCircuit(CliContext context, string file, Compilation compiled, Study study)
     {
         this.context = context;
         this.file = file;
         Compiled = compiled;
-        Network = network;
+        Study = study;
     }
 
-    public CompileResult Compiled { get; }
+    public Compilation Compiled { get; }
 
-    public Network Network { get; }
+    public Study Study { get; }
 
-    public Circuit Circuit => Network.Circuit;
+    public Circuit Circuit => Study.Circuit;
 
     /// <summary>The name without its folders; null for standard input.</summary>
     public string? FileName => file == Files.Standard ? null : Path.GetFileName(file);
@@ -37,19 +38,19 @@ internal sealed class ReadCircuit
     /// <summary>Reads and checks a file; the findings go to standard error.</summary>
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)
     {
-        var compiled = WiringCompiler.Check(
+        var compiled = Compilation.Of(
             Files.Read(file, context.Host),
             sources,
             settings: new SettingsFiles(context.Host).For(file)
         );
         FindingText.Write(compiled.Findings, context.Error, inColour: false);
-        if (compiled.Circuit is not { } circuit)
+        if (compiled.Circuit is null)
         {
             throw new CannotException("there is no circuit to look at");
         }
 
-        return Network.Of(circuit) is { } network
-            ? new ReadCircuit(context, file, compiled, network)
+        return compiled.Study is { } study
+            ? new ReadCircuit(context, file, compiled, study)
             : throw new CannotException("the circuit has no output jack to listen at");
     }
 

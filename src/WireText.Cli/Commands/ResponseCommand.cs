@@ -91,7 +91,7 @@ internal sealed class ResponseCommand : Command
         var states = request.At.Select(read.StateAt).ToList();
         var sweeps = request.Sweeps.Select(text => Good("--sweep", text, Sweep.Read(read.Circuit, text)));
         var changes = request.WhatIf.Select(text => Good("--what-if", text, CircuitChange.Read(read.Circuit, text)));
-        return ResponseStudy.Of(read.Network, states, [.. sweeps], [.. changes])
+        return ResponseStudy.Of(read.Study, states, [.. sweeps], [.. changes])
             ?? throw new CannotException(
                 $"that is more than {ResponseStudy.MostCurves} curves; ask for fewer states at once"
             );

@@ -9,29 +9,23 @@ using WireText.Electrical.Positions;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks;
 
-/// <summary>What checks may ask of a circuit. Everything is worked out once, when first asked for.</summary>
-public sealed class CheckContext
+/// <summary>What checks may ask: an index of the circuit, its words, and what the electrical stage found out.</summary>
+public class CheckContext
 {
-    private readonly Lazy<SituationTree?> tree;
-    private readonly Lazy<SituationOutcomes?> outcomes;
-    private readonly Lazy<ImmutableArray<Mute>> mutes;
-    private readonly Lazy<ImmutableArray<MetalNet>> metal;
-    private readonly Lazy<SoundMemo?> sounds;
-    private readonly Lazy<SituationSounds> heard;
-    private readonly Lazy<DialRoles?> roles;
-    private readonly Lazy<ExpectationJudge?> judge;
     private readonly Lazy<ImmutableArray<ExpectationConflict>> conflicts;
     private readonly ILookup<int, Wire> wiresAt;
     private readonly bool[] isJointed;
 
-    public CheckContext(Circuit circuit)
+    /// <param name="circuit">Its places and colours count; <paramref name="study"/> may speak of a twin of it.</param>
+    protected CheckContext(Circuit circuit, Study? study, CancellationToken cancellation)
     {
         Circuit = circuit;
-        Network = Network.Of(circuit);
+        Cancellation = cancellation;
         Sides = new Sides(circuit);
         wiresAt = circuit
             .Wires.SelectMany(
@@ -40,55 +34,17 @@ public sealed class CheckContext
             )
             .ToLookup(end => end.lug, end => end.wire);
         isJointed = Jointed(circuit);
-        tree = new(() => Network is null ? null : SituationTree.Of(Network));
-        outcomes = new(() =>
-            Network is null || tree.Value is not { IsComplete: true }
-                ? null
-                : new SituationOutcomes(Network, tree.Value)
-        );
-        mutes = new(() => Network is null ? [] : MuteFinder.Find(Network, outcomes.Value));
-        sounds = new(() => Network is null ? null : new SoundMemo(Network));
-        heard = new(() =>
-            sounds.Value is null || outcomes.Value is null
-                ? new SituationSounds([])
-                : SituationSounds.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
-        );
-        roles = new(() =>
-            sounds.Value is null || outcomes.Value is null
-                ? null
-                : DialRoles.Of(sounds.Value, outcomes.Value.Situations, mutes.Value)
-        );
-        judge = new(() => Sounds is null ? null : new ExpectationJudge(new Analyst(Sounds)));
-        conflicts = new(() => ExpectationConflict.Find(circuit, judge.Value));
-        metal = new(() => Network is null ? [] : MetalNetFinder.Find(Network, outcomes.Value));
+        conflicts = new(() => ExpectationConflict.Find(circuit, study?.Judge, cancellation));
     }
 
     public Circuit Circuit { get; }
 
-    /// <summary>Null when there is no output jack to look from.</summary>
-    public Network? Network { get; }
+    /// <summary>What the electrical stage found out; null when there is no output jack to look from.</summary>
+    public virtual Study? Study => null;
+
+    public CancellationToken Cancellation { get; }
 
     public Sides Sides { get; }
-
-    /// <summary>Null when there is no output jack.</summary>
-    public SituationTree? Tree => tree.Value;
-
-    /// <summary>All situations with their outcomes; null when there is no output jack or there are too many to list.</summary>
-    public SituationOutcomes? Outcomes => outcomes.Value;
-
-    public ImmutableArray<Mute> Mutes => mutes.Value;
-
-    /// <summary>What is heard in states; null when there is no output jack.</summary>
-    public SoundMemo? Sounds => sounds.Value;
-
-    /// <summary>What is heard in every unmuted situation; empty when that could not be worked out.</summary>
-    public SituationSounds Heard => heard.Value;
-
-    /// <summary>What every dial does; null when there is no output jack or there are too many situations to list.</summary>
-    public DialRoles? Roles => roles.Value;
-
-    /// <summary>Proves and refutes what is expected; null when there is no output jack.</summary>
-    public ExpectationJudge? Judge => judge.Value;
 
     /// <summary>Claims that exclude each other: neither can be held against the circuit.</summary>
     public ImmutableArray<ExpectationConflict> Conflicts => conflicts.Value;
@@ -106,16 +62,17 @@ public sealed class CheckContext
         }
     }
 
-    /// <summary>How bare metal comes to the sleeve, net by net.</summary>
-    public ImmutableArray<MetalNet> Metal => metal.Value;
+    /// <param name="study">Of the circuit or a twin of it; null when it has no output jack.</param>
+    public static CheckContext Of(Circuit circuit, Study? study, CancellationToken cancellation = default) =>
+        study is null
+            ? new CheckContext(circuit, null, cancellation)
+            : new StudyContext(circuit, study.Until(cancellation), cancellation);
 
     /// <summary>The stretches that end on a lug, in order of declaration.</summary>
     public IEnumerable<Wire> WiresAt(int lug) => wiresAt[lug];
 
     /// <summary>True when something is soldered to the lug or pressed on it, or on one that is joined with it inside the part.</summary>
     public bool IsJointed(int lug) => isJointed[lug];
-
-    public Mute? MuteOf(int control) => Mutes.FirstOrDefault(mute => mute.Control == control);
 
     public Subject Subject(int lug) => Text.Subject.Lug(Circuit.NameOf(lug));
 

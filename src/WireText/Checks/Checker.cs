@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks;
@@ -8,40 +9,26 @@ namespace WireText.Checks;
 /// <summary>Runs checks over a circuit, so that one cause gives one finding and what is meant gives none.</summary>
 public static class Checker
 {
-    /// <summary>What stands of all checks. Remarks that are no findings have <see cref="Severity.Info"/>.</summary>
-    /// <param name="withNotes">Also what is harmless and told only when asked.</param>
-    public static ImmutableArray<Finding> Run(Circuit circuit, bool withNotes = false) =>
-        Examine(circuit, withNotes).Findings;
-
-    /// <summary>As <see cref="Run"/>, with what the author allowed and why.</summary>
-    public static CheckReport Examine(Circuit circuit, bool withNotes = false) =>
-        Examine(circuit, withNotes, CheckSettings.Standard);
-
-    /// <summary>As <see cref="Examine(Circuit, bool)"/>, weighed as a shop wants it.</summary>
-    public static CheckReport Examine(Circuit circuit, bool withNotes, CheckSettings settings) =>
-        RepairAdvice.AddTo(
-            circuit,
-            Judge(circuit, withNotes ? CheckList.All : CheckList.Usual, settings),
-            edited => Judge(edited, CheckList.Usual, settings)
-        );
-
-    /// <summary>As <see cref="Examine(Circuit, bool)"/>, but no repair is looked for: one look at a circuit.</summary>
-    public static CheckReport Judge(Circuit circuit) => Judge(circuit, CheckList.Usual);
-
-    /// <summary>As <see cref="Judge(Circuit)"/>, with some of the checks.</summary>
-    /// <param name="checks">In an order in which a check comes before those that it silences.</param>
-    public static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks) =>
-        Judge(circuit, checks, CheckSettings.Standard);
-
-    private static CheckReport Judge(Circuit circuit, ImmutableArray<ICheck> checks, CheckSettings settings)
+    /// <summary>What stands of the checks, and what the author allowed and why. No repair is looked for.</summary>
+    /// <param name="study">Of the circuit or a twin of it; null when it has no output jack.</param>
+    public static CheckReport Examine(
+        Circuit circuit,
+        Study? study,
+        CheckRequest request,
+        CancellationToken cancellation = default
+    )
     {
-        var context = new CheckContext(circuit);
-        ImmutableArray<(CheckDescription Check, Finding Finding)> all =
-        [
-            .. checks.SelectMany(check => check.Find(context).Select(finding => (check.Description, finding))),
-        ];
+        var (checks, settings) = (request.Checks, request.Settings);
+        var context = CheckContext.Of(circuit, study, cancellation);
+        var all = ImmutableArray.CreateBuilder<(CheckDescription Check, Finding Finding)>();
+        foreach (var check in checks)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            all.AddRange(check.Find(context).Select(finding => (check.Description, finding)));
+        }
+
         var found = Shadows
-            .Remove(context, all)
+            .Remove(context, all.ToImmutable())
             .Concat(Allowances.FindUnknown(circuit))
             .Concat(
                 Allowances.FindUnused(
@@ -84,7 +71,7 @@ public static class Checker
         ImmutableArray<ICheck> checks,
         CheckSettings settings
     ) =>
-        context.Outcomes is null
+        context.Study?.Outcomes is null
             ? []
             : [.. checks.Select(check => check.Description.Id).Where(id => !settings.IsOff(id))];
 }

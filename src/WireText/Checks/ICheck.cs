@@ -10,3 +10,11 @@ public interface ICheck
     /// <summary>What is wrong, one finding for each cause, in the order of declaration.</summary>
     IEnumerable<Finding> Find(CheckContext context);
 }
+
+/// <summary>A check that needs what the electrical stage found out: it is silent where there is no output jack to look from.</summary>
+public interface IStudyCheck : ICheck
+{
+    IEnumerable<Finding> ICheck.Find(CheckContext context) => context is StudyContext studied ? Find(studied) : [];
+
+    IEnumerable<Finding> Find(StudyContext context);
+}

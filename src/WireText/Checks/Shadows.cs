@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks;
@@ -56,7 +57,7 @@ internal static class Shadows
                 scope.Add(context.Circuit, subject);
             }
 
-            if (context.Network is { } network)
+            if (context.Study?.Network is { } network)
             {
                 scope.Nets.Remove(network.Tip);
                 scope.Nets.Remove(network.Sleeve);

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks;
 
@@ -21,7 +22,7 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     private static readonly ImmutableArray<string> SilentNames = ["off", "mute", "standby", "silent", "kill"];
 
     /// <summary>Where the signal is shorted, save where a name or a claim says that silence is meant.</summary>
-    public static IEnumerable<SilentPositions> Shorted(CheckContext context) =>
+    public static IEnumerable<SilentPositions> Shorted(StudyContext context) =>
         Of(context, IsShorted)
             .Where(silent =>
                 !silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
@@ -32,13 +33,13 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     /// Where no coil reaches the jack, which then floats or hangs on a resistance; not where a battery is switched off by a
     /// position that says so.
     /// </summary>
-    public static IEnumerable<SilentPositions> Dead(CheckContext context) =>
+    public static IEnumerable<SilentPositions> Dead(StudyContext context) =>
         Of(context, IsDead).Where(silent => !IsSwitchedOff(context, silent));
 
     /// <summary>The sets in order of size, then of the situations.</summary>
-    private static IEnumerable<SilentPositions> Of(CheckContext context, Func<SituationOutcomes, int, bool> isSilent)
+    private static IEnumerable<SilentPositions> Of(StudyContext context, Func<SituationOutcomes, int, bool> isSilent)
     {
-        if (context.Outcomes is not { } outcomes)
+        if (context.Study.Outcomes is not { } outcomes)
         {
             yield break;
         }
@@ -91,8 +92,8 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     private static bool Allows(Situation situation, List<(int Control, int Position)> set) =>
         set.TrueForAll(at => situation.State.Allows(at.Control, at.Position));
 
-    private static bool IsMuted(CheckContext context, Situation situation) =>
-        context.Mutes.Any(mute => mute.IsIn(situation.State));
+    private static bool IsMuted(StudyContext context, Situation situation) =>
+        context.Study.Mutes.Any(mute => mute.IsIn(situation.State));
 
     /// <summary>True when an <c>expect</c> says that silence is meant there.</summary>
     private static bool IsClaimedSilent(Circuit circuit, ImmutableArray<(int Control, int Position)> set) =>
@@ -102,22 +103,24 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
             && set.Any(at => expectation.State[at.Control] == at.Position)
         );
 
-    private static bool IsSwitchedOff(CheckContext context, SilentPositions silent) =>
+    private static bool IsSwitchedOff(StudyContext context, SilentPositions silent) =>
         silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
-        && Supply.PoweredAmplifiers(context.Network!, silent.State).Count
+        && Supply.PoweredAmplifiers(context.Study.Network, silent.State).Count
             < context.Circuit.Elements.Count(element => element is Amplifier);
 
-    private static bool IsNamedSilent(CheckContext context, int control, int position) =>
+    private static bool IsNamedSilent(StudyContext context, int control, int position) =>
         SilentNames.Contains(
             context.Circuit.Controls[control].Positions[position].Name,
             StringComparer.OrdinalIgnoreCase
         );
 
     /// <summary>Every choice of so many of the positions that a situation states, plugs and mutes left out.</summary>
-    private static IEnumerable<List<(int Control, int Position)>> SetsOf(CheckContext context, State state, int size)
+    private static IEnumerable<List<(int Control, int Position)>> SetsOf(StudyContext context, State state, int size)
     {
         var stated = state
-            .Stated.Where(at => !context.Circuit.Controls[at.Control].IsPlug && context.MuteOf(at.Control) is null)
+            .Stated.Where(at =>
+                !context.Circuit.Controls[at.Control].IsPlug && context.Study.MuteOf(at.Control) is null
+            )
             .ToList();
         return Choose(stated, size, from: 0);
     }

@@ -9,6 +9,7 @@ using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Quantities;
 
 namespace WireText.Output;
@@ -22,19 +23,19 @@ public static class ExpectLines
     private static readonly double[] Together = [5, 2];
 
     /// <summary>One line a row of the table, then those for dials that change it, each with its level.</summary>
-    public static string Write(Analyst analyst, PositionTable table)
+    public static string Write(Study study)
     {
         var text = new StringBuilder();
-        var circuit = table.Circuit;
+        var (circuit, table) = (study.Circuit, study.Positions);
         ImmutableArray<double> rest = [.. circuit.Dials.Select(dial => dial.Rest)];
         foreach (var row in PositionSheet.RowsOf(table))
         {
             var state = row.State.Settled(circuit);
-            var before = analyst.Analyse(state);
+            var before = study.Analyse(state);
             Append(text, SettingsOf(circuit, row), ClaimsOf(circuit, before));
             foreach (var travels in Turned(rest).Where(_ => before.Outcome == Outcome.Sound))
             {
-                var there = analyst.Analyse(state.At(travels));
+                var there = study.Analyse(state.At(travels));
                 if (Printed(circuit, there) != Printed(circuit, before))
                 {
                     var turned = circuit

@@ -6,6 +6,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 
 namespace WireText.Output;
 
@@ -24,11 +25,12 @@ public static class SpiceWriter
     /// <c>response.txt</c>. Where tip and sleeve are joined there is nothing to sweep, and the deck says so.
     /// </summary>
     /// <param name="state">A control at any stays open.</param>
-    public static string Write(Network network, State state)
+    public static string Write(Study study, State state)
     {
+        var network = study.Network;
         var names = new SpiceNames(network, state);
         var deck = new StringBuilder();
-        deck.Append(WriteCircuit(network, state));
+        deck.Append(WriteCircuit(study, state));
         deck.Append(".control\n");
         if (names.IsShort)
         {
@@ -50,9 +52,9 @@ public static class SpiceWriter
     }
 
     /// <summary>The circuit alone, for those who add their own analysis: title, elements and load.</summary>
-    public static string WriteCircuit(Network network, State state)
+    public static string WriteCircuit(Study study, State state)
     {
-        var circuit = network.Circuit;
+        var (circuit, network) = (study.Circuit, study.Network);
         var names = new SpiceNames(network, state);
         var powered = Supply.PoweredAmplifiers(network, state);
         var deck = new StringBuilder();

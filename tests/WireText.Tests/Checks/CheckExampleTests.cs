@@ -71,6 +71,6 @@ public class CheckExampleTests
         Assert.Empty(tree.Findings);
         var bound = Binder.Bind(tree, NoSources.Instance);
         Assert.Empty(bound.Findings);
-        return [.. Checker.Run(bound.Circuit!, withNotes)];
+        return [.. Checked.Findings(bound.Circuit!, withNotes)];
     }
 }

@@ -20,19 +20,19 @@ public class CheckerTests
 
     [Fact]
     public void Run_WithoutAllowances_GivesFindingsInTheOrderOfTheText() =>
-        Assert.Equal(["saddle", "tone.case"], Lugs(Checker.Run(Circuit(TwoFloating))));
+        Assert.Equal(["saddle", "tone.case"], Lugs(Checked.Findings(Circuit(TwoFloating))));
 
     [Theory]
     [InlineData("allow floating-ground at saddle \"plastic bridge\"", "tone.case")]
     [InlineData("allow floating-ground at tone.case \"plastic shaft\"", "saddle")]
     [InlineData("allow FLOATING-GROUND at Tone \"a part names all its lugs\"", "saddle")]
     public void Allow_AtALugOrPart_TakesOutThatFindingAlone(string line, string left) =>
-        Assert.Equal([left], Lugs(Checker.Run(Circuit($"{TwoFloating}\n{line}"))));
+        Assert.Equal([left], Lugs(Checked.Findings(Circuit($"{TwoFloating}\n{line}"))));
 
     [Fact]
     public void Allow_WithoutAPlace_TakesOutAllAndKeepsTheReason()
     {
-        var report = Checker.Examine(Circuit($"{TwoFloating}\nallow floating-ground \"on the bench\""));
+        var report = Checked.Advised(Circuit($"{TwoFloating}\nallow floating-ground \"on the bench\""));
 
         Assert.Empty(report.Findings);
         Assert.Equal(["saddle", "tone.case"], Lugs(report.Allowed.Select(allowed => allowed.Finding)));
@@ -45,8 +45,8 @@ public class CheckerTests
     [InlineData("bad-value", "take this line out")]
     public void Allow_WhatNoCheckFinds_IsAnError(string id, string help)
     {
-        var found = Checker
-            .Run(Circuit($"{TwoFloating}\nallow {id} \"why\""))
+        var found = Checked
+            .Findings(Circuit($"{TwoFloating}\nallow {id} \"why\""))
             .Where(finding => finding.Id == "unknown-check");
 
         Assert.Equal((Severity.Error, help), (found.Single().Severity, found.Single().Help));
@@ -64,8 +64,8 @@ public class CheckerTests
     [InlineData("allow floating-gruond \"no such check: said elsewhere\"", "")]
     public void Allow_WhatIsNotFound_IsAWarningAtTheLine(string lines, string said)
     {
-        var found = Checker
-            .Run(Circuit($"{TwoFloating}\n{lines}"))
+        var found = Checked
+            .Findings(Circuit($"{TwoFloating}\n{lines}"))
             .Where(finding => finding.Id == "allow-unused")
             .ToList();
 
@@ -83,7 +83,7 @@ public class CheckerTests
     [InlineData("allow unconnected-lug at spare.hot \"not yet wired\"", "expect")]
     public void AllowedFinding_ExplainsNothingElsewhere(string line, string id)
     {
-        var found = Checker.Run(
+        var found = Checked.Findings(
             Circuit(
                 $"""
                 pickup neck single-coil dcr=6k
@@ -102,7 +102,7 @@ public class CheckerTests
     [Fact]
     public void TwoLooseEnds_AreOneFindingThatJoinsThem()
     {
-        var found = Checker.Run(
+        var found = Checked.Findings(
             Circuit(
                 """
                 pickup neck single-coil
@@ -122,7 +122,7 @@ public class CheckerTests
     [Fact]
     public void RefutedClaim_WithAMend_DropsWhatVanishesWithIt()
     {
-        var found = Checker.Run(
+        var found = Checked.Findings(
             Circuit(
                 """
                 pickup neck single-coil
@@ -149,12 +149,12 @@ public class CheckerTests
             neck.hot ~ vol.3; neck.ground ~ vol.case; vol.1 ~ vol.case; vol.2 ~ out.tip; vol.case ~ out.sleeve
             out.tip ~ out.sleeve
             """;
-        var all = CheckList.All.SelectMany(check => check.Find(new CheckContext(Circuit(shadowed)))).ToList();
-        var standing = Checker.Run(Circuit(shadowed)).Select(finding => finding.Id).ToList();
+        var all = CheckList.All.SelectMany(check => check.Find(Checked.Context(Circuit(shadowed)))).ToList();
+        var standing = Checked.Findings(Circuit(shadowed)).Select(finding => finding.Id).ToList();
         var shadow = all.Select(finding => finding.Id).First(id => !standing.Contains(id));
 
         Assert.DoesNotContain(
-            Checker.Run(Circuit($"{shadowed}\nallow {shadow} \"why\"")),
+            Checked.Findings(Circuit($"{shadowed}\nallow {shadow} \"why\"")),
             finding => finding.Id == "allow-unused"
         );
     }
@@ -164,17 +164,17 @@ public class CheckerTests
     {
         var circuit = Circuit($"{TwoFloating}\nallow wire-twice \"why\"");
 
-        var without = Checker.Judge(circuit, CheckList.All.RemoveAll(check => check.Description.Id == "wire-twice"));
+        var without = Checked.Report(circuit, CheckList.All.RemoveAll(check => check.Description.Id == "wire-twice"));
 
         Assert.DoesNotContain(without.Findings, finding => finding.Id == "allow-unused");
-        Assert.Contains(Checker.Judge(circuit).Findings, finding => finding.Id == "allow-unused");
+        Assert.Contains(Checked.Report(circuit).Findings, finding => finding.Id == "allow-unused");
     }
 
     /// <summary>Without a jack nothing is heard, so nothing could be found.</summary>
     [Fact]
     public void Allow_InACircuitThatChecksCannotLookThrough_IsNotUnused() =>
         Assert.DoesNotContain(
-            Checker.Run(Circuit("pot vol 250k audio\nallow out-of-phase \"on the bench\"")),
+            Checked.Findings(Circuit("pot vol 250k audio\nallow out-of-phase \"on the bench\"")),
             finding => finding.Id == "allow-unused"
         );
 
@@ -198,7 +198,7 @@ public class CheckerTests
     [Fact]
     public void TipAndSleeveSwapped_WithASecondWire_LeavesTheWireAloneStanding()
     {
-        var found = Checker.Run(
+        var found = Checked.Findings(
             Circuit(
                 """
                 pickup neck single-coil
@@ -225,7 +225,7 @@ public class CheckerTests
     [InlineData("jack out; out.tip ~ out.tip")]
     [InlineData("jack a; jack b stereo; a.tip ~ b.ring; b.sleeve ~ a.tip")]
     [InlineData("switch s rotary-2x6; s.A0 ~ s.B0 ~ s.A1 ~ s.B6; jack out; out.tip ~ s.A2; out.sleeve ~ s.B2")]
-    public void Run_OfACircuitThatIsHardlyOne_EndsWithoutAnError(string text) => Checker.Run(Circuit(text));
+    public void Run_OfACircuitThatIsHardlyOne_EndsWithoutAnError(string text) => Checked.Findings(Circuit(text));
 
     [Fact]
     public void Run_OfThousandsOfPartsAndContacts_Ends()
@@ -237,7 +237,7 @@ public class CheckerTests
         var text =
             $"pickup neck single-coil; jack out; pot p1000 250k audio; {string.Join("; ", lines)}; neck.hot ~ p0.3; neck.ground ~ out.sleeve; p1000.2 ~ out.tip";
 
-        var found = Checker.Run(Circuit(text));
+        var found = Checked.Findings(Circuit(text));
 
         Assert.Contains(found, finding => finding.Id == "too-many-situations");
         Assert.Equal(1_001, found.Count(finding => finding.Id == "floating-ground"));

@@ -18,8 +18,8 @@ internal static class CircuitEdits
     /// </summary>
     public static List<Finding> FindApartFromBuilding(Circuit circuit) =>
         [
-            .. Checker
-                .Run(WithMetalGrounded(circuit))
+            .. Checked
+                .Findings(WithMetalGrounded(circuit))
                 .Where(finding => FindingCatalogue.Find(finding.Id)?.Group != FindingGroup.Building),
         ];
 }

@@ -116,8 +116,8 @@ public class FindingCatalogueTests
         Assert.Empty(Found(description.Good));
 
         IEnumerable<Finding> Found(string text) =>
-            WiringCompiler
-                .Check(new SourceText("example.wiring", text), NoSources.Instance)
+            Compilation
+                .Of(new SourceText("example.wiring", text), NoSources.Instance)
                 .Findings.Where(finding => finding.Id == id);
     }
 

@@ -13,8 +13,8 @@ internal static class Found
     /// <summary>As above, of a text as it stands in a file: a definition's lines are indented.</summary>
     public static List<Finding> OfLines(string id, string text) =>
         [
-            .. Checker
-                .Run(Bench.CompileText(text), FindingCatalogue.Find(id)!.OnlyWhenAsked)
+            .. Checked
+                .Findings(Bench.CompileText(text), FindingCatalogue.Find(id)!.OnlyWhenAsked)
                 .Where(finding => finding.Id == id),
         ];
 }

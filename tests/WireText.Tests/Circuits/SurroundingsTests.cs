@@ -39,8 +39,8 @@ public class SurroundingsTests
         Assert.NotNull(found.Help);
     }
 
-    private static CompileResult Check(string line) =>
-        WiringCompiler.Check(
+    private static Compilation Check(string line) =>
+        Compilation.Of(
             new SourceText(
                 "load.wiring",
                 $"pickup p single-coil\njack out\nwire p.hot to out.tip white\nwire p.ground to out.sleeve black\n{line}\n"

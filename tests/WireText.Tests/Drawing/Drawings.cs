@@ -6,6 +6,7 @@ using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Measuring;
 using WireText.Output;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Drawing;
@@ -14,11 +15,11 @@ namespace WireText.Tests.Drawing;
 internal static class Drawings
 {
     public static Circuit CircuitOf(string text) =>
-        WiringCompiler.Check(new SourceText("test.wiring", text), NoSources.Instance).Circuit!;
+        Compilation.Of(new SourceText("test.wiring", text), NoSources.Instance).Circuit!;
 
     public static Picture PictureOf(string text, Theme? theme = null, LayoutEffort effort = LayoutEffort.Quick)
     {
-        var result = WiringCompiler.Check(new SourceText("test.wiring", text), NoSources.Instance);
+        var result = Compilation.Of(new SourceText("test.wiring", text), NoSources.Instance);
         var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(result.Circuit!), effort);
         var options = new PictureOptions
         {
@@ -32,7 +33,7 @@ internal static class Drawings
     public static string SvgOf(string text, Theme? theme = null) => SvgWriter.Write(PictureOf(text, theme));
 
     /// <summary>The finished SVG, measured against the wires of its circuit; one that cannot be measured fails the test.</summary>
-    public static PictureMeasure MeasureOf(DrawResult drawn)
+    public static PictureMeasure MeasureOf(Drawn drawn)
     {
         var measure = TryMeasure(drawn);
         Assert.Null(measure.Error);
@@ -40,7 +41,7 @@ internal static class Drawings
     }
 
     /// <summary>As <see cref="MeasureOf"/>, but a drawing that cannot be measured gives the reason.</summary>
-    public static PictureMeasure TryMeasure(DrawResult drawn)
+    public static PictureMeasure TryMeasure(Drawn drawn)
     {
         var circuit = drawn.Compiled.Circuit!;
         return PictureMeasurer.Measure(

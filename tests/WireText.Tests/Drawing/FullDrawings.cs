@@ -11,12 +11,12 @@ namespace WireText.Tests.Drawing;
 /// <summary>The examples and the layout cases at full effort, each worked out once for all the tests that look at it.</summary>
 internal static class FullDrawings
 {
-    private static readonly ConcurrentDictionary<string, Lazy<DrawResult>> Examples = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Lazy<Drawn>> Examples = new(StringComparer.Ordinal);
 
     private static readonly ConcurrentDictionary<(string Name, bool IsGiven), Lazy<LayoutMeasure>> Cases = new();
 
     /// <param name="name">The file name of an example.</param>
-    public static DrawResult Of(string name) => Examples.GetOrAdd(name, n => new Lazy<DrawResult>(() => Draw(n))).Value;
+    public static Drawn Of(string name) => Examples.GetOrAdd(name, n => new Lazy<Drawn>(() => Draw(n))).Value;
 
     /// <summary>The finished SVG of an example, measured against the wires of its circuit.</summary>
     public static PictureMeasure MeasureOf(string name) => Drawings.MeasureOf(Of(name));
@@ -31,10 +31,9 @@ internal static class FullDrawings
             )
             .Value;
 
-    private static DrawResult Draw(string name) =>
-        WiringCompiler.Draw(
+    private static Drawn Draw(string name) =>
+        Drawn.Of(
             new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name))),
-            NoSources.Instance,
             new DrawOptions(LayoutEffort.Full, Theme.Light, name)
         );
 }

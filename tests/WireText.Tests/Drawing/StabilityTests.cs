@@ -93,7 +93,7 @@ public partial class StabilityTests
     }
 
     private static Circuit Read(string text) =>
-        WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance).Circuit!;
+        Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance).Circuit!;
 
     private static LayoutResult Lay(Circuit circuit) =>
         LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);

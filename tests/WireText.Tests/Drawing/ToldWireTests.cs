@@ -20,14 +20,12 @@ public class ToldWireTests
     [Theory, MemberData(nameof(Pictures))]
     public void Wire_WithAColour_HasATagOrARow(string example, string theme)
     {
-        var laid = WiringCompiler.Lay(
+        var drawn = Drawn.Of(
             new SourceText(example, File.ReadAllText(Repository.PathOf("examples", example))),
-            NoSources.Instance,
-            LayoutEffort.Quick
+            new DrawOptions(LayoutEffort.Quick, Theme.Find(theme)!, example)
         );
-        var svg = WiringCompiler.Paint(laid, new DrawOptions(LayoutEffort.Quick, Theme.Find(theme)!, example)).Svg!;
 
-        AssertEachIsTold(laid.Compiled.Circuit!, XDocument.Parse(svg), bareToo: theme == "print");
+        AssertEachIsTold(drawn.Compiled.Circuit!, XDocument.Parse(drawn.Svg!), bareToo: theme == "print");
     }
 
     [Theory, MemberData(nameof(ExampleDrawingTests.Examples), MemberType = typeof(ExampleDrawingTests))]

@@ -32,7 +32,7 @@ internal sealed class Bench
     /// <summary>The circuit of a wiring text; only an error of the text's own stops it.</summary>
     public static Circuit CompileText(string text)
     {
-        var result = WiringCompiler.Check(new SourceText("bench.wiring", text), NoSources.Instance);
+        var result = Compilation.Of(new SourceText("bench.wiring", text), NoSources.Instance);
         var unread = result.Tree.Findings.Where(finding => finding.Severity == Severity.Error).ToList();
         Assert.True(unread.Count == 0, string.Join('\n', unread.Select(finding => finding.Message)) + "\n" + text);
         return result.Circuit ?? throw new InvalidOperationException("no circuit");

@@ -18,14 +18,14 @@ public class ArrangeLinesTests
         var bare = WithoutPlaces(File.ReadAllText(Repository.PathOf("examples", example)));
         var searched = Lay(bare);
 
-        var written = ArrangeLines.Insert(Parser.Parse(Text(bare)), ArrangeLines.Write(searched.Layout!));
+        var written = ArrangeLines.Insert(Parser.Parse(Text(bare)), ArrangeLines.Write(searched));
         var again = Lay(written);
 
-        Assert.StartsWith("arrange\n", ArrangeLines.Write(searched.Layout!), StringComparison.Ordinal);
-        Assert.Empty(again.Compiled.Tree.Findings);
+        Assert.StartsWith("arrange\n", ArrangeLines.Write(searched), StringComparison.Ordinal);
+        Assert.Empty(Parser.Parse(Text(written)).Findings);
         Assert.Equal(PosesOf(searched), PosesOf(again));
         Assert.Equal(PathsOf(searched), PathsOf(again));
-        Assert.Empty(ArrangeLines.Write(again.Layout!));
+        Assert.Empty(ArrangeLines.Write(again));
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class ArrangeLinesTests
         var wiring = WithoutPlaces(File.ReadAllText(Repository.PathOf("examples", "5-bass-two-volumes.wiring")));
         var searched = Lay(wiring + "place neck at 40,12.5\n");
 
-        var lines = ArrangeLines.Write(searched.Layout!);
+        var lines = ArrangeLines.Write(searched);
         var again = Lay(wiring + "place neck at 40,12.5\n" + lines);
 
         Assert.DoesNotContain("arrange", lines, StringComparison.Ordinal);
@@ -49,9 +49,9 @@ public class ArrangeLinesTests
         var wiring = GrownWiring.Of(200);
         var searched = Lay(wiring);
 
-        var again = Lay(ArrangeLines.Insert(Parser.Parse(Text(wiring)), ArrangeLines.Write(searched.Layout!)));
+        var again = Lay(ArrangeLines.Insert(Parser.Parse(Text(wiring)), ArrangeLines.Write(searched)));
 
-        Assert.True(searched.Layout!.Parts.Length > 24);
+        Assert.True(searched.Parts.Length > 24);
         Assert.Equal(PosesOf(searched), PosesOf(again));
     }
 
@@ -64,16 +64,16 @@ public class ArrangeLinesTests
     public void Insert_PutsTheLinesBehindTheLastPart_AndLeavesTheRest(string before, string after) =>
         Assert.Equal(after, ArrangeLines.Insert(Parser.Parse(Text(before)), "A\n"));
 
-    private static LaidResult Lay(string wiring) =>
-        WiringCompiler.Lay(Text(wiring), NoSources.Instance, LayoutEffort.Quick);
+    private static LayoutResult Lay(string wiring) =>
+        Compilation.Of(Text(wiring), NoSources.Instance).PlanFor(LayoutEffort.Quick)!.Layout;
 
     private static SourceText Text(string wiring) => new("a.wiring", wiring);
 
-    private static IEnumerable<string> PosesOf(LaidResult laid) =>
-        laid.Layout!.Parts.Select(part => $"{part.Part.Id} {part.At} {part.Turn} {part.Label}");
+    private static IEnumerable<string> PosesOf(LayoutResult laid) =>
+        laid.Parts.Select(part => $"{part.Part.Id} {part.At} {part.Turn} {part.Label}");
 
-    private static IEnumerable<string> PathsOf(LaidResult laid) =>
-        laid.Layout!.Wires.Select(wire => $"{wire.Wire.Id} {string.Join(' ', wire.Points)}");
+    private static IEnumerable<string> PathsOf(LayoutResult laid) =>
+        laid.Wires.Select(wire => $"{wire.Wire.Id} {string.Join(' ', wire.Points)}");
 
     /// <summary>The text without its <c>arrange</c> block and <c>place</c> lines.</summary>
     private static string WithoutPlaces(string wiring)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;
@@ -77,7 +78,7 @@ public class CoilTableTests
         var bench = Bench.Of(
             "pickup p humbucker-4 dcr=8k n.l=3H; jack out; p.n-start ~ out.tip; p.s-start ~ out.sleeve; splice m p.n-finish p.s-finish; p.shield ~ out.sleeve"
         );
-        using var json = JsonDocument.Parse(PositionData.WriteJson(PositionTable.Of(bench.Circuit)!));
+        using var json = JsonDocument.Parse(PositionData.WriteJson(Study.Of(bench.Circuit)!.Positions));
 
         var coils = json.RootElement.GetProperty("coils").EnumerateArray().ToList();
 
@@ -123,5 +124,5 @@ public class CoilTableTests
     private static string Text(string pickup) => PositionText.Write(TableOf(pickup));
 
     private static PositionTable TableOf(string pickup) =>
-        PositionTable.Of(Bench.Of($"{pickup}; jack out; p.hot ~ out.tip; p.ground ~ out.sleeve").Circuit)!;
+        Study.Of(Bench.Of($"{pickup}; jack out; p.hot ~ out.tip; p.ground ~ out.sleeve").Circuit)!.Positions;
 }

@@ -1,8 +1,10 @@
 using WireText.Checks;
 using WireText.Checks.Intent;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Testing;
+using WireText.Tests.Checks;
 using WireText.Tests.Electrical;
 
 namespace WireText.Tests.Output;
@@ -40,12 +42,11 @@ public class ExpectLinesTests
         Assert.NotEmpty(lines);
         var before = Bench.CompileText(text).Expectations.Length;
         Assert.Equal(before + lines.Count(c => c == '\n'), circuit.Expectations.Length);
-        Assert.Empty(Checker.Judge(circuit, [new Expect()]).Findings.Select(f => f.Message));
+        Assert.Empty(Checked.Report(circuit, [new Expect()]).Findings.Select(f => f.Message));
     }
 
     private static string LinesOf(string text)
     {
-        var analyst = new Analyst(new Bench(Bench.CompileText(text)).Network);
-        return ExpectLines.Write(analyst, PositionTable.Of(analyst));
+        return ExpectLines.Write(Study.Of(new Bench(Bench.CompileText(text)).Network));
     }
 }

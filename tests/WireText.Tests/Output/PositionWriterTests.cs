@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;
@@ -160,5 +161,5 @@ public class PositionWriterTests
             PositionData.WriteJson(table),
         ];
 
-    private static PositionTable TableOf(Bench bench) => PositionTable.Of(bench.Circuit)!;
+    private static PositionTable TableOf(Bench bench) => Study.Of(bench.Circuit)!.Positions;
 }

@@ -6,6 +6,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Output;
 
 namespace WireText.Tests.Output;
@@ -37,7 +38,7 @@ internal static class SpiceComparison
 
     public static Ngspice.Deck DeckOf(Network network, State state)
     {
-        var circuit = SpiceWriter.WriteCircuit(network, state);
+        var circuit = SpiceWriter.WriteCircuit(Study.Of(network), state);
         var sources = network
             .Circuit.Elements.OfType<Coil>()
             .Select(SourceOf)

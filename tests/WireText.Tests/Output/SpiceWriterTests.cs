@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Tests.Electrical;
@@ -104,7 +105,7 @@ public class SpiceWriterTests(ITestOutputHelper output)
         Ngspice.SkipWhereAbsent();
         var bench = BenchOf(name);
 
-        var table = Ngspice.RunAsItIs(SpiceWriter.Write(bench.Network, bench.State), "response.txt");
+        var table = Ngspice.RunAsItIs(SpiceWriter.Write(Study.Of(bench.Network), bench.State), "response.txt");
 
         // ac dec 133 20 20000 gives 400 points.
         Assert.Equal(400, table.Count);

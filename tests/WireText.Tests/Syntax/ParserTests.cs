@@ -92,7 +92,7 @@ public class ParserTests
             $"{line}\njack out\nwire neck.hot to out.tip red\nwire neck to out.sleeve red"
         );
 
-        Assert.Single(WiringCompiler.Check(source, NoSources.Instance).Findings);
+        Assert.Single(Compilation.Of(source, NoSources.Instance).Findings);
     }
 
     [Fact]

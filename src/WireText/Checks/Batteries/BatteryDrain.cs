@@ -3,12 +3,13 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds batteries that are drawn from with no plug in.</summary>
-public sealed class BatteryDrain : ICheck
+public sealed class BatteryDrain : IStudyCheck
 {
     /// <summary>The position of a jack with nothing in it.</summary>
     private const string NoPlug = "no-plug";
@@ -53,9 +54,9 @@ public sealed class BatteryDrain : ICheck
             """
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             yield break;
         }
@@ -95,7 +96,7 @@ public sealed class BatteryDrain : ICheck
             .Range(0, control.Positions.Length)
             .Any(position => IsDrawn(network, battery, rest.At(control.Index, position)) != isDrawnAtRest);
 
-    private Finding Report(CheckContext context, Battery battery, List<Control> switches)
+    private Finding Report(StudyContext context, Battery battery, List<Control> switches)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[battery.Part];

@@ -5,12 +5,13 @@ using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds a direct voltage on the tip.</summary>
-public sealed class DirectCurrentAtJack : ICheck
+public sealed class DirectCurrentAtJack : IStudyCheck
 {
     /// <summary>Situations looked at. Chosen.</summary>
     private const int SituationLimit = 4_096;
@@ -54,11 +55,11 @@ public sealed class DirectCurrentAtJack : ICheck
             Mend: "Take the way out that leads from the battery to the tip, or put a capacitor in it."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         var circuit = context.Circuit;
         if (
-            context is not { Network: { } network, Tree: { IsComplete: true } tree }
+            context.Study is not { Network: var network, Situations: { IsComplete: true } tree }
             || !circuit.Elements.Any(element => element is Battery)
         )
         {
@@ -74,7 +75,7 @@ public sealed class DirectCurrentAtJack : ICheck
         return worst.Volts is { } volts ? [Report(context, worst.State, volts)] : [];
     }
 
-    private Finding Report(CheckContext context, State state, double volts)
+    private Finding Report(StudyContext context, State state, double volts)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[circuit.Outputs[0].Part];
@@ -92,9 +93,9 @@ public sealed class DirectCurrentAtJack : ICheck
     }
 
     /// <summary>The parts that the direct current to the tip flows through, in order of declaration.</summary>
-    private static List<Part> WayOf(CheckContext context, State state)
+    private static List<Part> WayOf(StudyContext context, State state)
     {
-        var live = LiveNetwork.WithSupplies(context.Network!, state);
+        var live = LiveNetwork.WithSupplies(context.Study.Network, state);
         return
         [
             .. live

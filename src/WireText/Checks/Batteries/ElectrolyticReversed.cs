@@ -3,12 +3,13 @@ using WireText.Checks.Values;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Solving;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds electrolytic capacitors that a battery charges the wrong way round.</summary>
-public sealed class ElectrolyticReversed : ICheck
+public sealed class ElectrolyticReversed : IStudyCheck
 {
     /// <summary>Situations looked at. Chosen.</summary>
     private const int SituationLimit = 4_096;
@@ -52,8 +53,8 @@ public sealed class ElectrolyticReversed : ICheck
             Mend: "Exchange its two ends."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context is { Network: { } network, Tree: { IsComplete: true } tree }
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Study is { Network: var network, Situations: { IsComplete: true } tree }
             ? from capacitor in context.Circuit.Elements.OfType<Capacitor>()
             where context.Circuit.Parts[capacitor.Part].HasTrait("electrolytic")
             let volts = tree

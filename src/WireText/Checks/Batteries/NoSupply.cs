@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds amplifiers that no position gives a supply with the plug in.</summary>
-public sealed class NoSupply : ICheck
+public sealed class NoSupply : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -52,12 +52,12 @@ public sealed class NoSupply : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
+    public IEnumerable<Finding> Find(StudyContext context) =>
         from supplied in SuppliedAmplifier.Of(context)
         where supplied.Volts.All(volts => volts is null or 0)
         select Report(context, supplied.Amplifier);
 
-    private Finding Report(CheckContext context, Amplifier amplifier)
+    private Finding Report(StudyContext context, Amplifier amplifier)
     {
         var part = context.Circuit.Parts[amplifier.Part];
         var (supply, common) = (

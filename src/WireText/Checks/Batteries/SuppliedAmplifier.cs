@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Solving;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Batteries;
 
@@ -13,8 +14,8 @@ internal sealed record SuppliedAmplifier(Amplifier Amplifier, ImmutableArray<dou
     private const int SituationLimit = 4_096;
 
     /// <summary>Those that have their supply lug wired, in order of declaration.</summary>
-    public static IEnumerable<SuppliedAmplifier> Of(CheckContext context) =>
-        context is { Network: { } network, Tree: { IsComplete: true } tree }
+    public static IEnumerable<SuppliedAmplifier> Of(StudyContext context) =>
+        context.Study is { Network: var network, Situations: { IsComplete: true } tree }
             ? from amplifier in context.Circuit.Elements.OfType<Amplifier>()
             where amplifier.Supply is { } supply && context.IsJointed(supply)
             select new SuppliedAmplifier(

@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds amplifiers whose supply comes the wrong way round.</summary>
-public sealed class SupplyReversed : ICheck
+public sealed class SupplyReversed : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -54,13 +54,13 @@ public sealed class SupplyReversed : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
+    public IEnumerable<Finding> Find(StudyContext context) =>
         from supplied in SuppliedAmplifier.Of(context)
         let volts = supplied.Volts.Min() ?? 0
         where volts < 0
         select Report(context, supplied.Amplifier, volts);
 
-    private Finding Report(CheckContext context, Amplifier amplifier, double volts)
+    private Finding Report(StudyContext context, Amplifier amplifier, double volts)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[amplifier.Part];

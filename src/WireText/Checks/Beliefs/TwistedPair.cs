@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Beliefs;
@@ -55,7 +56,7 @@ public sealed class TwistedPair : ICheck
 
     /// <summary>True when some core is on the sleeve's net and some other is not.</summary>
     private static bool IsUnbalanced(CheckContext context, Cable cable) =>
-        context.Network is { } network
+        context.Study?.Network is { } network
         && LugsOf(context.Circuit, cable)
             .Select(lug => context.Circuit.Nets.OneNet[lug] == network.Sleeve)
             .Distinct()

@@ -1,11 +1,12 @@
 using WireText.Circuits;
 using WireText.Drawing.Lettering;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Building;
 
 /// <summary>Finds a ground wire in another colour than nearly all the others.</summary>
-public sealed class ColourHabit : ICheck
+public sealed class ColourHabit : IStudyCheck
 {
     /// <summary>Other ground wires that make a habit. Chosen.</summary>
     private const int LeastOthers = 4;
@@ -62,9 +63,9 @@ public sealed class ColourHabit : ICheck
             Mend: "Take the colour of the others, or allow it."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             yield break;
         }
@@ -90,7 +91,7 @@ public sealed class ColourHabit : ICheck
         && circuit.Nets.OneNet[wire.From] == sleeve
         && !Conductors.IsOwnLead(circuit, wire);
 
-    private Finding Report(CheckContext context, Wire wire, string colour)
+    private Finding Report(StudyContext context, Wire wire, string colour)
     {
         var circuit = context.Circuit;
         return Description.At(

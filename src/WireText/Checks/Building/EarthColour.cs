@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Parts;
 using WireText.Text;
 
@@ -57,7 +58,7 @@ public sealed class EarthColour : ICheck
     private Finding Report(CheckContext context, Wire wire)
     {
         var circuit = context.Circuit;
-        var isGround = context.Network is { } network && circuit.Nets.OneNet[wire.From] == network.Sleeve;
+        var isGround = context.Study?.Network is { } network && circuit.Nets.OneNet[wire.From] == network.Sleeve;
         var colour = isGround ? WireLines.GroundColour : WireLines.SignalColour;
         return Description.At(
             wire.DeclaredAt,

@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
@@ -59,7 +60,7 @@ public sealed class CoilShorted : ICheck
 
     /// <summary>True when the net is both tip and sleeve: the short at the jack is the cause then.</summary>
     internal static bool IsTheShortedOutput(CheckContext context, int lug) =>
-        context.Network is { } network
+        context.Study?.Network is { } network
         && network.Tip == network.Sleeve
         && context.Circuit.Nets.OneNet[lug] == network.Tip;
 
@@ -106,7 +107,7 @@ public sealed class CoilShorted : ICheck
     private static IEnumerable<Subject> SwitchesOf(CheckContext context, Coil coil)
     {
         var (circuit, nets) = (context.Circuit, context.Circuit.Nets.OneNet);
-        return context.Network is not { } network
+        return context.Study?.Network is not { } network
             ? []
             : ContactReport
                 .Between(network, nets[coil.Start], nets[coil.Finish])
@@ -119,7 +120,7 @@ public sealed class CoilShorted : ICheck
         var nets = context.Circuit.Nets;
         return nets.SameNet(coil.Start, coil.Finish)
             || (
-                context.Network is { } network
+                context.Study?.Network is { } network
                 && ContactReport.Between(network, nets.OneNet[coil.Start], nets.OneNet[coil.Finish]).Relation
                     == ContactRelation.Always
             );

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Connections;
 
@@ -83,7 +84,7 @@ internal sealed class JoinBlame
 
     private void AddTracks()
     {
-        if (state is null || context.Network is not { } network)
+        if (state is null || context.Study?.Network is not { } network)
         {
             return;
         }

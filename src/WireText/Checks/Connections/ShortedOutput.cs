@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds what shorts the output: always, or in positions that were meant to sound.</summary>
-public sealed class ShortedOutput : ICheck
+public sealed class ShortedOutput : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -66,9 +67,9 @@ public sealed class ShortedOutput : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             return [];
         }
@@ -77,7 +78,7 @@ public sealed class ShortedOutput : ICheck
     }
 
     /// <summary>One finding for each wire to blame, with all positions that it shorts: as few wires as explain them all.</summary>
-    private IEnumerable<Finding> InPositions(CheckContext context, Network network)
+    private IEnumerable<Finding> InPositions(StudyContext context, Network network)
     {
         var left = SilentPositions
             .Shorted(context)
@@ -104,7 +105,7 @@ public sealed class ShortedOutput : ICheck
 
     private static string KeyOf(ImmutableArray<Wire> wires) => string.Join(' ', wires.Select(wire => wire.Index));
 
-    private Finding Always(CheckContext context)
+    private Finding Always(StudyContext context)
     {
         var output = context.Circuit.Outputs[0];
         var blamed = JoinBlame.Between(context, output.Tip, output.Sleeve, state: null);
@@ -118,7 +119,7 @@ public sealed class ShortedOutput : ICheck
     }
 
     private static ImmutableArray<ImmutableArray<Wire>> BlameAt(
-        CheckContext context,
+        StudyContext context,
         Network network,
         SilentPositions shorted
     )
@@ -128,7 +129,7 @@ public sealed class ShortedOutput : ICheck
     }
 
     private Finding InPositions(
-        CheckContext context,
+        StudyContext context,
         Network network,
         ImmutableArray<Wire> blamed,
         ImmutableArray<SilentPositions> shorted
@@ -152,7 +153,7 @@ public sealed class ShortedOutput : ICheck
     }
 
     private Finding Report(
-        CheckContext context,
+        StudyContext context,
         ImmutableArray<Wire> blamed,
         ImmutableArray<(int Control, int Position)> positions,
         string message,

@@ -1,9 +1,10 @@
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds a sleeve that is joined to the signal and to nothing of the ground.</summary>
-public sealed class SleeveOnHot : ICheck
+public sealed class SleeveOnHot : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -41,9 +42,9 @@ public sealed class SleeveOnHot : ICheck
             Silences = [Silence.EverythingBut("wire-to-itself", "wire-twice")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             yield break;
         }

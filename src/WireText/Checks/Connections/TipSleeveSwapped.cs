@@ -1,10 +1,11 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds an output jack whose tip carries the ground side.</summary>
-public sealed class TipSleeveSwapped : ICheck
+public sealed class TipSleeveSwapped : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -44,9 +45,9 @@ public sealed class TipSleeveSwapped : ICheck
             Silences = [Silence.EverythingBut("wire-to-itself", "wire-twice")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network || network.Tip == network.Sleeve)
+        if (context.Study.Network is not { } network || network.Tip == network.Sleeve)
         {
             yield break;
         }
@@ -63,7 +64,7 @@ public sealed class TipSleeveSwapped : ICheck
         }
     }
 
-    private Finding Swapped(CheckContext context, int tip, int other, string what) =>
+    private Finding Swapped(StudyContext context, int tip, int other, string what) =>
         Description.At(
             JackLugs.PlaceOf(context, tip),
             $"'{context.Circuit.NameOf(tip)}' {what}: it is exchanged with '{context.Circuit.NameOf(other)}'",
@@ -75,12 +76,12 @@ public sealed class TipSleeveSwapped : ICheck
             Related = [new RelatedPlace(JackLugs.PlaceOf(context, other), "exchanged with this")],
         };
 
-    private static int GroundLike(CheckContext context, int net, OutputJack output) =>
+    private static int GroundLike(StudyContext context, int net, OutputJack output) =>
         context
             .Circuit.Nets.Members[net]
             .Count(lug => context.Sides.IsGroundLike(lug) && context.Circuit.Lugs[lug].Part != output.Part);
 
-    private static bool IsBatteryOnTip(CheckContext context, int tip, int ring)
+    private static bool IsBatteryOnTip(StudyContext context, int tip, int ring)
     {
         var nets = context.Circuit.Nets;
         return context

@@ -1,11 +1,12 @@
 using WireText.Circuits;
 using WireText.Electrical.Roles;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds pots that do at 0 what is expected at 10.</summary>
-public sealed class BackwardsControl : ICheck
+public sealed class BackwardsControl : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -46,9 +47,9 @@ public sealed class BackwardsControl : ICheck
             Silences = [Silence.Of("bleed-misplaced"), Silence.Everywhere("inert-control")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Roles is not { } roles)
+        if (context.Study.Roles is not { } roles)
         {
             yield break;
         }
@@ -68,7 +69,7 @@ public sealed class BackwardsControl : ICheck
         }
     }
 
-    private Finding Report(CheckContext context, Dial dial, IReadOnlyList<DialEffect> effects)
+    private Finding Report(StudyContext context, Dial dial, IReadOnlyList<DialEffect> effects)
     {
         var part = context.Circuit.Parts[dial.Part];
         var track = DialWires.TracksOf(context.Circuit, dial).First();

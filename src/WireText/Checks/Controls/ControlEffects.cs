@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Controls;
 
@@ -13,9 +14,9 @@ internal static class ControlEffects
     private const int SituationLimit = 256;
 
     /// <summary>True when all positions give the same with all dials at the middle, whatever the other controls are set to.</summary>
-    public static bool IsInert(CheckContext context, Control control)
+    public static bool IsInert(StudyContext context, Control control)
     {
-        if (context.Outcomes is not { Situations: { Length: <= SituationLimit } situations })
+        if (context.Study.Outcomes is not { Situations: { Length: <= SituationLimit } situations })
         {
             return false;
         }
@@ -60,7 +61,7 @@ internal static class ControlEffects
     private static IEnumerable<int> Allowed(Control control, State state) =>
         state[control.Index] is { } position ? [position] : Enumerable.Range(0, control.Positions.Length);
 
-    private static bool AreSame(CheckContext context, int control, State state, int first, int second)
+    private static bool AreSame(StudyContext context, int control, State state, int first, int second)
     {
         var middle = state.AtAll(SituationOutcomes.Middle);
         return ControlTrace

@@ -3,6 +3,7 @@ using System.Numerics;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Controls;
 
@@ -12,12 +13,12 @@ internal sealed record ControlTrace(JackSound Sound, ImmutableArray<CoilPlace> C
     /// <summary>Gains that differ by less than this part of the larger are the same: rounding alone.</summary>
     private const double Rounding = 1e-9;
 
-    public static ControlTrace Of(CheckContext context, State state)
+    public static ControlTrace Of(StudyContext context, State state)
     {
-        var network = context.Network!;
+        var network = context.Study.Network;
         var nodeOf = network.InContact(state);
         return new ControlTrace(
-            context.Sounds!.Of(state),
+            context.Study.Sounds.Of(state),
             [.. CoilPlacement.Of(network, state).Select(coil => coil.Place)],
             [
                 .. context

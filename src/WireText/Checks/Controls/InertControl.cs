@@ -1,10 +1,11 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds controls that are wired and change nothing.</summary>
-public sealed class InertControl : ICheck
+public sealed class InertControl : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -45,9 +46,9 @@ public sealed class InertControl : ICheck
             Mend: "Follow its wires: somewhere both of its lugs lie on one net, or one of them leads nowhere."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (!context.Heard.Sounding.Any() || context.Roles is not { IsComplete: true } roles)
+        if (!context.Study.Heard.Sounding.Any() || context.Study.Roles is not { IsComplete: true } roles)
         {
             return [];
         }
@@ -60,7 +61,7 @@ public sealed class InertControl : ICheck
             select Report(circuit.Parts[dial.Part], dial.Name, "turning it changes nothing at the jack");
         var switches =
             from control in circuit.Controls
-            where !control.IsPlug && context.MuteOf(control.Index) is null && IsWired(context, control)
+            where !control.IsPlug && context.Study.MuteOf(control.Index) is null && IsWired(context, control)
             where ControlEffects.IsInert(context, control)
             select Report(
                 circuit.Parts[control.Part],
@@ -78,6 +79,6 @@ public sealed class InertControl : ICheck
             Subject.Part(part.Name)
         );
 
-    private static bool IsWired(CheckContext context, Control control) =>
+    private static bool IsWired(StudyContext context, Control control) =>
         control.Positions.SelectMany(position => position.Closed).SelectMany(group => group).Any(context.IsJointed);
 }

@@ -1,11 +1,12 @@
 using WireText.Circuits;
 using WireText.Electrical.Roles;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds tone controls that lead to ground without a capacitor.</summary>
-public sealed class ToneWithoutCapacitor : ICheck
+public sealed class ToneWithoutCapacitor : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -55,8 +56,8 @@ public sealed class ToneWithoutCapacitor : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Roles is { } roles
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Study.Roles is { } roles
             ? from dial in context.Circuit.Dials
             let effects = roles.AgreedOn(dial, DialRole.Volume, DialRole.VolumeBackwards)
             where effects.Count > 0
@@ -65,7 +66,7 @@ public sealed class ToneWithoutCapacitor : ICheck
             select Report(context, dial, tracks[0])
             : [];
 
-    private Finding Report(CheckContext context, Dial dial, Track track)
+    private Finding Report(StudyContext context, Dial dial, Track track)
     {
         var part = context.Circuit.Parts[dial.Part];
         return Description.At(
@@ -77,7 +78,7 @@ public sealed class ToneWithoutCapacitor : ICheck
     }
 
     /// <summary>True when only the wiper and one end are used, and one of them is soldered to the sleeve.</summary>
-    private static bool LeadsToGround(CheckContext context, Track track)
+    private static bool LeadsToGround(StudyContext context, Track track)
     {
         var nets = context.Circuit.Nets;
         var ends = new[] { track.Low, track.High }
@@ -88,10 +89,10 @@ public sealed class ToneWithoutCapacitor : ICheck
             && IsGrounded(context, ends[0]) != IsGrounded(context, track.Wiper);
     }
 
-    private static int GroundEnd(CheckContext context, Track track) =>
+    private static int GroundEnd(StudyContext context, Track track) =>
         track.Ends.First(lug => context.IsJointed(lug) && IsGrounded(context, lug));
 
-    private static string GroundName(CheckContext context, Track track)
+    private static string GroundName(StudyContext context, Track track)
     {
         var lug = GroundEnd(context, track);
         var other = context
@@ -101,6 +102,6 @@ public sealed class ToneWithoutCapacitor : ICheck
         return context.Circuit.NameOf(other);
     }
 
-    private static bool IsGrounded(CheckContext context, int lug) =>
-        context.Circuit.Nets.OneNet[lug] == context.Network!.Sleeve;
+    private static bool IsGrounded(StudyContext context, int lug) =>
+        context.Circuit.Nets.OneNet[lug] == context.Study.Network.Sleeve;
 }

@@ -1,12 +1,13 @@
 using WireText.Checks.Grounding;
 using WireText.Circuits;
 using WireText.Electrical.Roles;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds volumes that leave something to be heard at 0.</summary>
-public sealed class VolumeNotSilent : ICheck
+public sealed class VolumeNotSilent : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -46,9 +47,9 @@ public sealed class VolumeNotSilent : ICheck
             Silences = [Silence.Everywhere("inert-control")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Roles is not { } roles)
+        if (context.Study.Roles is not { } roles)
         {
             yield break;
         }
@@ -63,7 +64,7 @@ public sealed class VolumeNotSilent : ICheck
         }
     }
 
-    private Finding Report(CheckContext context, Dial dial, IReadOnlyList<DialEffect> effects)
+    private Finding Report(StudyContext context, Dial dial, IReadOnlyList<DialEffect> effects)
     {
         var part = context.Circuit.Parts[dial.Part];
         var track = DialWires.TracksOf(context.Circuit, dial).First();
@@ -76,7 +77,7 @@ public sealed class VolumeNotSilent : ICheck
         );
     }
 
-    private static string Help(CheckContext context, Track track) =>
+    private static string Help(StudyContext context, Track track) =>
         context.IsJointed(track.Low)
             ? $"join '{context.Circuit.NameOf(track.Low)}' with ground alone"
             : "ground the free end: "

@@ -1,12 +1,13 @@
 using WireText.Circuits;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds volumes of one pickup that silence the others with it at 0.</summary>
-public sealed class VolumesLinked : ICheck
+public sealed class VolumesLinked : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -54,9 +55,9 @@ public sealed class VolumesLinked : ICheck
             """
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Roles is not { } roles)
+        if (context.Study.Roles is not { } roles)
         {
             return [];
         }
@@ -81,7 +82,7 @@ public sealed class VolumesLinked : ICheck
         return falls.Max() - falls.Min() >= Thresholds.LinkedDecibels;
     }
 
-    private Finding Report(CheckContext context, List<Dial> linked)
+    private Finding Report(StudyContext context, List<Dial> linked)
     {
         var circuit = context.Circuit;
         var parts = linked.Select(dial => circuit.Parts[dial.Part]).ToList();

@@ -1,11 +1,12 @@
 using WireText.Checks.Connections;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds grounds that come to the sleeve by the braid of a cable and by nothing else.</summary>
-public sealed class BraidOnlyReturn : ICheck
+public sealed class BraidOnlyReturn : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -40,11 +41,11 @@ public sealed class BraidOnlyReturn : ICheck
             Mend: "Run a wire beside the braid, from one of its ends to the other."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         var circuit = context.Circuit;
         var braids = circuit.Wires.Where(wire => wire is { Kind: WireKind.Braid, From: >= 0, To: >= 0 }).ToList();
-        if (context.Network is not { } network || braids.Count == 0)
+        if (context.Study.Network is not { } network || braids.Count == 0)
         {
             yield break;
         }
@@ -86,7 +87,7 @@ public sealed class BraidOnlyReturn : ICheck
         return own.TrueForAll(lug => lug.IsLead && lug.Part == own[0].Part);
     }
 
-    private Finding Report(CheckContext context, Wire braid, bool isFromBehind)
+    private Finding Report(StudyContext context, Wire braid, bool isFromBehind)
     {
         var circuit = context.Circuit;
         var behind = circuit.NameOf(isFromBehind ? braid.From : braid.To);

@@ -2,12 +2,13 @@ using WireText.Circuits;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds metal, or a coil's return, that has no sure way to the sleeve.</summary>
-public sealed class FloatingGround : ICheck
+public sealed class FloatingGround : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -49,15 +50,15 @@ public sealed class FloatingGround : ICheck
             Silences = [.. Silence.WhatIsRead()],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         // With no wire on the sleeve no ground has a way to it: the loose sleeve is the cause, and reported.
-        if (context.Network is not { } network || !context.IsJointed(context.Circuit.Outputs[0].Sleeve))
+        if (context.Study.Network is not { } network || !context.IsJointed(context.Circuit.Outputs[0].Sleeve))
         {
             yield break;
         }
 
-        var floating = context.Metal.Where(IsFloating).ToList();
+        var floating = context.Study.Metal.Where(IsFloating).ToList();
         var silent = new SilentCoils(context, network);
         foreach (var metal in floating)
         {
@@ -80,7 +81,7 @@ public sealed class FloatingGround : ICheck
         && metal.Hot is null
         && metal.Contact.Relation is ContactRelation.Never or ContactRelation.Sometimes or ContactRelation.OneNet;
 
-    private Finding ReportMetal(CheckContext context, MetalNet metal, IReadOnlyList<Part> silenced)
+    private Finding ReportMetal(StudyContext context, MetalNet metal, IReadOnlyList<Part> silenced)
     {
         var names = Listing.Of(metal.Lugs.Select(context.Circuit.NameOf));
         var (is_, has) = metal.Lugs.Length == 1 ? ("is", "has") : ("are", "have");
@@ -107,7 +108,7 @@ public sealed class FloatingGround : ICheck
         };
     }
 
-    private Finding ReportBraid(CheckContext context, Cable cable)
+    private Finding ReportBraid(StudyContext context, Cable cable)
     {
         var circuit = context.Circuit;
         var (core, braid) = (circuit.Wires[cable.Cores[0]], circuit.Wires[cable.Braid!.Value]);
@@ -127,14 +128,14 @@ public sealed class FloatingGround : ICheck
     }
 
     /// <summary>True when a coil, a track or an amplifier reaches ground over the metal alone: not the screen only is lost.</summary>
-    private static bool IsReturn(CheckContext context, MetalNet metal) =>
+    private static bool IsReturn(StudyContext context, MetalNet metal) =>
         metal.Contact.Relation != ContactRelation.OneNet
         && context
             .Circuit.Elements.Where(element => element is Coil or Track or Amplifier)
             .SelectMany(element => element.Ends)
             .Any(lug => context.Circuit.Nets.OneNet[lug] == metal.Net);
 
-    private static string Apart(CheckContext context, ContactReport contact) =>
+    private static string Apart(StudyContext context, ContactReport contact) =>
         contact.Apart is { } apart
             ? string.Join(
                 " ",
@@ -145,10 +146,10 @@ public sealed class FloatingGround : ICheck
             : "";
 
     /// <summary>The switches that a coil's end comes to without the coil, or else the pots: one of their lugs may lack its wire.</summary>
-    private static IEnumerable<Subject> ControlsOn(CheckContext context, Coil coil, int end)
+    private static IEnumerable<Subject> ControlsOn(StudyContext context, Coil coil, int end)
     {
         var circuit = context.Circuit;
-        var reached = new Reach(context.Network!).From(circuit.Nets.OneNet[end], without: coil.Index);
+        var reached = new Reach(context.Study.Network).From(circuit.Nets.OneNet[end], without: coil.Index);
         var passed = circuit
             .Parts.Where(part => part.Lugs.Any(lug => reached.Contains(circuit.Nets.OneNet[lug])))
             .ToList();
@@ -158,7 +159,7 @@ public sealed class FloatingGround : ICheck
         );
     }
 
-    private Finding ReportReturn(CheckContext context, Coil coil, int end)
+    private Finding ReportReturn(StudyContext context, Coil coil, int end)
     {
         var name = context.Circuit.NameOf(end);
         var start = context

@@ -1,10 +1,11 @@
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds metal that is grounded in every position, but by switch contacts alone.</summary>
-public sealed class GroundThroughContact : ICheck
+public sealed class GroundThroughContact : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -41,8 +42,8 @@ public sealed class GroundThroughContact : ICheck
             Silences = [Silence.Of("inert-control")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        from metal in context.Metal
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        from metal in context.Study.Metal
         // A loose sleeve is the cause, and reported.
         where context.IsJointed(context.Circuit.Outputs[0].Sleeve)
         where metal.Contact.Relation == ContactRelation.Always && !metal.IsSoldered

@@ -1,10 +1,11 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds a ground that goes through a capacitor or a resistor.</summary>
-public sealed class GroundThroughPart : ICheck
+public sealed class GroundThroughPart : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -44,9 +45,9 @@ public sealed class GroundThroughPart : ICheck
             Silences = [Silence.Of("floating-ground")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             yield break;
         }
@@ -68,7 +69,7 @@ public sealed class GroundThroughPart : ICheck
         }
     }
 
-    private Finding Report(CheckContext context, Element element, int ground)
+    private Finding Report(StudyContext context, Element element, int ground)
     {
         var part = context.Circuit.Parts[element.Part];
         var name = context.Circuit.NameOf(ground);

@@ -3,12 +3,13 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds a case, cover or screen that carries the signal.</summary>
-public sealed class HotCase : ICheck
+public sealed class HotCase : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -58,9 +59,9 @@ public sealed class HotCase : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        foreach (var metal in context.Metal)
+        foreach (var metal in context.Study.Metal)
         {
             if (metal.Hot is { } hot)
             {
@@ -69,7 +70,7 @@ public sealed class HotCase : ICheck
         }
     }
 
-    private Finding Report(CheckContext context, MetalNet metal, State hot)
+    private Finding Report(StudyContext context, MetalNet metal, State hot)
     {
         var circuit = context.Circuit;
         var lug = metal.Lugs[0];
@@ -96,7 +97,7 @@ public sealed class HotCase : ICheck
     }
 
     /// <summary>A cover's or a screen's own lead is soldered elsewhere; a case, or a plate, is given the wire it lacks.</summary>
-    private static string Help(CheckContext context, MetalNet metal)
+    private static string Help(StudyContext context, MetalNet metal)
     {
         var circuit = context.Circuit;
         if (metal.Lugs.FirstOrDefault(lug => !circuit.Lugs[lug].IsLead, -1) >= 0)

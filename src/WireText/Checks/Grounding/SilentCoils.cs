@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Grounding;
 
@@ -8,11 +9,11 @@ namespace WireText.Checks.Grounding;
 /// <remarks>Empty when the situations could not be listed, or when tip and sleeve are one net.</remarks>
 internal sealed class SilentCoils
 {
-    private readonly CheckContext context;
+    private readonly StudyContext context;
     private readonly Network network;
     private readonly ImmutableArray<(Coil Coil, int End, HashSet<int> Reached)> coils;
 
-    public SilentCoils(CheckContext context, Network network)
+    public SilentCoils(StudyContext context, Network network)
     {
         this.context = context;
         this.network = network;
@@ -53,7 +54,7 @@ internal sealed class SilentCoils
 
     private IEnumerable<Coil> Silent()
     {
-        if (context.Tree is not { IsComplete: true } tree || network.Tip == network.Sleeve)
+        if (context.Study.Situations is not { IsComplete: true } tree || network.Tip == network.Sleeve)
         {
             return [];
         }

@@ -8,13 +8,14 @@ using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Intent;
 
 /// <summary>Finds what the author expects and the circuit does not do.</summary>
-public sealed class Expect : ICheck
+public sealed class Expect : IStudyCheck
 {
     public const string Id = "expect";
 
@@ -86,19 +87,22 @@ public sealed class Expect : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Circuit.Expectations.IsEmpty || context.Judge is not { } judge)
+        if (context.Circuit.Expectations.IsEmpty || context.Study.Judge is not { } judge)
         {
             return [];
         }
 
-        var refuted = context.ClearExpectations.Select(judge.Refute).OfType<Refutation>().ToList();
+        var refuted = context
+            .ClearExpectations.Select(one => judge.Refute(one, context.Cancellation))
+            .OfType<Refutation>()
+            .ToList();
         return refuted.Count == 0 ? [] : [Report(context, refuted)];
     }
 
     /// <summary>One finding: a wrong wire refutes many lines. The first is told whole, the others as places.</summary>
-    private Finding Report(CheckContext context, List<Refutation> refuted) =>
+    private Finding Report(StudyContext context, List<Refutation> refuted) =>
         Report(context, refuted[0]) with
         {
             Related =
@@ -112,7 +116,7 @@ public sealed class Expect : ICheck
             ],
         };
 
-    private Finding Report(CheckContext context, Refutation refuted)
+    private Finding Report(StudyContext context, Refutation refuted)
     {
         return Description.At(
             refuted.Claim.DeclaredAt,
@@ -127,7 +131,7 @@ public sealed class Expect : ICheck
         );
     }
 
-    private static string Statement(CheckContext context, Refutation refuted)
+    private static string Statement(StudyContext context, Refutation refuted)
     {
         var states = refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state)).ToList();
         var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
@@ -168,7 +172,7 @@ public sealed class Expect : ICheck
             .Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
             .Where(at => expectation.State[at.Control.Index] is null || expectation.State.Names(at.Control.Name));
 
-    private static string WhatIsThere(CheckContext context, Refutation refuted)
+    private static string WhatIsThere(StudyContext context, Refutation refuted)
     {
         var there = refuted.There;
         return refuted.Claim switch
@@ -191,7 +195,7 @@ public sealed class Expect : ICheck
         };
     }
 
-    private static string Heard(CheckContext context, StateAnalysis there) =>
+    private static string Heard(StudyContext context, StateAnalysis there) =>
         new PositionRow(there.State, there, null).WhatIsHeard(context.Circuit);
 
     private static string Hum(JackSound sound) =>

@@ -1,11 +1,12 @@
 using System.Globalization;
 using WireText.Electrical.Expectations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Intent;
 
 /// <summary>Says so when a claim means more states than can be looked at: it must not pass for one that holds.</summary>
-public sealed class ExpectNotJudged : ICheck
+public sealed class ExpectNotJudged : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -57,10 +58,10 @@ public sealed class ExpectNotJudged : ICheck
             """
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Circuit.Expectations.IsEmpty || context.Judge is not { } judge
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Circuit.Expectations.IsEmpty || context.Study.Judge is not { } judge
             ? []
-            : context.ClearExpectations.SelectMany(judge.Unjudged).Select(Report);
+            : context.ClearExpectations.SelectMany(one => judge.Unjudged(one, context.Cancellation)).Select(Report);
 
     private Finding Report(UnjudgedClaim unjudged)
     {

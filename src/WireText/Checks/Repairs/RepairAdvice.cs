@@ -1,34 +1,57 @@
 using System.Collections.Immutable;
 using WireText.Checks.Intent;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Repairs;
 
 /// <summary>Adds to a refuted expectation the one edit that mends it, where there is one.</summary>
-internal static class RepairAdvice
+public static class RepairAdvice
 {
-    /// <param name="judge">The checks without this advice: a search within the search would never end.</param>
-    public static CheckReport AddTo(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge)
-    {
-        var refuted = report.Findings.FirstOrDefault(finding => finding.Id == Expect.Id);
-        if (refuted is null)
-        {
-            return report;
-        }
+    /// <summary>The edits that mend what a report says is refuted; null when nothing is.</summary>
+    /// <param name="study">Of the circuit or a twin of it.</param>
+    /// <param name="settings">A mended circuit must be silent as the shop weighs the checks.</param>
+    public static RepairResult? Search(
+        Circuit circuit,
+        Study study,
+        CheckReport report,
+        CheckSettings settings,
+        CancellationToken cancellation = default
+    ) =>
+        report.Findings.Any(finding => finding.Id == Expect.Id)
+            ? new RepairSearch(
+                circuit,
+                study,
+                report.Findings,
+                (edited, rewired) => IsSilent(edited, rewired, settings, cancellation)
+            ).Run(cancellation)
+            : null;
 
-        var result = Search(circuit, report, judge);
-        var advised = WithAdvice(circuit, refuted, result);
-        return report with
-        {
-            Findings =
-            [
-                .. report
-                    .Findings.Where(finding => finding == refuted || !HasMend(result) || !IsShadow(finding))
-                    .Select(finding => finding == refuted ? advised : finding),
-            ],
-        };
-    }
+    /// <summary>The report with what was found told in it.</summary>
+    public static CheckReport AddTo(CheckReport report, Circuit circuit, RepairResult? result) =>
+        report.Findings.FirstOrDefault(finding => finding.Id == Expect.Id) is { } refuted
+            ? report with
+            {
+                Findings =
+                [
+                    .. report
+                        .Findings.Where(finding => finding == refuted || !HasMend(result) || !IsShadow(finding))
+                        .Select(finding => finding == refuted ? WithAdvice(circuit, refuted, result) : finding),
+                ],
+            }
+            : report;
+
+    /// <summary>True when nothing stands but what is harmless; a mended circuit may need an allowance no more.</summary>
+    private static bool IsSilent(
+        Circuit circuit,
+        Study study,
+        CheckSettings settings,
+        CancellationToken cancellation
+    ) =>
+        Checker
+            .Examine(circuit, study, new CheckRequest(CheckList.Usual, settings), cancellation)
+            .Findings.All(finding => finding.Severity < Severity.Warning || finding.Description == AllowanceFindings.AllowUnused);
 
     /// <summary>True when edits are given: after each of them no error and no warning is left.</summary>
     private static bool HasMend(RepairResult? result) =>
@@ -37,18 +60,6 @@ internal static class RepairAdvice
     /// <summary>True for what vanishes with any of the edits that are given.</summary>
     private static bool IsShadow(Finding finding) =>
         finding.Severity >= Severity.Warning && finding.Description != AllowanceFindings.AllowUnused;
-
-    private static RepairResult? Search(Circuit circuit, CheckReport report, Func<Circuit, CheckReport> judge) =>
-        new RepairSearch(
-            circuit,
-            report.Findings,
-            // A mended circuit may need an allowance no more.
-            edited =>
-                judge(edited)
-                    .Findings.All(finding =>
-                        finding.Severity < Severity.Warning || finding.Description == AllowanceFindings.AllowUnused
-                    )
-        ).Run();
 
     private static Finding WithAdvice(Circuit circuit, Finding refuted, RepairResult? result)
     {

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Repairs;
@@ -17,8 +18,14 @@ namespace WireText.Checks.Repairs;
 public sealed record RepairResult(ImmutableArray<CircuitEdit> Repairs, int Tested, bool IsComplete);
 
 /// <summary>Looks for the one edit after which every claim holds and nothing is found.</summary>
+/// <param name="study">Of the circuit or a twin of it: what it solved is not solved again.</param>
 /// <param name="isSilent">Whether the checks find no error and no warning; asked when every claim holds.</param>
-public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, Func<Circuit, bool> isSilent)
+public sealed class RepairSearch(
+    Circuit circuit,
+    Study study,
+    ImmutableArray<Finding> open,
+    Func<Circuit, Study, bool> isSilent
+)
 {
     /// <summary>Behaviours offered; when there are more, none is likelier than the others. Chosen.</summary>
     public const int MostShown = 3;
@@ -30,22 +37,18 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
     private const int LugBound = 1_000_000;
 
     /// <summary>Null when nothing is refuted.</summary>
-    public RepairResult? Run()
+    public RepairResult? Run(CancellationToken cancellation = default)
     {
-        if (Network.Of(circuit) is not { } network)
-        {
-            return null;
-        }
-
-        var analyst = new Analyst(network);
-        var judge = new ExpectationJudge(analyst);
-        var refuted = circuit.Expectations.Select(judge.Refute).OfType<Refutation>().ToList();
-        return refuted.Count == 0 ? null : Run(analyst, refuted);
+        var refuted = circuit
+            .Expectations.Select(one => study.Judge.Refute(one, cancellation))
+            .OfType<Refutation>()
+            .ToList();
+        return refuted.Count == 0 ? null : Run(refuted, cancellation);
     }
 
-    private RepairResult Run(Analyst analyst, List<Refutation> refuted)
+    private RepairResult Run(List<Refutation> refuted, CancellationToken cancellation)
     {
-        var matters = MatteringNets.Of(analyst.Network, refuted[0], open);
+        var matters = MatteringNets.Of(study.Network, refuted[0], open);
         var candidates = new EditCandidates(circuit, lug => matters[circuit.Nets.OneNet[lug]]);
         var expected = LikeliestToFailFirst(refuted);
         var seen = new HashSet<string>(StringComparer.Ordinal) { KeyOf(circuit) };
@@ -53,6 +56,7 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
         var looked = 0;
         foreach (var edit in candidates.All())
         {
+            cancellation.ThrowIfCancellationRequested();
             if (seen.Count > Bound || looked > LugBound)
             {
                 return new RepairResult(Edits(), seen.Count - 1, IsComplete: false);
@@ -77,7 +81,11 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
 
         return new RepairResult(Edits(), seen.Count - 1, IsComplete: true);
 
-        bool IsMended(Circuit edited) => Holds(analyst, edited, expected) && isSilent(edited);
+        bool IsMended(Circuit edited)
+        {
+            var rewired = study.Rewired(edited);
+            return Holds(rewired, edited, expected, cancellation) && isSilent(edited, rewired);
+        }
 
         ImmutableArray<CircuitEdit> Edits() => [.. found.Select(one => one.Edit)];
     }
@@ -101,11 +109,15 @@ public sealed class RepairSearch(Circuit circuit, ImmutableArray<Finding> open, 
         ];
 
     /// <summary>A mended claim must be heard as it says: a trace of what it names, by a way round, mends nothing.</summary>
-    private static bool Holds(Analyst analyst, Circuit edited, ImmutableArray<(int Index, bool IsRefuted)> expected)
-    {
-        var judge = new ExpectationJudge(analyst.ForRewired(Network.Of(edited)!));
-        return expected.All(one => judge.Holds(edited.Expectations[one.Index], mayNameTraces: !one.IsRefuted));
-    }
+    private static bool Holds(
+        Study rewired,
+        Circuit edited,
+        ImmutableArray<(int Index, bool IsRefuted)> expected,
+        CancellationToken cancellation
+    ) =>
+        expected.All(one =>
+            rewired.Judge.Holds(edited.Expectations[one.Index], mayNameTraces: !one.IsRefuted, cancellation)
+        );
 
     /// <summary>Circuits with the same text here have the same nets and the same names for positions.</summary>
     private static string KeyOf(Circuit circuit)

@@ -1,13 +1,14 @@
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions in which no coil reaches the jack and nothing shorts it either.</summary>
-public sealed class DeadPosition : ICheck
+public sealed class DeadPosition : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -65,8 +66,8 @@ public sealed class DeadPosition : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Network is { } network
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Study.Network is { } network
             ? SilentPositions
                 .Dead(context)
                 .GroupBy(dead => string.Join(' ', dead.Positions.Select(at => at.Control)), StringComparer.Ordinal)
@@ -74,7 +75,7 @@ public sealed class DeadPosition : ICheck
             : [];
 
     /// <summary>One finding for the same controls, with all positions of them that are dead.</summary>
-    private Finding Report(CheckContext context, Network network, List<SilentPositions> dead)
+    private Finding Report(StudyContext context, Network network, List<SilentPositions> dead)
     {
         var circuit = context.Circuit;
         var where = dead.Select(one =>
@@ -108,7 +109,7 @@ public sealed class DeadPosition : ICheck
         };
     }
 
-    private static string Help(CheckContext context, SilentPositions dead)
+    private static string Help(StudyContext context, SilentPositions dead)
     {
         var control = context.Circuit.Controls[dead.Positions[0].Control];
         var allow = $"or write: allow dead-position at {control.Name} \"why\"";
@@ -118,7 +119,7 @@ public sealed class DeadPosition : ICheck
     }
 
     /// <summary>A throw without a joint that one of the positions joins to a lug with one.</summary>
-    private static string? EmptyThrow(CheckContext context, SilentPositions dead) =>
+    private static string? EmptyThrow(StudyContext context, SilentPositions dead) =>
         dead
             .Positions.SelectMany(at => context.Circuit.Controls[at.Control].Positions[at.Position].Closed)
             .Where(group => group.Any(context.IsJointed))

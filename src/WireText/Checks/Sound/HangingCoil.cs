@@ -4,12 +4,13 @@ using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds coils that hang on the signal by one end while others sound.</summary>
-public sealed class HangingCoil : ICheck
+public sealed class HangingCoil : IStudyCheck
 {
     /// <summary>From so many controls off rest on, it weighs less.</summary>
     private const int RarelyMoved = 2;
@@ -69,9 +70,9 @@ public sealed class HangingCoil : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network || context.Outcomes is not { } outcomes)
+        if (context.Study.Network is not { } network || context.Study.Outcomes is not { } outcomes)
         {
             return [];
         }
@@ -80,7 +81,7 @@ public sealed class HangingCoil : ICheck
             from i in Enumerable.Range(0, outcomes.Situations.Length)
             let state = outcomes.Situations[i].State
             where outcomes.AtRest[i] == StructuralOutcome.Sounding
-            where !context.Mutes.Any(mute => mute.IsIn(state))
+            where !context.Study.Mutes.Any(mute => mute.IsIn(state))
             from one in CoilPlacement.Of(network, state)
             where one.Place == CoilPlace.HangsOnSignal
             select (one.Coil, State: state);
@@ -90,7 +91,7 @@ public sealed class HangingCoil : ICheck
             .Select(pickup => Report(context, network, [.. pickup]));
     }
 
-    private Finding Report(CheckContext context, Network network, List<(Coil Coil, State State)> hanging)
+    private Finding Report(StudyContext context, Network network, List<(Coil Coil, State State)> hanging)
     {
         var circuit = context.Circuit;
         var (coil, state) = hanging.MinBy(one => Moved(circuit, one.State));

@@ -1,12 +1,13 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds cuts that leave the coil whose hum adds, where the other one would cancel it.</summary>
-public sealed class HumPartner : ICheck
+public sealed class HumPartner : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -59,9 +60,9 @@ public sealed class HumPartner : ICheck
             """
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
+    public IEnumerable<Finding> Find(StudyContext context) =>
         context
-            .Heard.Sounding.Where(one =>
+            .Study.Heard.Sounding.Where(one =>
                 one.Sound.Heard.Skip(1).Any()
                 && one.Sound is { IsHumAssumed: false, Hum.ResidueDecibels: > Thresholds.LeftOverDecibels }
             )
@@ -70,7 +71,7 @@ public sealed class HumPartner : ICheck
             .Select(pickup => Report(context, pickup.First().one, pickup.First().Live, pickup.First().Silent));
 
     /// <summary>Heard coils of two-coil pickups with a silent partner that would cancel the hum in their place.</summary>
-    private static IEnumerable<(Coil Live, Coil Silent)> Exchanges(CheckContext context, SituationSound one)
+    private static IEnumerable<(Coil Live, Coil Silent)> Exchanges(StudyContext context, SituationSound one)
     {
         var circuit = context.Circuit;
         var live = one.Sound.Gains!.Coils.Select(coil => coil.Index).ToHashSet();
@@ -79,13 +80,13 @@ public sealed class HumPartner : ICheck
             let partners = coils.Where(coil => coil.Index != heard.Coil.Index).ToList()
             where partners.Count == 1 && !live.Contains(partners[0].Index)
             let sign = context
-                .Heard.Sounding.Select(both => HumResidue.PartnerSign(both.Sound, heard.Coil, partners[0]))
+                .Study.Heard.Sounding.Select(both => HumResidue.PartnerSign(both.Sound, heard.Coil, partners[0]))
                 .FirstOrDefault(sign => sign is not null)
             where sign is { } found && HumResidue.WithSign(one.Sound, heard.Coil, found) <= Thresholds.CancelledDecibels
             select (heard.Coil, partners[0]);
     }
 
-    private Finding Report(CheckContext context, SituationSound one, Coil live, Coil silent)
+    private Finding Report(StudyContext context, SituationSound one, Coil live, Coil silent)
     {
         var circuit = context.Circuit;
         var pickup = circuit.Parts[live.Part];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Sound;
 
@@ -13,7 +14,7 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
     /// <summary>The same for pickups whose signal ends in the same place.</summary>
     public string Key => Switches.IsEmpty ? Name : string.Join(' ', Switches.Select(part => part.Name));
 
-    public static LostSignal Of(CheckContext context, ImmutableArray<Coil> silent)
+    public static LostSignal Of(StudyContext context, ImmutableArray<Coil> silent)
     {
         var circuit = context.Circuit;
         var pickup = circuit.Parts[silent[0].Part];
@@ -22,7 +23,7 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
         var nets = lead is null
             ? silent.SelectMany(coil => coil.Ends).Select(end => circuit.Nets.OneNet[end]).ToHashSet()
             : ReachOf(context, lead.Value, silent[0]);
-        nets.Remove(context.Network!.Sleeve);
+        nets.Remove(context.Study.Network.Sleeve);
         var passed = circuit
             .Parts.Where(part => part.Lugs.Any(lug => nets.Contains(circuit.Nets.OneNet[lug])))
             .ToList();
@@ -35,9 +36,9 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
         );
     }
 
-    private static int? LostLead(CheckContext context, Coil coil)
+    private static int? LostLead(StudyContext context, Coil coil)
     {
-        var network = context.Network!;
+        var network = context.Study.Network;
         foreach (var end in coil.Ends)
         {
             var net = context.Circuit.Nets.OneNet[end];
@@ -54,10 +55,10 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
     }
 
     /// <summary>The nets that a lead comes to over elements and possible contacts, but not over its own coil or the sleeve.</summary>
-    private static HashSet<int> ReachOf(CheckContext context, int lead, Coil coil) =>
-        new Reach(context.Network!).From(
+    private static HashSet<int> ReachOf(StudyContext context, int lead, Coil coil) =>
+        new Reach(context.Study.Network).From(
             context.Circuit.Nets.OneNet[lead],
-            stop: context.Network!.Sleeve,
+            stop: context.Study.Network.Sleeve,
             without: coil.Index
         );
 }

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds coils that no position lets through, while others are heard.</summary>
-public sealed class NeverHeard : ICheck
+public sealed class NeverHeard : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -53,7 +54,7 @@ public sealed class NeverHeard : ICheck
             Silences = [.. Silence.AllThatIsRead(but: ["no-sound", "never-heard"])],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         var heard = HeardAnywhere(context);
         if (heard.Count == 0)
@@ -72,10 +73,10 @@ public sealed class NeverHeard : ICheck
     }
 
     /// <summary>The elements of coils that are heard in some unmuted situation at rest, or with one dial at 0.</summary>
-    private static HashSet<int> HeardAnywhere(CheckContext context)
+    private static HashSet<int> HeardAnywhere(StudyContext context)
     {
-        var heard = context.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
-        if (context.Roles is { } roles)
+        var heard = context.Study.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
+        if (context.Study.Roles is { } roles)
         {
             heard.UnionWith(
                 context
@@ -90,7 +91,7 @@ public sealed class NeverHeard : ICheck
     }
 
     /// <summary>One finding for pickups whose signal ends at the same switches.</summary>
-    private Finding Report(CheckContext context, ImmutableArray<LostSignal> lost)
+    private Finding Report(StudyContext context, ImmutableArray<LostSignal> lost)
     {
         var names = Listing.Of(lost.Select(one => one.Name));
         var verb = lost.Length == 1 ? "is" : "are";
@@ -106,7 +107,7 @@ public sealed class NeverHeard : ICheck
         );
     }
 
-    private static string WhereItEnds(CheckContext context, ImmutableArray<LostSignal> lost)
+    private static string WhereItEnds(StudyContext context, ImmutableArray<LostSignal> lost)
     {
         var leads = lost.Where(one => one.Lead is not null)
             .Select(one => context.Circuit.NameOf(one.Lead!.Value))
@@ -122,7 +123,7 @@ public sealed class NeverHeard : ICheck
             : $": {Listing.Of(leads)} {verb} to {Listing.Of(lost[0].Switches.Select(part => part.Name))} and no further";
     }
 
-    private static string Help(CheckContext context, ImmutableArray<LostSignal> lost)
+    private static string Help(StudyContext context, ImmutableArray<LostSignal> lost)
     {
         var switches = lost[0].Switches;
         return (lost.FirstOrDefault(one => one.Lead is not null)?.Lead, switches.IsEmpty) switch

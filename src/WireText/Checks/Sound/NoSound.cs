@@ -1,12 +1,13 @@
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds a circuit in which no position lets a string be heard.</summary>
-public sealed class NoSound : ICheck
+public sealed class NoSound : IStudyCheck
 {
     /// <summary>Lugs listed for one side of the gap.</summary>
     private const int Listed = 4;
@@ -50,10 +51,10 @@ public sealed class NoSound : ICheck
             Silences = [.. Silence.AllThatIsRead(but: "no-sound")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         var coils = context.Circuit.Elements.OfType<Coil>().Where(coil => coil.HearsStrings).ToList();
-        if (context.Network is not { } network || context.Outcomes is not { } outcomes || coils.Count == 0)
+        if (context.Study.Network is not { } network || context.Study.Outcomes is not { } outcomes || coils.Count == 0)
         {
             yield break;
         }
@@ -82,7 +83,7 @@ public sealed class NoSound : ICheck
     }
 
     /// <summary>The lugs in reach where a wire may be missing: not the jack's own, and leads only where there is nothing else.</summary>
-    private static List<Lug> Frontier(CheckContext context, HashSet<int> nets)
+    private static List<Lug> Frontier(StudyContext context, HashSet<int> nets)
     {
         var lugs = context
             .Circuit.Lugs.Where(lug => !lug.IsInner && nets.Contains(context.Circuit.Nets.OneNet[lug.Index]))

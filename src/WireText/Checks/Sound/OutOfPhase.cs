@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds coils that are heard together and always against each other.</summary>
-public sealed class OutOfPhase : ICheck
+public sealed class OutOfPhase : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -53,9 +54,9 @@ public sealed class OutOfPhase : ICheck
             Silences = [Silence.Everywhere("hum-partner")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        var together = context.Heard.Sounding.Where(one => one.Sound.Heard.Skip(1).Any()).ToList();
+        var together = context.Study.Heard.Sounding.Where(one => one.Sound.Heard.Skip(1).Any()).ToList();
         var inPhase = together.Where(one => !PhaseGroups.Of(one.Sound).AreSplit).Select(HeardKey).ToHashSet();
         var against = together
             .Where(one => PhaseGroups.Of(one.Sound).AreSplit)
@@ -77,7 +78,7 @@ public sealed class OutOfPhase : ICheck
     private static bool HasReversed(ClaimedCoils coils) =>
         coils.IsReversed || (coils is ClaimedJoin join && join.Parts.Any(HasReversed));
 
-    private Finding Report(CheckContext context, List<SituationSound> against)
+    private Finding Report(StudyContext context, List<SituationSound> against)
     {
         var circuit = context.Circuit;
         var flipped = PhaseFlip.Find([.. against.Select(one => PhaseGroups.Of(one.Sound))]);
@@ -100,7 +101,7 @@ public sealed class OutOfPhase : ICheck
     }
 
     private static string Help(
-        CheckContext context,
+        StudyContext context,
         List<SituationSound> against,
         ImmutableArray<Coil> blamed,
         ImmutableArray<string> names

@@ -3,12 +3,13 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions in which a switch shorts a whole pickup while another sounds.</summary>
-public sealed class PickupShorted : ICheck
+public sealed class PickupShorted : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -63,12 +64,12 @@ public sealed class PickupShorted : ICheck
             ],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        var heardAnywhere = context.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
+        var heardAnywhere = context.Study.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
         var shorted =
-            from one in context.Heard.Sounding
-            let coils = CoilPlacement.Of(context.Network!, one.State)
+            from one in context.Study.Heard.Sounding
+            let coils = CoilPlacement.Of(context.Study.Network, one.State)
             from pickup in coils.GroupBy(coil => coil.Coil.Part)
             where pickup.All(coil => coil.Place == CoilPlace.Shorted)
             where pickup.Any(coil => heardAnywhere.Contains(coil.Coil.Index))
@@ -79,7 +80,7 @@ public sealed class PickupShorted : ICheck
     }
 
     /// <summary>True when a position there is named after just the heard pickups, or a claim that covers it names coils.</summary>
-    private static bool IsMeant(CheckContext context, SituationSound one)
+    private static bool IsMeant(StudyContext context, SituationSound one)
     {
         var circuit = context.Circuit;
         var heard = one.Sound.Heard.Select(coil => coil.Coil.Part).ToHashSet();
@@ -93,7 +94,7 @@ public sealed class PickupShorted : ICheck
             );
     }
 
-    private Finding Report(CheckContext context, Part pickup, State state)
+    private Finding Report(StudyContext context, Part pickup, State state)
     {
         return Description.At(
             pickup.NameAt,

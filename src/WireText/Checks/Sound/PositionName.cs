@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions that are named after other pickups than those heard there.</summary>
-public sealed class PositionName : ICheck
+public sealed class PositionName : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -56,14 +57,14 @@ public sealed class PositionName : ICheck
             Silences = [.. Silence.WhatDialsDo()],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         foreach (var control in context.Circuit.Controls.Where(control => !control.IsPlug))
         {
             var named = control
                 .Positions.Select(position => PositionMeaning.Of(context.Circuit, position.Name))
                 .ToList();
-            if (context.MuteOf(control.Index) is not null || named.TrueForAll(name => name is null))
+            if (context.Study.MuteOf(control.Index) is not null || named.TrueForAll(name => name is null))
             {
                 continue;
             }
@@ -94,18 +95,18 @@ public sealed class PositionName : ICheck
     }
 
     /// <summary>The pickups heard with a control there and the others at rest; null when there are none, or it was not worked out.</summary>
-    private static HeardPickups? HeardAt(CheckContext context, Control control, int position)
+    private static HeardPickups? HeardAt(StudyContext context, Control control, int position)
     {
         var state = State.Rest(context.Circuit).At(control.Index, position);
         return
-            context.Heard.Unmuted.FirstOrDefault(one => one.State.Holds(state)) is { Sounds: true } one
+            context.Study.Heard.Unmuted.FirstOrDefault(one => one.State.Holds(state)) is { Sounds: true } one
             && one.Sound.Heard.Any()
             ? HeardPickups.Of(context.Circuit, one.Sound.Heard.Select(heard => heard.Coil))
             : null;
     }
 
     private Finding Report(
-        CheckContext context,
+        StudyContext context,
         Control control,
         List<PositionMeaning?> named,
         List<HeardPickups?> heard,

@@ -1,12 +1,13 @@
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Parts;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on switches that leave the jack on nothing on their way from one position to the next.</summary>
-public sealed class Gap : ICheck
+public sealed class Gap : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -48,9 +49,9 @@ public sealed class Gap : ICheck
             OnlyWhenAsked = true,
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             return [];
         }
@@ -81,7 +82,7 @@ public sealed class Gap : ICheck
                 .Contains(true);
     }
 
-    private Finding Report(CheckContext context, List<Transition> transitions)
+    private Finding Report(StudyContext context, List<Transition> transitions)
     {
         var control = transitions[0].Control;
         return Description.At(

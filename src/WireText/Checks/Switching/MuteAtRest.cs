@@ -1,10 +1,11 @@
 using WireText.Electrical.Mutes;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that silences the instrument while nobody touches it.</summary>
-public sealed class MuteAtRest : ICheck
+public sealed class MuteAtRest : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -40,8 +41,8 @@ public sealed class MuteAtRest : ICheck
             Silences = [Silence.Of("no-sound"), Silence.Everywhere("expect")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        from mute in context.Mutes
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        from mute in context.Study.Mutes
         where mute.Kind != MuteKind.Opening
         let control = context.Circuit.Controls[mute.Control]
         where mute.Muting.Contains(control.Rest)

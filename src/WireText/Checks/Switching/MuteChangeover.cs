@@ -1,10 +1,11 @@
 using WireText.Electrical.Mutes;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on a mute that lifts the signal as well as shorting the jack.</summary>
-public sealed class MuteChangeover : ICheck
+public sealed class MuteChangeover : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -37,8 +38,8 @@ public sealed class MuteChangeover : ICheck
             Mend: "Join the signal with the tip for good, and leave the contact to the sleeve."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        from mute in context.Mutes
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        from mute in context.Study.Mutes
         let control = context.Circuit.Controls[mute.Control]
         where mute.Kind == MuteKind.ChangeOver && !mute.Muting.Contains(control.Rest)
         select Description.At(

@@ -1,10 +1,11 @@
 using WireText.Electrical.Mutes;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that opens the signal's way, or its return, and leaves the cable hanging.</summary>
-public sealed class MuteOpensHot : ICheck
+public sealed class MuteOpensHot : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -49,8 +50,8 @@ public sealed class MuteOpensHot : ICheck
             Silences = [Silence.Of("floating-ground"), .. Silence.AllThatIsRead()],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        from mute in context.Mutes
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        from mute in context.Study.Mutes
         where mute.Kind == MuteKind.Opening
         let control = context.Circuit.Controls[mute.Control]
         let part = context.Circuit.Parts[control.Part]

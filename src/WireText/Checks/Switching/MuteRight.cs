@@ -1,10 +1,11 @@
 using WireText.Electrical.Mutes;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on a mute that is wired right.</summary>
-public sealed class MuteRight : ICheck
+public sealed class MuteRight : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -35,8 +36,8 @@ public sealed class MuteRight : ICheck
             Mend: "Nothing is to be done."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        from mute in context.Mutes
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        from mute in context.Study.Mutes
         let control = context.Circuit.Controls[mute.Control]
         where mute.Kind == MuteKind.AcrossTheJack && !mute.Muting.Contains(control.Rest)
         select Description.At(

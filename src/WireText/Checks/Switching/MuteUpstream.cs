@@ -3,13 +3,14 @@ using WireText.Electrical.Mutes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that shorts the signal before the volume and not at the jack.</summary>
-public sealed class MuteUpstream : ICheck
+public sealed class MuteUpstream : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -50,10 +51,10 @@ public sealed class MuteUpstream : ICheck
             Mend: "Move its two wires to tip and sleeve of the jack."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Mutes.Where(mute => mute.Kind == MuteKind.Upstream).Select(mute => Report(context, mute));
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Study.Mutes.Where(mute => mute.Kind == MuteKind.Upstream).Select(mute => Report(context, mute));
 
-    private Finding Report(CheckContext context, Mute mute)
+    private Finding Report(StudyContext context, Mute mute)
     {
         var circuit = context.Circuit;
         var control = circuit.Controls[mute.Control];
@@ -69,10 +70,10 @@ public sealed class MuteUpstream : ICheck
     }
 
     /// <summary>What still lies across the jack with the dials at the middle, while it mutes.</summary>
-    private static string Left(CheckContext context, Mute mute)
+    private static string Left(StudyContext context, Mute mute)
     {
         var state = State.Rest(context.Circuit).At(mute.Control, mute.Muting[0]).AtAll(SituationOutcomes.Middle);
-        return JackSound.Of(context.Network!, state).SourceOhms is { } ohms
+        return JackSound.Of(context.Study.Network, state).SourceOhms is { } ohms
             ? $": with the dials at 5 it leaves {ValueText.Figure(ohms, Unit.Ohm)} at the jack"
             : "";
     }

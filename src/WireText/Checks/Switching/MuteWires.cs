@@ -1,4 +1,5 @@
 using WireText.Electrical.Mutes;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Switching;
 
@@ -6,9 +7,9 @@ namespace WireText.Checks.Switching;
 internal static class MuteWires
 {
     /// <summary>A lug of the control on each of its two nets; the one on the sleeve's net, if any, is the ground.</summary>
-    public static (string Signal, string Ground) LugsOn(CheckContext context, Mute mute)
+    public static (string Signal, string Ground) LugsOn(StudyContext context, Mute mute)
     {
-        var sleeve = context.Network!.Sleeve;
+        var sleeve = context.Study.Network.Sleeve;
         var (signal, ground) =
             mute.Pair.Low == sleeve ? (mute.Pair.High, mute.Pair.Low) : (mute.Pair.Low, mute.Pair.High);
         return (
@@ -18,7 +19,7 @@ internal static class MuteWires
     }
 
     /// <summary>The first lug of the control on a net.</summary>
-    public static int LugOn(CheckContext context, Mute mute, int net) =>
+    public static int LugOn(StudyContext context, Mute mute, int net) =>
         context
             .Circuit.Controls[mute.Control]
             .Positions.SelectMany(position => position.Closed)
@@ -29,7 +30,7 @@ internal static class MuteWires
     /// Lines that join what a control opens now and put the control across tip and sleeve. Two wires that meet at the
     /// control become one; where more do, each is carried over.
     /// </summary>
-    public static IReadOnlyList<string> AcrossTheJack(CheckContext context, Mute mute)
+    public static IReadOnlyList<string> AcrossTheJack(StudyContext context, Mute mute)
     {
         var circuit = context.Circuit;
         var (first, second) = (LugOn(context, mute, mute.Pair.Low), LugOn(context, mute, mute.Pair.High));
@@ -47,7 +48,7 @@ internal static class MuteWires
         return lines;
     }
 
-    private static List<(int End, string Colour)> FarEnds(CheckContext context, int lug) =>
+    private static List<(int End, string Colour)> FarEnds(StudyContext context, int lug) =>
         [
             .. context
                 .WiresAt(lug)

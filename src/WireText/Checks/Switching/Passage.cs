@@ -3,6 +3,7 @@ using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Switching;
 
@@ -18,7 +19,7 @@ internal sealed record Passage(Transition Transition, SituationSound Before, Sit
     public State State => Shared(Before.State, After.State, Transition.Control.Index) ?? Before.State;
 
     /// <summary>The passages of the controls that switch over in one way, in order of declaration.</summary>
-    public static IEnumerable<Passage> Of(CheckContext context, Parts.SwitchOver between)
+    public static IEnumerable<Passage> Of(StudyContext context, Parts.SwitchOver between)
     {
         var controls = context
             .Circuit.Controls.Where(control => !control.IsPlug && control.Between == between)
@@ -28,7 +29,7 @@ internal sealed record Passage(Transition Transition, SituationSound Before, Sit
             return [];
         }
 
-        var sounding = context.Heard.Sounding.ToList();
+        var sounding = context.Study.Heard.Sounding.ToList();
         return sounding.Count > SituationLimit
             ? []
             : from control in controls

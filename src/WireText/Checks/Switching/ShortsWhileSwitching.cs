@@ -1,13 +1,14 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Parts;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on switches that short a coil on their way from one position to the next.</summary>
-public sealed class ShortsWhileSwitching : ICheck
+public sealed class ShortsWhileSwitching : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -58,11 +59,11 @@ public sealed class ShortsWhileSwitching : ICheck
             OnlyWhenAsked = true,
         };
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
         var shorted =
             from passage in Passage.Of(context, SwitchOver.MakeBeforeBreak)
-            let nodeOf = passage.Transition.InContact(context.Network!, passage.State)
+            let nodeOf = passage.Transition.InContact(context.Study.Network, passage.State)
             from coil in passage.Before.HeardCoils.Intersect(passage.After.HeardCoils)
             where IsShorted(context.Circuit, (Coil)context.Circuit.Elements[coil], nodeOf)
             select (passage.Transition, Coil: coil);
@@ -80,7 +81,7 @@ public sealed class ShortsWhileSwitching : ICheck
     private static bool IsShorted(Circuit circuit, Coil coil, int[] nodeOf) =>
         nodeOf[circuit.Nets.OneNet[coil.Start]] == nodeOf[circuit.Nets.OneNet[coil.Finish]];
 
-    private Finding Report(CheckContext context, List<Transition> transitions, List<int> coils)
+    private Finding Report(StudyContext context, List<Transition> transitions, List<int> coils)
     {
         var circuit = context.Circuit;
         var control = transitions[0].Control;

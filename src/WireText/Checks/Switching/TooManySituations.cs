@@ -1,10 +1,11 @@
 using WireText.Electrical.Situations;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
 /// <summary>Says so when there are more situations than can be looked at.</summary>
-public sealed class TooManySituations : ICheck
+public sealed class TooManySituations : IStudyCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -49,9 +50,9 @@ public sealed class TooManySituations : ICheck
             Mend: "Check the circuit with some of these controls left out, a few at a time."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Tree is not { IsComplete: false } tree)
+        if (context.Study.Situations is not { IsComplete: false } tree)
         {
             yield break;
         }

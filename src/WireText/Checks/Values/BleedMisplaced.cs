@@ -1,10 +1,11 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Values;
 
 /// <summary>Finds treble bleeds that hang on the grounded end of a volume's track.</summary>
-public sealed class BleedMisplaced : ICheck
+public sealed class BleedMisplaced : IStudyCheck
 {
     /// <summary>The least capacitance that is taken for a bleed, in farads. Chosen: half of the 680 pF that is usual.</summary>
     private const double LeastFarads = 330e-12;
@@ -48,8 +49,8 @@ public sealed class BleedMisplaced : ICheck
             Mend: "Hang it from wiper and the end of the track that carries the signal: mostly lugs 2 and 3."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Network is { } network
+    public IEnumerable<Finding> Find(StudyContext context) =>
+        context.Study.Network is { } network
             ? from capacitor in context.Circuit.Elements.OfType<Capacitor>()
             where capacitor.Farads is >= LeastFarads and <= MostFarads
             let joints = JointsOf(context, capacitor)
@@ -62,7 +63,7 @@ public sealed class BleedMisplaced : ICheck
             : [];
 
     /// <summary>The lugs that its two leads are soldered to.</summary>
-    private static List<int> JointsOf(CheckContext context, Capacitor capacitor) =>
+    private static List<int> JointsOf(StudyContext context, Capacitor capacitor) =>
         [
             .. capacitor
                 .Ends.Where(lead => context.Circuit.Lugs[lead].IsLead)
@@ -71,7 +72,7 @@ public sealed class BleedMisplaced : ICheck
         ];
 
     /// <summary>True for two lugs of the track's own pot, one of them on ground as an end of the track is, the other on the rest of it.</summary>
-    private static bool Shunts(CheckContext context, Track track, List<int> joints, int sleeve)
+    private static bool Shunts(StudyContext context, Track track, List<int> joints, int sleeve)
     {
         var (circuit, nets) = (context.Circuit, context.Circuit.Nets.OneNet);
         if (joints.Exists(lug => circuit.Lugs[lug].Part != track.Part))
@@ -86,11 +87,11 @@ public sealed class BleedMisplaced : ICheck
             && joints.Exists(lug => hot.Contains(nets[lug]));
     }
 
-    private Finding Report(CheckContext context, Capacitor capacitor, Track track)
+    private Finding Report(StudyContext context, Capacitor capacitor, Track track)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[capacitor.Part];
-        var signal = circuit.Nets.OneNet[track.Low] == context.Network!.Sleeve ? track.High : track.Low;
+        var signal = circuit.Nets.OneNet[track.Low] == context.Study.Network.Sleeve ? track.High : track.Low;
         return Description.At(
             part.NameAt,
             $"'{part.Name}' takes the treble to ground: a bleed leads from '{circuit.NameOf(signal)}' to '{circuit.NameOf(track.Wiper)}'",

@@ -1,11 +1,12 @@
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Values;
 
 /// <summary>Finds capacitors whose value is a thousand times what is used in their place.</summary>
-public sealed class CapacitorMagnitude : ICheck
+public sealed class CapacitorMagnitude : IStudyCheck
 {
     /// <summary>From one prefix to the next.</summary>
     private const double PrefixStep = 1e3;
@@ -49,9 +50,9 @@ public sealed class CapacitorMagnitude : ICheck
             Mend: "Read the marking once more: 223 is 22 nF. Where the value is meant, allow it."
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context is not { Network: { } network, Outcomes.Situations: var situations })
+        if (context.Study is not { Network: var network, Outcomes.Situations: var situations })
         {
             return [];
         }

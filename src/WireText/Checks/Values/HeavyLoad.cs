@@ -5,12 +5,13 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Values;
 
 /// <summary>Finds pots so small that they take half of the signal at rest.</summary>
-public sealed class HeavyLoad : ICheck
+public sealed class HeavyLoad : IStudyCheck
 {
     /// <summary>What a track may take of the level at rest, in dB: half of it. Chosen; usual pots take less than one.</summary>
     private const double MostLostDecibels = 6;
@@ -52,14 +53,14 @@ public sealed class HeavyLoad : ICheck
             """
         );
 
-    public IEnumerable<Finding> Find(CheckContext context)
+    public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Network is not { } network)
+        if (context.Study.Network is not { } network)
         {
             yield break;
         }
 
-        var sounding = context.Heard.Sounding.ToList();
+        var sounding = context.Study.Heard.Sounding.ToList();
         foreach (var dial in context.Circuit.Dials)
         {
             if (sounding.Find(one => TracksIn(network, one, dial).Any()) is not { } heard)
@@ -83,14 +84,14 @@ public sealed class HeavyLoad : ICheck
             .Select(branch => branch.Index);
 
     /// <summary>The level with these sections taken out, in dB; what is joined at rest stays joined.</summary>
-    private static double PowerWithout(CheckContext context, Network network, SituationSound heard, Dial dial) =>
+    private static double PowerWithout(StudyContext context, Network network, SituationSound heard, Dial dial) =>
         DialEffect.PowerOf(
-            context.Sounds!.Of(
+            context.Study.Sounds.Of(
                 LiveNetwork.Of(network, heard.State, BranchEdits.None.Open(TracksIn(network, heard, dial)))
             )
         );
 
-    private Finding Report(CheckContext context, Dial dial, double lost)
+    private Finding Report(StudyContext context, Dial dial, double lost)
     {
         var part = context.Circuit.Parts[dial.Part];
         return Description.At(

@@ -10,16 +10,16 @@ namespace WireText.Drawing.Faces;
 /// <summary>Turns a circuit into what has to be laid out: the faces of its parts, and its wires.</summary>
 public static class FaceBuilder
 {
-    public static LayoutProblem BuildProblem(Circuit circuit)
-    {
-        var faces = BuildFaces(circuit);
-        return new LayoutProblem(
+    public static LayoutProblem BuildProblem(Circuit circuit) => BuildProblem(circuit, BuildFaces(circuit));
+
+    /// <param name="faces">Those of the circuit's parts, in their order.</param>
+    public static LayoutProblem BuildProblem(Circuit circuit, ImmutableArray<Face> faces) =>
+        new(
             [.. faces.Select(face => face.Layout)],
             [.. circuit.Wires.Where(IsRouted).Select(wire => WireFaces.Of(circuit, wire))],
             [.. circuit.Cables.Select(cable => CableOf(circuit, cable))],
             [.. circuit.Arrangement.Select(row => row.Select(cell => NameOf(circuit, cell)).ToImmutableArray())]
         );
-    }
 
     /// <summary>One face for each part, in their order.</summary>
     public static ImmutableArray<Face> BuildFaces(Circuit circuit) => BuildFaces(circuit, new CaseSeats(circuit));

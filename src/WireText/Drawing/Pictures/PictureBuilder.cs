@@ -11,7 +11,7 @@ namespace WireText.Drawing.Pictures;
 /// <summary>Turns a circuit and where its parts and wires lie into a picture. A wrong wiring is drawn like a right one, and marked.</summary>
 public static class PictureBuilder
 {
-    /// <param name="layout">What <see cref="Faces.FaceBuilder.BuildProblem"/> of the same circuit was laid out to.</param>
+    /// <param name="layout">What <see cref="Faces.FaceBuilder.BuildProblem(Circuit)"/> of the same circuit was laid out to.</param>
     public static Picture Build(Circuit circuit, LayoutResult layout, PictureOptions options)
     {
         // Lug labels and the numbers of findings reach a little beyond what layout counts.

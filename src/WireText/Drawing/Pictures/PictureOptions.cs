@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Traces;
 using WireText.Text;
@@ -9,6 +10,9 @@ namespace WireText.Drawing.Pictures;
 public sealed record PictureOptions
 {
     public Theme Theme { get; init; } = Theme.Light;
+
+    /// <summary>The faces of the circuit's parts, in their order, where they are worked out already; else none.</summary>
+    public ImmutableArray<Face> Faces { get; init; } = [];
 
     /// <summary>The name of the source file, for the title block; null for none.</summary>
     public string? FileName { get; init; }

@@ -13,7 +13,7 @@ internal sealed class Scene
     private readonly Dictionary<int, LugLook> drawn = [];
 
     public Scene(Circuit circuit, LayoutResult layout, PictureOptions options)
-        : this(circuit, FaceBuilder.BuildFaces(circuit), layout, options) { }
+        : this(circuit, options.Faces.IsEmpty ? FaceBuilder.BuildFaces(circuit) : options.Faces, layout, options) { }
 
     /// <param name="faces">Those of some of the circuit's parts.</param>
     public Scene(Circuit circuit, ImmutableArray<Face> faces, LayoutResult layout, PictureOptions options)

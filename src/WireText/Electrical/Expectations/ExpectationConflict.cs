@@ -16,7 +16,11 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
 
     /// <summary>The first conflict of each line with those before it and within itself, in the order of the lines.</summary>
     /// <param name="judge">Claims that are both proved exclude nothing; null where there is no jack to prove them at.</param>
-    public static ImmutableArray<ExpectationConflict> Find(Circuit circuit, ExpectationJudge? judge)
+    public static ImmutableArray<ExpectationConflict> Find(
+        Circuit circuit,
+        ExpectationJudge? judge,
+        CancellationToken cancellation = default
+    )
     {
         var lines = circuit.Expectations;
         var found = ImmutableArray.CreateBuilder<ExpectationConflict>();
@@ -25,6 +29,7 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
         {
             for (var earlier = 0; earlier <= later; earlier++)
             {
+                cancellation.ThrowIfCancellationRequested();
                 pairs += 1 + ((long)lines[earlier].Claims.Length * lines[later].Claims.Length);
                 if (pairs > PairLimit)
                 {

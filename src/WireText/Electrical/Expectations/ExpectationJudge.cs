@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
@@ -13,17 +14,19 @@ namespace WireText.Electrical.Expectations;
 public sealed class ExpectationJudge(Analyst analyst)
 {
     private readonly Network network = analyst.Network;
-    private readonly Dictionary<(bool IsOfBatteries, State Start), MeantStates> meant = [];
+    private readonly ConcurrentDictionary<(bool IsOfBatteries, State Start), MeantStates> meant = new();
 
     /// <summary>
     /// The first claim of an expectation that fails; null when all hold in the states looked at. See
     /// <see cref="Unjudged"/> for those of which that proves nothing.
     /// </summary>
-    public Refutation? Refute(Expectation expectation)
+    public Refutation? Refute(Expectation expectation, CancellationToken cancellation = default)
     {
         foreach (var claim in expectation.Claims)
         {
-            var failing = StatesOf(expectation, claim).Sets.Where(state => !Holds(claim, state)).ToList();
+            var failing = StatesOf(expectation, claim, cancellation)
+                .Sets.Where(state => !Holds(claim, state, cancellation))
+                .ToList();
             if (failing.Count > 0)
             {
                 return Report(expectation, claim, failing);
@@ -34,11 +37,11 @@ public sealed class ExpectationJudge(Analyst analyst)
     }
 
     /// <summary>The claims of an expectation that no state looked at refutes, and that mean more states than those.</summary>
-    public IEnumerable<UnjudgedClaim> Unjudged(Expectation expectation)
+    public IEnumerable<UnjudgedClaim> Unjudged(Expectation expectation, CancellationToken cancellation = default)
     {
         return from claim in expectation.Claims
-            let states = StatesOf(expectation, claim)
-            where !states.IsComplete && states.Sets.All(state => Holds(claim, state))
+            let states = StatesOf(expectation, claim, cancellation)
+            where !states.IsComplete && states.Sets.All(state => Holds(claim, state, cancellation))
             select new UnjudgedClaim(claim, states);
     }
 
@@ -50,11 +53,11 @@ public sealed class ExpectationJudge(Analyst analyst)
     /// True to judge as <see cref="Refute"/> does, where a claim may name a coil of which a trace is there; false when all
     /// that it names must be heard.
     /// </param>
-    public bool Holds(Expectation expectation, bool mayNameTraces)
+    public bool Holds(Expectation expectation, bool mayNameTraces, CancellationToken cancellation = default)
     {
         return expectation.Claims.All(claim =>
-            StatesOf(expectation, claim) is { IsComplete: true } states
-            && states.Sets.All(state => Holds(claim, state, mayNameTraces))
+            StatesOf(expectation, claim, cancellation) is { IsComplete: true } states
+            && states.Sets.All(state => Holds(claim, state, cancellation, mayNameTraces))
         );
     }
 
@@ -75,7 +78,7 @@ public sealed class ExpectationJudge(Analyst analyst)
         };
     }
 
-    private MeantStates StatesOf(Expectation expectation, Claim claim)
+    private MeantStates StatesOf(Expectation expectation, Claim claim, CancellationToken cancellation)
     {
         var start = expectation.State;
         if (!start.HasAny)
@@ -83,19 +86,18 @@ public sealed class ExpectationJudge(Analyst analyst)
             return new MeantStates([start], [], 1);
         }
 
-        var key = (claim is BatteryClaim, start);
-        if (!meant.TryGetValue(key, out var found))
-        {
-            found =
-                claim is BatteryClaim ? MeantStates.OfBatteries(network, start) : MeantStates.OfSound(network, start);
-            meant.Add(key, found);
-        }
-
-        return found;
+        return meant.GetOrAdd(
+            (claim is BatteryClaim, start),
+            key =>
+                key.IsOfBatteries
+                    ? MeantStates.OfBatteries(network, key.Start)
+                    : MeantStates.OfSound(network, key.Start, cancellation)
+        );
     }
 
-    private bool Holds(Claim claim, State state, bool mayNameTraces = true)
+    private bool Holds(Claim claim, State state, CancellationToken cancellation, bool mayNameTraces = true)
     {
+        cancellation.ThrowIfCancellationRequested();
         if (claim is BatteryClaim battery)
         {
             var batteries = network.Circuit.Elements.OfType<Battery>().ToList();

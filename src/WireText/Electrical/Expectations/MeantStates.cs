@@ -18,11 +18,11 @@ public sealed record MeantStates(ImmutableArray<State> Sets, ImmutableArray<Cont
     public bool IsComplete { get; private init; } = true;
 
     /// <summary>Found by looking for what changes the live part.</summary>
-    public static MeantStates OfSound(Network network, State start)
+    public static MeantStates OfSound(Network network, State start, CancellationToken cancellation)
     {
         var tips = (network.Tip, network.Sleeve);
         var search = new ContactSearch(network, network.Branches, tips, SituationTree.Limit);
-        return search.Run(start) is { } leaves
+        return search.Run(start, cancellation) is { } leaves
             ? new MeantStates([.. leaves.Select(leaf => leaf.State)], [], SituationTree.Limit)
             : new MeantStates([], search.Crowding, SituationTree.Limit) { IsComplete = false };
     }

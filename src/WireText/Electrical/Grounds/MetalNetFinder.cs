@@ -13,19 +13,25 @@ public sealed class MetalNetFinder
 
     private readonly Network network;
     private readonly SituationOutcomes? outcomes;
+    private readonly CancellationToken cancellation;
     private long work;
 
-    private MetalNetFinder(Network network, SituationOutcomes? outcomes)
+    private MetalNetFinder(Network network, SituationOutcomes? outcomes, CancellationToken cancellation)
     {
         this.network = network;
         this.outcomes = outcomes;
+        this.cancellation = cancellation;
     }
 
     /// <summary>The nets of metal in order of their first lug.</summary>
     /// <param name="outcomes">Null when the situations could not be listed: then no net is found hot.</param>
-    public static ImmutableArray<MetalNet> Find(Network network, SituationOutcomes? outcomes)
+    public static ImmutableArray<MetalNet> Find(
+        Network network,
+        SituationOutcomes? outcomes,
+        CancellationToken cancellation = default
+    )
     {
-        var finder = new MetalNetFinder(network, outcomes);
+        var finder = new MetalNetFinder(network, outcomes, cancellation);
         return
         [
             .. network
@@ -65,6 +71,7 @@ public sealed class MetalNetFinder
             open.Push(outcomes.Situations[i].State);
             while (work < WorkLimit && open.TryPop(out var state))
             {
+                cancellation.ThrowIfCancellationRequested();
                 work += network.NetCount + network.Branches.Length;
                 if (ControlAt(net, state) is { } control)
                 {

@@ -19,7 +19,11 @@ public static class BareJack
     private const string NoPlug = "no-plug";
 
     /// <summary>The readings that differ from those of the rows, in the order of the table; empty when all agree.</summary>
-    public static ImmutableArray<BareReading> ReadingsBeside(Network network, ImmutableArray<PositionRow> rows)
+    public static ImmutableArray<BareReading> ReadingsBeside(
+        Network network,
+        ImmutableArray<PositionRow> rows,
+        CancellationToken cancellation = default
+    )
     {
         var circuit = network.Circuit;
         var start = State.Open(circuit);
@@ -36,7 +40,7 @@ public static class BareJack
 
         var search = new ContactSearch(network, network.Branches, (network.Tip, network.Sleeve), SituationTree.Limit);
         var readings = new List<BareReading>();
-        foreach (var leaf in search.Run(start) ?? [])
+        foreach (var leaf in search.Run(start, cancellation) ?? [])
         {
             if (
                 Ohmmeter.Read(network, leaf.State) is { } reading

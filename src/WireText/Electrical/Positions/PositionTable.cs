@@ -32,17 +32,17 @@ public sealed record PositionTable(
     public IEnumerable<Control> Columns =>
         Circuit.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
 
-    /// <summary>The table of a circuit; null when it has no output jack.</summary>
-    public static PositionTable? Of(Circuit circuit) =>
-        Network.Of(circuit) is { } network ? Of(new Analyst(network)) : null;
-
-    /// <summary>The table of a network whose states may be known already.</summary>
-    public static PositionTable Of(Analyst analyst)
+    /// <summary>The table of a circuit whose states may be known already.</summary>
+    /// <param name="tree">Its situations.</param>
+    public static PositionTable Of(Analyst analyst, SituationTree tree, CancellationToken cancellation = default)
     {
         var network = analyst.Network;
-        var tree = SituationTree.Of(network);
         var states = tree
-            .Situations.Select(situation => (situation.State, Analysis: analyst.Analyse(situation.State)))
+            .Situations.Select(situation =>
+            {
+                cancellation.ThrowIfCancellationRequested();
+                return (situation.State, Analysis: analyst.Analyse(situation.State));
+            })
             .ToList();
         var loudest = states
             .Where(state => state.Analysis.Outcome == Outcome.Sound)
@@ -63,7 +63,7 @@ public sealed record PositionTable(
 
         return new PositionTable(network.Circuit, merged, local, tree.Crowding)
         {
-            BareReadings = BareJack.ReadingsBeside(network, merged),
+            BareReadings = BareJack.ReadingsBeside(network, merged, cancellation),
         };
     }
 }

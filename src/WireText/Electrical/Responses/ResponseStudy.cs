@@ -5,6 +5,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 
 namespace WireText.Electrical.Responses;
 
@@ -42,10 +43,11 @@ public sealed record ResponseStudy(
     /// <param name="changes">Each state is computed as wired, then with each change.</param>
     /// <returns>Null when that makes more than <see cref="MostCurves"/>.</returns>
     public static ResponseStudy? Of(
-        Network network,
+        Study study,
         IReadOnlyList<State> states,
         IReadOnlyList<Sweep> sweeps,
-        IReadOnlyList<CircuitChange> changes
+        IReadOnlyList<CircuitChange> changes,
+        CancellationToken cancellation = default
     )
     {
         var swept = states;
@@ -63,19 +65,22 @@ public sealed record ResponseStudy(
             return null;
         }
 
-        var wirings = changes
-            .Select(change => (change.Words, Analyst: new Analyst(Network.Of(change.Circuit)!)))
-            .Prepend((Words: null!, Analyst: new Analyst(network)))
-            .ToList();
+        (string? Words, Study Study)[] wirings =
+        [
+            (null, study),
+            .. changes.Select(change => ((string?)change.Words, study.Beside(change.Circuit))),
+        ];
         ImmutableArray<ResponseCurve> curves =
         [
-            .. swept.SelectMany(state => wirings.Select(wiring => Trace(wiring.Analyst, state, wiring.Words))),
+            .. swept.SelectMany(state =>
+                wirings.Select(wiring => Trace(wiring.Study, state, wiring.Words, cancellation))
+            ),
         ];
         var common = curves
             .Select(curve => curve.State.Named)
             .Aggregate((shared, named) => [.. shared.Where(named.Contains)]);
         return new ResponseStudy(
-            network.Circuit,
+            study.Circuit,
             [
                 .. curves.Select(curve =>
                     curve with
@@ -89,13 +94,14 @@ public sealed record ResponseStudy(
         );
     }
 
-    private static ResponseCurve Trace(Analyst analyst, State state, string? change)
+    private static ResponseCurve Trace(Study study, State state, string? change, CancellationToken cancellation)
     {
-        var circuit = analyst.Network.Circuit;
-        var analysis = analyst.Analyse(state);
+        cancellation.ThrowIfCancellationRequested();
+        var circuit = study.Circuit;
+        var analysis = study.Analyse(state);
         var levels =
             analysis.Outcome == Outcome.Sound
-                ? StringResponse.Of(circuit, LiveNetwork.Of(analyst.Network, state))?.DecibelsAt(Hertz.AsSpan())
+                ? StringResponse.Of(circuit, LiveNetwork.Of(study.Network, state))?.DecibelsAt(Hertz.AsSpan())
                 : null;
         var heard = new PositionRow(state, analysis, LevelDecibels: null).WhatIsHeard(circuit);
         return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance);

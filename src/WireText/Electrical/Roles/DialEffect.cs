@@ -23,12 +23,12 @@ public sealed record DialEffect(
 )
 {
     /// <summary>Null when a network has no solution.</summary>
-    internal static DialEffect? Of(SoundMemo sounds, Dial dial, State state)
+    internal static DialEffect? Of(SoundMemo sounds, Dial dial, State state, SolveBudget budget)
     {
         var (zero, five, ten) = (
-            sounds.Of(state.At(dial, 0)),
-            sounds.Of(state.At(dial, SituationOutcomes.Middle)),
-            sounds.Of(state.At(dial, Dial.FullyUp))
+            budget.Count(sounds.Of(state.At(dial, 0))),
+            budget.Count(sounds.Of(state.At(dial, SituationOutcomes.Middle))),
+            budget.Count(sounds.Of(state.At(dial, Dial.FullyUp)))
         );
         if (new[] { zero, five, ten }.Any(sound => sound.Outcome == Outcome.NotComputed))
         {

@@ -22,18 +22,24 @@ public sealed class DialRoles
     /// <summary>What a dial does in each situation in which its track is live, in order; empty when it is nowhere.</summary>
     public ImmutableArray<DialEffect> EffectsOf(Dial dial) => effects[dial.Index];
 
-    public static DialRoles Of(SoundMemo sounds, ImmutableArray<Situation> situations, ImmutableArray<Mute> mutes)
+    public static DialRoles Of(
+        SoundMemo sounds,
+        ImmutableArray<Situation> situations,
+        ImmutableArray<Mute> mutes,
+        CancellationToken cancellation = default
+    )
     {
         var network = sounds.Network;
         var unmuted = situations.Where(situation => !SituationSounds.IsMuted(situation, mutes)).ToList();
-        var before = sounds.SolvedCount;
+        var budget = new SolveBudget();
         var all = ImmutableArray.CreateBuilder<ImmutableArray<DialEffect>>();
         foreach (var dial in network.Circuit.Dials)
         {
             var found = ImmutableArray.CreateBuilder<DialEffect>();
             foreach (var situation in unmuted.Where(situation => IsLive(network, situation, dial)))
             {
-                if (sounds.SolvedCount - before > SituationSounds.SolveLimit)
+                cancellation.ThrowIfCancellationRequested();
+                if (budget.IsSpent)
                 {
                     return new DialRoles(
                         [.. network.Circuit.Dials.Select(_ => ImmutableArray<DialEffect>.Empty)],
@@ -41,7 +47,7 @@ public sealed class DialRoles
                     );
                 }
 
-                if (DialEffect.Of(sounds, dial, situation.State) is { } effect)
+                if (DialEffect.Of(sounds, dial, situation.State, budget) is { } effect)
                 {
                     found.Add(effect);
                 }

@@ -30,13 +30,14 @@ internal sealed class ContactSearch(Network network, ImmutableArray<Branch> bran
     public ImmutableArray<Control> Crowding { get; private set; } = [];
 
     /// <summary>The leaves below a partial assignment, or null when there are more than the limit.</summary>
-    public List<ContactLeaf>? Run(State start)
+    public List<ContactLeaf>? Run(State start, CancellationToken cancellation = default)
     {
         var leaves = new List<ContactLeaf>();
         var open = new Stack<State>();
         open.Push(start);
         while (open.TryPop(out var state))
         {
+            cancellation.ThrowIfCancellationRequested();
             var nodeOf = network.InContact(state);
             var maybe = MaybeEdges(state);
             var pairs = maybe.Select(edge => edge.Pair).ToArray();

@@ -14,14 +14,20 @@ public sealed class SituationOutcomes
     /// <summary>The travel that is called the middle.</summary>
     public const double Middle = 5;
 
-    public SituationOutcomes(Network network, SituationTree tree)
+    public SituationOutcomes(Network network, SituationTree tree, CancellationToken cancellation = default)
     {
         Situations = tree.Situations;
-        AtRest = [.. Situations.Select(situation => StructuralOutcomes.Of(network, situation.State))];
-        AtTheMiddle =
-        [
-            .. Situations.Select(situation => StructuralOutcomes.Of(network, situation.State.AtAll(Middle))),
-        ];
+        var atRest = ImmutableArray.CreateBuilder<StructuralOutcome>(Situations.Length);
+        var atTheMiddle = ImmutableArray.CreateBuilder<StructuralOutcome>(Situations.Length);
+        foreach (var situation in Situations)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            atRest.Add(StructuralOutcomes.Of(network, situation.State));
+            atTheMiddle.Add(StructuralOutcomes.Of(network, situation.State.AtAll(Middle)));
+        }
+
+        AtRest = atRest.MoveToImmutable();
+        AtTheMiddle = atTheMiddle.MoveToImmutable();
     }
 
     public ImmutableArray<Situation> Situations { get; }

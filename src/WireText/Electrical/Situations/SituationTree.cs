@@ -22,11 +22,11 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
     /// Starts with the plugs in and every other control open, and asks only the controls that could change the live part,
     /// those nearest to the tip first: a selector before what hangs behind it.
     /// </summary>
-    public static SituationTree Of(Network network)
+    public static SituationTree Of(Network network, CancellationToken cancellation = default)
     {
         // All tracks stay resistances: with a pot turned up, a switch from its lug 2 to its lug 3 would look inert.
         var search = new ContactSearch(network, network.Branches, (network.Tip, network.Sleeve), Limit);
-        var leaves = search.Run(State.Open(network.Circuit));
+        var leaves = search.Run(State.Open(network.Circuit), cancellation);
         if (leaves is null)
         {
             return new SituationTree([], search.Crowding);

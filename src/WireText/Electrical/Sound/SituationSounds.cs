@@ -21,19 +21,22 @@ public sealed record SituationSound(Situation Situation, JackSound Sound)
 /// <param name="Unmuted">In the order of the situations; empty when there was too much to solve.</param>
 public sealed record SituationSounds(ImmutableArray<SituationSound> Unmuted)
 {
-    /// <summary>Live parts solved before nothing more is told, so that no input can keep the checks busy. Chosen.</summary>
-    internal const int SolveLimit = 8_192;
-
     public IEnumerable<SituationSound> Sounding => Unmuted.Where(one => one.Sounds);
 
-    public static SituationSounds Of(SoundMemo sounds, ImmutableArray<Situation> situations, ImmutableArray<Mute> mutes)
+    public static SituationSounds Of(
+        SoundMemo sounds,
+        ImmutableArray<Situation> situations,
+        ImmutableArray<Mute> mutes,
+        CancellationToken cancellation = default
+    )
     {
-        var before = sounds.SolvedCount;
+        var budget = new SolveBudget();
         var all = ImmutableArray.CreateBuilder<SituationSound>();
         foreach (var situation in situations.Where(situation => !IsMuted(situation, mutes)))
         {
-            all.Add(new SituationSound(situation, sounds.Of(situation.State)));
-            if (sounds.SolvedCount - before > SolveLimit)
+            cancellation.ThrowIfCancellationRequested();
+            all.Add(new SituationSound(situation, budget.Count(sounds.Of(situation.State))));
+            if (budget.IsSpent)
             {
                 return new SituationSounds([]);
             }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
@@ -5,15 +6,17 @@ using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Sound;
 
-/// <summary>What is heard in states of one network; a live part that was met before is not solved again.</summary>
+/// <summary>
+/// What is heard in states of one network; a live part that was met before is not solved again. Safe to ask from several threads.
+/// </summary>
 public sealed class SoundMemo
 {
-    private readonly Dictionary<LiveNetwork, JackSound> known;
+    private readonly ConcurrentDictionary<LiveNetwork, Lazy<JackSound>> known;
 
     public SoundMemo(Network network)
-        : this(network, new Dictionary<LiveNetwork, JackSound>(LiveNetworkComparer.Instance)) { }
+        : this(network, new(LiveNetworkComparer.Instance)) { }
 
-    private SoundMemo(Network network, Dictionary<LiveNetwork, JackSound> known)
+    private SoundMemo(Network network, ConcurrentDictionary<LiveNetwork, Lazy<JackSound>> known)
     {
         Network = network;
         this.known = known;
@@ -21,22 +24,13 @@ public sealed class SoundMemo
 
     public Network Network { get; }
 
-    /// <summary>How many different live parts were solved.</summary>
-    public int SolvedCount => known.Count;
-
     /// <summary>One for another circuit of the same parts and surroundings, its wires changed: both know what either has solved.</summary>
     public SoundMemo ForRewired(Network other) => new(other, known);
 
     /// <param name="state">A control at any stays open.</param>
     public JackSound Of(State state) => Of(LiveNetwork.Of(Network, state));
 
-    internal JackSound Of(LiveNetwork live)
-    {
-        if (!known.TryGetValue(live, out var sound))
-        {
-            known.Add(live, sound = JackSound.Of(Network.Circuit, live));
-        }
-
-        return sound;
-    }
+    /// <summary>The same object for every live network that has the same solution.</summary>
+    internal JackSound Of(LiveNetwork live) =>
+        known.GetOrAdd(live, met => new Lazy<JackSound>(() => JackSound.Of(Network.Circuit, met))).Value;
 }

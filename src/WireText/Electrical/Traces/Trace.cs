@@ -37,9 +37,10 @@ public sealed record Trace(
     /// Everything that lies on a way between the live parts and the jack in a state; where tip and sleeve are joined, that
     /// join. What hangs on it by one end alone is left out.
     /// </summary>
-    public static Trace OfState(Network network, State state)
+    /// <param name="circuit">Whose wires are followed.</param>
+    /// <param name="network">Its network, or that of a twin.</param>
+    public static Trace OfState(Circuit circuit, Network network, State state)
     {
-        var circuit = network.Circuit;
         var dials = network.DialsOf(state);
         var ways = new TraceWays(circuit.Lugs.Length);
         ways.AddEnd(circuit.Outputs[0].Tip);

@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Electrical.Traces;
@@ -8,20 +9,23 @@ namespace WireText.Electrical.Traces;
 /// <summary>Reads what is to be followed: a lug such as <c>vol.3</c>, or a state such as <c>sel=neck,vol=7</c>.</summary>
 public static class TraceReader
 {
-    public static Read<Trace> Read(Circuit circuit, string text)
+    /// <param name="study">What is known of the circuit; null when it has no output jack.</param>
+    public static Read<Trace> Read(Circuit circuit, Study? study, string text)
     {
         if (!text.Contains('=', StringComparison.Ordinal) && text != StateText.RestWord)
         {
             return ReadLug(circuit, text.Trim());
         }
 
-        if (Network.Of(circuit) is not { } network)
+        if (study is null)
         {
             return Bad("the circuit has no output jack to follow a state to");
         }
 
         var state = StateReader.Read(circuit, text);
-        return state.Value is { } read ? new Read<Trace>(Trace.OfState(network, read), null) : Bad(state.Problem!);
+        return state.Value is { } read
+            ? new Read<Trace>(Trace.OfState(circuit, study.Network, read), null)
+            : Bad(state.Problem ?? "");
     }
 
     private static Read<Trace> ReadLug(Circuit circuit, string name)

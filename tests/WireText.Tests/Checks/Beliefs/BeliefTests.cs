@@ -109,9 +109,7 @@ public class BeliefTests
         var text =
             $"{Start}vol.2 ~ out.tip; tone.case ~ plate; tone.case ~ vol.case; allow loop \"it holds when a joint fails\"";
 
-        Assert.Empty(
-            WireText.Checks.Checker.Run(Electrical.Bench.CompileText(Electrical.Bench.Expand(text)), withNotes)
-        );
+        Assert.Empty(Checked.Findings(Electrical.Bench.CompileText(Electrical.Bench.Expand(text)), withNotes));
     }
 
     [Fact]

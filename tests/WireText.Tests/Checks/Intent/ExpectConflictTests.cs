@@ -89,7 +89,7 @@ public class ExpectConflictTests
             RightVerdicts.TextWith(32, "expect mix=0: bridge\nexpect mix=0: bridge parallel neck")
         );
 
-        Assert.DoesNotContain(Checker.Run(circuit), finding => finding.Id is "expect-conflict" or "expect");
+        Assert.DoesNotContain(Checked.Findings(circuit), finding => finding.Id is "expect-conflict" or "expect");
     }
 
     [Fact]
@@ -103,8 +103,8 @@ public class ExpectConflictTests
 
     private static List<Finding> Check(string lines) =>
         [
-            .. Checker
-                .Judge(Bench.CompileText(Guitar + lines))
+            .. Checked
+                .Report(Bench.CompileText(Guitar + lines))
                 .Findings.Where(finding => finding.Severity > Severity.Info),
         ];
 }

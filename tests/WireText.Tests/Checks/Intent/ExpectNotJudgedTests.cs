@@ -68,8 +68,8 @@ public class ExpectNotJudgedTests
 
     private static List<Finding> Check(string text, string line) =>
         [
-            .. Checker
-                .Judge(Bench.Of(text + "expect " + line + "\n").Circuit)
+            .. Checked
+                .Report(Bench.Of(text + "expect " + line + "\n").Circuit)
                 .Findings.Where(finding => finding.Id.StartsWith("expect", StringComparison.Ordinal)),
         ];
 }

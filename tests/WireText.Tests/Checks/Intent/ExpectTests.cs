@@ -133,7 +133,7 @@ public class ExpectTests
         // Circuit 2: the mute opens the hot, so that silence is not what it gives.
         var circuit = Bench.CompileText(RightVerdicts.TextWith(2, "expect mute=down: silence"));
 
-        Assert.Equal(["mute-opens-hot"], Checker.Run(circuit).Select(f => f.Id));
+        Assert.Equal(["mute-opens-hot"], Checked.Findings(circuit).Select(f => f.Id));
     }
 
     /// <summary>A linear 250 kΩ pot at 5 between a 6.4 kΩ coil and 1 MΩ: a little over 6 dB down (voltage divider).</summary>
@@ -206,12 +206,12 @@ public class ExpectTests
     {
         var circuit = Bench.CompileText(RightVerdicts.TextWith(number, "expect " + line));
         Assert.Single(circuit.Expectations);
-        return [.. Checker.Judge(circuit, [new Expect()]).Findings];
+        return [.. Checked.Report(circuit, [new Expect()]).Findings];
     }
 
     private static IReadOnlyList<Finding> Check(string text)
     {
-        var result = WiringCompiler.Check(new SourceText("a.wiring", text), NoSources.Instance);
+        var result = Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance);
         Assert.Empty(result.Tree.Findings);
         return result.Findings;
     }

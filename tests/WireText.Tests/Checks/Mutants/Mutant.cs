@@ -50,11 +50,11 @@ internal sealed record Mutant(
     private static bool MattersWhatMends(ImmutableArray<Finding> found, FaultPlace place) =>
         found.Any(finding => finding.Id == Expect.Id) && (found.Length > 1 || !found.Any(place.IsNamedBy));
 
-    private static ImmutableArray<Finding> Alarms(Circuit circuit) => Alarms(Checker.Judge(circuit).Findings);
+    private static ImmutableArray<Finding> Alarms(Circuit circuit) => Alarms(Checked.Report(circuit).Findings);
 
     /// <summary>As a technician sees them, with the repair that is found.</summary>
     private static ImmutableArray<Finding> AlarmsOf(string text) =>
-        Alarms(WiringCompiler.Check(new SourceText("mutant.wiring", text), NoSources.Instance).Findings);
+        Alarms(Compilation.Of(new SourceText("mutant.wiring", text), NoSources.Instance).Findings);
 
     private static ImmutableArray<Finding> Alarms(ImmutableArray<Finding> findings) =>
         findings.RemoveAll(finding => finding.Severity < Severity.Warning);

@@ -44,9 +44,7 @@ internal sealed record MutantSuite(string Example, Circuit Right, ImmutableArray
     }
 
     public static Circuit Read(string path) =>
-        WiringCompiler
-            .Check(new SourceText(Path.GetFileName(path), File.ReadAllText(path)), NoSources.Instance)
-            .Circuit!;
+        Compilation.Of(new SourceText(Path.GetFileName(path), File.ReadAllText(path)), NoSources.Instance).Circuit!;
 
     /// <summary>The state in which a mutant first differs, and in what.</summary>
     public string StateOf(Mutant mutant)

@@ -72,7 +72,7 @@ public class MutantTests
             path =>
             {
                 var source = new SourceText(path, File.ReadAllText(path));
-                var compiled = WiringCompiler.Check(source, NoSources.Instance);
+                var compiled = Compilation.Of(source, NoSources.Instance);
                 Assert.Empty(compiled.Findings.Where(finding => finding.Severity > Severity.Info));
                 Assert.Empty(compiled.Circuit!.Allowances);
             }

@@ -53,6 +53,6 @@ internal sealed record RepairFigures(int Alone, int Among, int TooMany, int Othe
             : new RepairFigures(0, 0, 0, 1);
     }
 
-    private static CompileResult Compile(string text) =>
-        WiringCompiler.Check(new SourceText("mended.wiring", text), NoSources.Instance);
+    private static Compilation Compile(string text) =>
+        Compilation.Of(new SourceText("mended.wiring", text), NoSources.Instance);
 }

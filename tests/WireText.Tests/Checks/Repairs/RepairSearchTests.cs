@@ -1,5 +1,7 @@
 using WireText.Checks;
 using WireText.Checks.Repairs;
+using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Testing;
 using WireText.Tests.Electrical;
 using WireText.Text;
@@ -35,7 +37,7 @@ public class RepairSearchTests
     public void RightCircuit_HasNoFindingAndNoSearch()
     {
         Assert.DoesNotContain(Check(Lever).Findings, finding => finding.Severity > Severity.Info);
-        Assert.Null(new RepairSearch(Bench.CompileText(Lever), [], _ => true).Run());
+        Assert.Null(Search(Bench.CompileText(Lever)).Run());
     }
 
     [Fact]
@@ -187,7 +189,7 @@ public class RepairSearchTests
     public void ExpectationAllowed_IsNotSearchedFor()
     {
         var wrong = Lever.Replace("sel.A1 to sel.A2", "sel.A1 to sel.A3", StringComparison.Ordinal);
-        var report = Checker.Examine(Bench.CompileText(wrong + "allow expect \"to be seen on the bench\"\n"));
+        var report = Checked.Advised(Bench.CompileText(wrong + "allow expect \"to be seen on the bench\"\n"));
 
         Assert.Equal(
             "mend the wires, or if this is what it is meant to do, write: neck",
@@ -203,7 +205,7 @@ public class RepairSearchTests
     {
         var circuit = Bench.CompileText(GrownWiring.Of(wires) + "expect rest: p1 series p2\n");
 
-        var result = new RepairSearch(circuit, [], _ => true).Run();
+        var result = Search(circuit).Run();
 
         Assert.NotNull(result);
         Assert.False(result.IsComplete);
@@ -219,11 +221,13 @@ public class RepairSearchTests
             wrong.Split("expect")[0].Replace("bridge both neck ", "1 2 3 ", StringComparison.Ordinal)
             + "expect sel=2: neck parallel bridge\n";
 
-        var result = new RepairSearch(Bench.CompileText(claimless), [], _ => true).Run();
+        var result = Search(Bench.CompileText(claimless)).Run();
 
         Assert.Equal(RepairSearch.MostShown + 1, result?.Repairs.Length);
         Assert.StartsWith("no single wire explains it: mend the wires", HelpFor(claimless), StringComparison.Ordinal);
     }
+
+    private static RepairSearch Search(Circuit circuit) => new(circuit, Study.Of(circuit)!, [], (_, _) => true);
 
     private static string HelpFor(string right, string wrong)
     {
@@ -234,6 +238,6 @@ public class RepairSearchTests
     private static string HelpFor(string text) =>
         Assert.Single(Check(text).Findings, finding => finding.Id == "expect").Help!;
 
-    private static CompileResult Check(string text) =>
-        WiringCompiler.Check(new SourceText("lever.wiring", text), NoSources.Instance);
+    private static Compilation Check(string text) =>
+        Compilation.Of(new SourceText("lever.wiring", text), NoSources.Instance);
 }

@@ -19,7 +19,7 @@ internal static class WireMistakes
         return Enumerable
             .Range(0, all.Count)
             .Select(i => all[(int)((long)i * step % all.Count)])
-            .Where(mistake => Checker.Judge(mistake.Apply(circuit)).Findings.Any(finding => finding.Id == Expect.Id))
+            .Where(mistake => Checked.Report(mistake.Apply(circuit)).Findings.Any(finding => finding.Id == Expect.Id))
             .Take(atMost);
     }
 

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
+using WireText.Electrical.Studies;
 using WireText.Testing;
 using WireText.Tests.Electrical;
 
@@ -102,7 +103,7 @@ public class SpokenTextTests
             if (read.Value is { } change)
             {
                 var network = Network.Of(change.Circuit)!;
-                var study = ResponseStudy.Of(network, [State.Rest(change.Circuit)], [], [])!;
+                var study = ResponseStudy.Of(Study.Of(network), [State.Rest(change.Circuit)], [], [])!;
                 Every.Item(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
             }
         });

@@ -210,7 +210,7 @@ public class ResponseChartTests
         )!;
         var circuit = network.Circuit;
         return ResponseStudy.Of(
-            network,
+            WireText.Electrical.Studies.Study.Of(network),
             [.. Words(states).Select(text => StateReader.Read(circuit, text).Value!)],
             [.. Words(sweeps).Select(text => Sweep.Read(circuit, text).Value!)],
             [.. Words(changes).Select(text => CircuitChange.Read(circuit, text).Value!)]

@@ -39,7 +39,7 @@ public class CaseSeatTests
             new[] { new Point(body.X, body.Y), new Point(body.Right, body.Bottom) },
             corner => Assert.True(Apart(cap.OnPage(corner), pot.At) < 12, $"{corner} is off the case")
         );
-        Assert.Empty(drawn.Laid.Layout!.Unrouted);
+        Assert.Empty(drawn.Layout!.Unrouted);
         Assert.Equal(0, Drawings.MeasureOf(drawn).HardFaults);
     }
 
@@ -103,18 +103,14 @@ public class CaseSeatTests
         Assert.Contains(">47n 473<", drawn.Svg, StringComparison.Ordinal);
     }
 
-    private static DrawResult Draw(string text) =>
-        WiringCompiler.Draw(
-            new SourceText("test.wiring", text),
-            NoSources.Instance,
-            new DrawOptions(LayoutEffort.Full, Theme.Light, "test.wiring")
-        );
+    private static Drawn Draw(string text) =>
+        Drawn.Of(new SourceText("test.wiring", text), new DrawOptions(LayoutEffort.Full, Theme.Light, "test.wiring"));
 
     private static int SeatsIn(string text) =>
         FaceBuilder.BuildFaces(Drawings.CircuitOf(text)).Count(face => face.Layout.Seat is not null);
 
-    private static PlacedPart PartOf(DrawResult drawn, string name) =>
-        drawn.Laid.Layout!.Parts.Single(part => part.Part.Id == name);
+    private static PlacedPart PartOf(Drawn drawn, string name) =>
+        drawn.Layout!.Parts.Single(part => part.Part.Id == name);
 
     private static double Apart(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
 }

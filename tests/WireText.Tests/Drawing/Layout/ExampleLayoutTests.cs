@@ -9,17 +9,14 @@ public class ExampleLayoutTests
 {
     [Theory, MemberData(nameof(ExampleDrawingTests.Examples), MemberType = typeof(ExampleDrawingTests))]
     public void Layout_OfEachExample_IsTheAcceptedOne(string name) =>
-        Snap.Match(
-            LayoutText.Of(FullDrawings.Of(name).Laid.Layout!),
-            $"{Path.GetFileNameWithoutExtension(name)}.layout"
-        );
+        Snap.Match(LayoutText.Of(FullDrawings.Of(name).Layout!), $"{Path.GetFileNameWithoutExtension(name)}.layout");
 
     // A joint is drawn 1.9 mm wide and a wire 1.4 mm with its casing: nearer than 1.65 mm they would touch, and the wire look
     // soldered on. Layout keeps 1.6 mm between lines; the rest is less than the line round a joint.
     [Theory, MemberData(nameof(ExampleDrawingTests.Examples), MemberType = typeof(ExampleDrawingTests))]
     public void Wire_OfEachExample_TouchesNoForeignJoint(string name)
     {
-        var layout = FullDrawings.Of(name).Laid.Layout!;
+        var layout = FullDrawings.Of(name).Layout!;
         var lugs = layout
             .Parts.SelectMany(part => part.Part.Lugs.Select(lug => (lug.Id, At: part.OnPage(lug.At))))
             .ToArray();
@@ -40,7 +37,7 @@ public class ExampleLayoutTests
     public void Gap_InAWireOfAnExample_IsNotWhereThatWireEnds(string name)
     {
         const double EndInSight = 4.5;
-        var wires = FullDrawings.Of(name).Laid.Layout!.Wires;
+        var wires = FullDrawings.Of(name).Layout!.Wires;
         foreach (var over in wires)
         {
             foreach (var at in over.Gaps)

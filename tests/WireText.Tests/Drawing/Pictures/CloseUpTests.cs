@@ -164,9 +164,9 @@ public class CloseUpTests
     private static (Circuit Circuit, Picture Picture) Draw(string name, LayoutEffort effort = LayoutEffort.Quick)
     {
         var source = new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name)));
-        var laid = WiringCompiler.Lay(source, NoSources.Instance, effort);
-        var circuit = laid.Compiled.Circuit!;
-        return (circuit, PictureBuilder.Build(circuit, laid.Layout!, new PictureOptions()));
+        var compiled = Compilation.Of(source, NoSources.Instance);
+        var circuit = compiled.Circuit!;
+        return (circuit, PictureBuilder.Build(circuit, compiled.PlanFor(effort)!.Layout, new PictureOptions()));
     }
 
     private static List<PictureGroup> CloseUpsOf(Picture picture) =>

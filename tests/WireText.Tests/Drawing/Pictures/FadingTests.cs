@@ -3,6 +3,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
+using WireText.Electrical.Studies;
 using WireText.Electrical.Traces;
 using WireText.Testing;
 using WireText.Text;
@@ -52,9 +53,9 @@ public class FadingTests
     {
         const string Name = "4-three-pickups-5way.wiring";
         var text = File.ReadAllText(Repository.PathOf("examples", Name));
-        var circuit = WiringCompiler.Check(new SourceText(Name, text), NoSources.Instance).Circuit!;
+        var circuit = Compilation.Of(new SourceText(Name, text), NoSources.Instance).Circuit!;
         var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
-        var trace = TraceReader.Read(circuit, follow).Value!;
+        var trace = TraceReader.Read(circuit, Study.Of(circuit), follow).Value!;
         return (
             PictureBuilder.Build(circuit, layout, new PictureOptions()),
             PictureBuilder.Build(circuit, layout, new PictureOptions { Trace = trace })

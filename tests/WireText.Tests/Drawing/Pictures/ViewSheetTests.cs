@@ -4,6 +4,7 @@ using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Studies;
 using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
@@ -20,12 +21,16 @@ public class ViewSheetTests
     public void Sheet_OfAnExample_HasItsViewsBesideEachOtherAndOnThePage(string example)
     {
         var text = File.ReadAllText(Repository.PathOf("examples", example));
-        var circuit = WiringCompiler.Check(new SourceText(example, text), NoSources.Instance).Circuit!;
+        var circuit = Compilation.Of(new SourceText(example, text), NoSources.Instance).Circuit!;
         var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
         var network = Network.Of(circuit)!;
-        var table = PositionTable.Of(new Analyst(network));
 
-        var sheet = ViewSheet.Build(circuit, layout, new PictureOptions(), PositionViews.Of(network, table));
+        var sheet = ViewSheet.Build(
+            circuit,
+            layout,
+            new PictureOptions(),
+            PositionViews.Of(circuit, Study.Of(network))
+        );
 
         var views = sheet.Items.OfType<PictureView>().ToList();
         var boxes = views.ConvertAll(view => new Box(
@@ -34,7 +39,7 @@ public class ViewSheetTests
             layout.Extent.Width * view.Scale,
             layout.Extent.Height * view.Scale
         ));
-        Assert.Equal(table.Rows.Length, views.Count);
+        Assert.Equal(Study.Of(network).Positions.Rows.Length, views.Count);
         Every.Item(views, view => Assert.InRange(view.Scale, 0.5, 1));
         Every.Item(boxes, box => Assert.True(box.Right <= sheet.Page.Width && box.Bottom <= sheet.Page.Height));
         Assert.DoesNotContain(

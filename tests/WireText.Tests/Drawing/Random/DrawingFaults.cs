@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using WireText.Measuring;
+using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Random;
 
@@ -19,7 +20,7 @@ internal static class DrawingFaults
 
     private const string NotDrawn = "Not drawn: no free way was found for these wires";
 
-    public static IReadOnlyList<DrawingFault> Of(DrawResult drawn)
+    public static IReadOnlyList<DrawingFault> Of(Drawn drawn)
     {
         var measure = Drawings.TryMeasure(drawn);
         if (measure.Error is { } error)
@@ -27,7 +28,7 @@ internal static class DrawingFaults
             return [new DrawingFault("cannot be measured", error)];
         }
 
-        var unrouted = drawn.Laid.Layout!.Unrouted;
+        var unrouted = drawn.Layout!.Unrouted;
         return
         [
             .. Each("missing", measure.MissingWires.Except(unrouted, StringComparer.Ordinal)),
@@ -46,7 +47,7 @@ internal static class DrawingFaults
     }
 
     /// <summary>Wires that are not drawn and that no row under the drawing names.</summary>
-    private static IEnumerable<string> NotSaid(DrawResult drawn)
+    private static IEnumerable<string> NotSaid(Drawn drawn)
     {
         var circuit = drawn.Compiled.Circuit!;
         var texts = XDocument.Parse(drawn.Svg!).Descendants().Where(e => e.Name.LocalName == "text").ToList();
@@ -55,7 +56,7 @@ internal static class DrawingFaults
             ' ',
             texts.Where(text => (string?)text.Attribute("class") == "unrouted-row").Select(text => text.Value)
         );
-        foreach (var wire in drawn.Laid.Layout!.Unrouted.Select(id => circuit.Wires.Single(wire => wire.Id == id)))
+        foreach (var wire in drawn.Layout!.Unrouted.Select(id => circuit.Wires.Single(wire => wire.Id == id)))
         {
             if (!hasReason || !rows.Contains($"{End(wire.From)} to {End(wire.To)}", StringComparison.Ordinal))
             {

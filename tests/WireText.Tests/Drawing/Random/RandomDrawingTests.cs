@@ -108,7 +108,7 @@ public class RandomDrawingTests
             var all = RandomDrawings.Of(group).ToList();
             page.Append(
                 CultureInfo.InvariantCulture,
-                $"| {about.Name} | {all.Count} | {about.MostParts} | {about.Effort.ToString().ToLowerInvariant()} | {all.Sum(d => d.Circuit.Wires.Length)} | {all.Sum(d => d.Drawn.Laid.Layout!.Unrouted.Length)} | {all.Count(d => d.Faults.Count == 0)} |\n"
+                $"| {about.Name} | {all.Count} | {about.MostParts} | {about.Effort.ToString().ToLowerInvariant()} | {all.Sum(d => d.Circuit.Wires.Length)} | {all.Sum(d => d.Drawn.Layout!.Unrouted.Length)} | {all.Count(d => d.Faults.Count == 0)} |\n"
             );
         }
 

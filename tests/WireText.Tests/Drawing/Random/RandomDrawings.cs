@@ -3,6 +3,9 @@ using CsCheck;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Pictures;
+using WireText.Output;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Drawing.Random;
@@ -24,25 +27,18 @@ internal sealed record RandomGroup(
 }
 
 /// <summary>A random circuit, drawn.</summary>
-internal sealed record RandomDrawing(
-    string Text,
-    LayoutEffort Effort,
-    DrawResult Drawn,
-    IReadOnlyList<DrawingFault> Faults
-)
+internal sealed record RandomDrawing(string Text, LayoutEffort Effort, Drawn Drawn, IReadOnlyList<DrawingFault> Faults)
 {
     public Circuit Circuit => Drawn.Compiled.Circuit!;
 
     /// <param name="hasFindings">Whether the mistakes in the circuit are marked. Without them a drawing stays as it is when a check is added.</param>
     public static RandomDrawing Of(string text, LayoutEffort effort, bool hasFindings = false)
     {
-        var laid = WiringCompiler.Lay(new SourceText("random.wiring", text), NoSources.Instance, effort);
-        if (!hasFindings)
-        {
-            laid = laid with { Compiled = laid.Compiled with { Findings = [] } };
-        }
-
-        var drawn = WiringCompiler.Paint(laid, new DrawOptions(effort, Theme.Light, null));
+        var compiled = Compilation.Of(new SourceText("random.wiring", text), NoSources.Instance);
+        var plan = compiled.PlanFor(effort)!;
+        var options = new DrawOptions(effort, Theme.Light, null);
+        var picture = plan.Paint(compiled.Circuit!, hasFindings ? compiled.Findings : [], options);
+        var drawn = new Drawn(compiled, plan.Layout, SvgWriter.Write(picture));
         return new RandomDrawing(text, effort, drawn, DrawingFaults.Of(drawn));
     }
 }

@@ -87,9 +87,7 @@ internal static class RandomWirings
         {
             var lines = models.Select((model, i) => Declared(Models[model], i)).ToList();
             text.AppendJoin("", lines);
-            var circuit = WiringCompiler
-                .Check(new SourceText("parts.wiring", text.ToString()), NoSources.Instance)
-                .Circuit!;
+            var circuit = Compilation.Of(new SourceText("parts.wiring", text.ToString()), NoSources.Instance).Circuit!;
             lugs = [.. circuit.Lugs.Where(lug => lug is { IsInner: false, IsLead: false })];
             if (lugs.Length < 2)
             {

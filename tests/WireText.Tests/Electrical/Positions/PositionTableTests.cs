@@ -5,6 +5,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Positions;
@@ -185,7 +186,7 @@ public class PositionTableTests
         return Bench.Of(text);
     }
 
-    private static PositionTable TableOf(Bench bench) => PositionTable.Of(bench.Circuit)!;
+    private static PositionTable TableOf(Bench bench) => Study.Of(bench.Circuit)!.Positions;
 
     private static Bench Example(string name) =>
         new(Bench.CompileText(File.ReadAllText(Repository.PathOf("examples", name))));

@@ -2,6 +2,7 @@ using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Responses;
@@ -87,7 +88,7 @@ public class ResponseStudyTests
         var change = CircuitChange.Read(network.Circuit, "dark=22n").Value!;
         var state = StateReader.Read(network.Circuit, "tone=0").Value!;
 
-        var study = ResponseStudy.Of(network, [state], [], [change])!;
+        var study = ResponseStudy.Of(WireText.Electrical.Studies.Study.Of(network), [state], [], [change])!;
 
         Assert.Equal(["as wired", "dark=22n"], study.Curves.Select(curve => curve.Label));
         var rewritten = TwoPickups.Replace("47n", "22n", StringComparison.Ordinal);
@@ -102,16 +103,23 @@ public class ResponseStudyTests
         var sweep = Sweep.Read(network.Circuit, "tone=0..10:24").Value!;
         var rest = State.Rest(network.Circuit);
 
-        Assert.NotNull(ResponseStudy.Of(network, [rest], [sweep], []));
-        Assert.Null(ResponseStudy.Of(network, [rest, rest], [sweep], []));
-        Assert.Null(ResponseStudy.Of(network, [rest], [.. Enumerable.Repeat(sweep, 40)], []));
+        Assert.NotNull(ResponseStudy.Of(WireText.Electrical.Studies.Study.Of(network), [rest], [sweep], []));
+        Assert.Null(ResponseStudy.Of(WireText.Electrical.Studies.Study.Of(network), [rest, rest], [sweep], []));
+        Assert.Null(
+            ResponseStudy.Of(
+                WireText.Electrical.Studies.Study.Of(network),
+                [rest],
+                [.. Enumerable.Repeat(sweep, 40)],
+                []
+            )
+        );
     }
 
     private static ResponseStudy Study(string text, params string[] states)
     {
         var network = Network.Of(Bench.CompileText(text))!;
         return ResponseStudy.Of(
-            network,
+            WireText.Electrical.Studies.Study.Of(network),
             [.. states.Select(state => StateReader.Read(network.Circuit, state).Value!)],
             [],
             []

@@ -5,6 +5,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 
 namespace WireText.Tests.Electrical.Solving;
 
@@ -101,7 +102,7 @@ public class DirectCurrentTests
 
         Assert.Equal(
             ["neck", "dead: only 100 kΩ stay on the jack"],
-            PositionTable.Of(bench.Circuit)!.Rows.Select(row => row.WhatIsHeard(bench.Circuit))
+            Study.Of(bench.Circuit)!.Positions.Rows.Select(row => row.WhatIsHeard(bench.Circuit))
         );
     }
 
@@ -118,7 +119,7 @@ public class DirectCurrentTests
             $"pickup x single-coil dcr=4k; pickup y single-coil dcr=4k; switch sp {model}; pot vol 500k linear; jack out; vol.2 ~ out.tip;"
                 + "vol.1 ~ y.ground ~ sp.A2 ~ out.sleeve; x.hot ~ vol.3; x.ground ~ sp.A0; y.hot ~ sp.B0; sp.A1 ~ sp.B1; sp.B2 ~ vol.3"
         );
-        var rows = PositionTable.Of(bench.Circuit)!.Rows;
+        var rows = Study.Of(bench.Circuit)!.Positions.Rows;
 
         Assert.Equal(heard, rows.Select(row => row.WhatIsHeard(bench.Circuit)));
         Assert.Equal(7874, rows[0].Analysis.Reading!.Value.Ohms, 0.5);

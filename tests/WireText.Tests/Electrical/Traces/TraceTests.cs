@@ -2,6 +2,7 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
 using WireText.Electrical.Traces;
 using WireText.Testing;
 using WireText.Text;
@@ -64,7 +65,11 @@ public class TraceTests
     [InlineData("vol.9", "'vol.9' is no lug; did you mean 'vol.1'?")]
     [InlineData("sel=9", "9")]
     public void WhatIsNotThere_IsSaid(string text, string problem) =>
-        Assert.Contains(problem, TraceReader.Read(RightVerdicts.Of(5).Circuit, text).Problem, StringComparison.Ordinal);
+        Assert.Contains(
+            problem,
+            TraceReader.Read(RightVerdicts.Of(5).Circuit, Study.Of(RightVerdicts.Of(5).Circuit), text).Problem,
+            StringComparison.Ordinal
+        );
 
     /// <summary>What is left out carries nothing: without all of it at once the jack gives the same.</summary>
     [Theory]
@@ -72,11 +77,11 @@ public class TraceTests
     public void Wires_NotFollowed_CanBeTakenOutWithoutChangingTheSound(string example)
     {
         var text = File.ReadAllText(Repository.PathOf("examples", example));
-        var circuit = WiringCompiler.Check(new SourceText(example, text), NoSources.Instance).Circuit!;
+        var circuit = Compilation.Of(new SourceText(example, text), NoSources.Instance).Circuit!;
         var network = Network.Of(circuit)!;
         foreach (var state in StatesOf(circuit))
         {
-            var trace = Trace.OfState(network, state);
+            var trace = Trace.OfState(network.Circuit, network, state);
             var bare = circuit
                 .Wires.Where(wire =>
                     !trace.Wires[wire.Index] && wire is { From: >= 0, To: >= 0 } && !FeedsABattery(circuit, wire)
@@ -112,7 +117,8 @@ public class TraceTests
     private static bool FeedsABattery(Circuit circuit, Wire wire) =>
         new[] { wire.From, wire.To }.Any(lug => circuit.PartOf(circuit.Lugs[lug]).Kind == "battery");
 
-    private static Trace Read(Circuit circuit, string text) => TraceReader.Read(circuit, text).Value!;
+    private static Trace Read(Circuit circuit, string text) =>
+        TraceReader.Read(circuit, Study.Of(circuit), text).Value!;
 
     private static IEnumerable<string> WiresOf(Circuit circuit, Trace trace) =>
         circuit

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Pictures;
+using WireText.Electrical.Traces;
+
+namespace WireText;
+
+/// <param name="Theme">The colours of the picture.</param>
+/// <param name="FileName">For the title block; null for none.</param>
+public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileName)
+{
+    /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
+    public Trace? Trace { get; init; }
+
+    /// <summary>A sheet of small pictures instead of one; empty for one.</summary>
+    public ImmutableArray<SheetView> Views { get; init; } = [];
+
+    /// <summary>Millimetres of paper for a millimetre of the real thing.</summary>
+    public double Scale { get; init; } = 1;
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
+using WireText.Text;
+
+namespace WireText;
+
+/// <summary>Where everything of a circuit goes on the page: the faces of its parts, and their places and the paths of the wires.</summary>
+/// <param name="Faces">In the order of the parts.</param>
+/// <param name="Problem">What was laid out.</param>
+public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, LayoutResult Layout)
+{
+    /// <summary>How many stretches of wire one drawing may have.</summary>
+    public const int MaxWires = 2_000;
+
+    /// <summary>Why a circuit cannot be drawn; null when it can.</summary>
+    public static Finding? TooLarge(Circuit circuit) =>
+        circuit.Wires.Length > MaxWires
+            ? new Finding(
+                "too-large-to-draw",
+                Severity.Error,
+                circuit.Wires[MaxWires].DeclaredAt,
+                $"a drawing has {MaxWires} wires at most; this circuit has {circuit.Wires.Length}",
+                "divide the circuit into several files"
+            )
+            : null;
+
+    /// <summary>Null for a circuit that is too large to draw.</summary>
+    /// <param name="before">A plan of the text before an edit: where the edit changed nothing to lay out, it stands.</param>
+    public static Plan? Of(Circuit circuit, LayoutEffort effort, Plan? before, CancellationToken cancellation)
+    {
+        if (TooLarge(circuit) is not null)
+        {
+            return null;
+        }
+
+        cancellation.ThrowIfCancellationRequested();
+        var faces = FaceBuilder.BuildFaces(circuit);
+        var problem = FaceBuilder.BuildProblem(circuit, faces);
+        var layout =
+            before is not null && LayoutTwins.Are(before.Problem, problem)
+                ? before.Layout
+                : LayoutEngine.Lay(problem, effort);
+        return new Plan(faces, problem, layout);
+    }
+
+    /// <summary>The picture of the circuit.</summary>
+    public Picture Paint(Circuit circuit, ImmutableArray<Finding> findings, DrawOptions options)
+    {
+        var pictured = new PictureOptions
+        {
+            Faces = Faces,
+            Theme = options.Theme,
+            FileName = options.FileName,
+            Trace = options.Trace,
+            Findings = findings,
+        };
+        return options.Views.IsEmpty
+            ? PictureBuilder.Build(circuit, Layout, pictured)
+            : ViewSheet.Build(circuit, Layout, pictured, options.Views);
+    }
+}

@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Tests;
+
+/// <summary>An edited text must say what it says alone, whatever was taken over from the text before.</summary>
+public class CompilationTests
+{
+    private static readonly DrawOptions Quick = new(LayoutEffort.Quick, Theme.Light, null);
+
+    public static TheoryData<string> Files
+    {
+        get
+        {
+            var files = new TheoryData<string>();
+            foreach (var folder in new[] { "examples", "examples/mistakes" })
+            {
+                var found = Directory.GetFiles(Repository.PathOf(folder), "*.wiring").Order(StringComparer.Ordinal);
+                files.AddRange([.. found.Select(path => Path.Combine(folder, Path.GetFileName(path)))]);
+            }
+
+            return files.Count > 0 ? files : throw new InvalidOperationException("no wiring was found");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void With_EachKindOfEdit_SaysWhatTheTextAloneSays(string file)
+    {
+        var text = File.ReadAllText(Repository.PathOf(file));
+        var before = Compile(text);
+        _ = before.Findings;
+
+        foreach (var edited in Edits(text))
+        {
+            var warm = before.With(new SourceText("a.wiring", edited));
+            var alone = Compile(edited);
+
+            Assert.Equal(Said(alone), Said(warm));
+            Assert.Equal(alone.Study?.Positions.Rows.Length, warm.Study?.Positions.Rows.Length);
+        }
+    }
+
+    [Fact]
+    public void With_AnEditOfARemark_IsDrawnAsTheTextAlone()
+    {
+        var text = Example("2-two-pickups-mute.wiring");
+        var before = Compile(text);
+        _ = before.Draw(Quick);
+        var edited = "# moved down\n" + text.Replace("white", "grey", StringComparison.Ordinal);
+
+        Assert.Equal(Compile(edited).Draw(Quick), before.With(new SourceText("a.wiring", edited)).Draw(Quick));
+    }
+
+    [Fact]
+    public void With_AColourChanged_SharesTheStudy()
+    {
+        var text = Example("2-two-pickups-mute.wiring");
+        var before = Compile(text);
+        var study = before.Study!;
+
+        var after = before.With(new SourceText("a.wiring", text.Replace("white", "grey", StringComparison.Ordinal)));
+
+        Assert.Same(study.Network, after.Study!.Network);
+    }
+
+    [Fact]
+    public void With_AnotherValue_SharesNothingThatWasSolved()
+    {
+        var text = Example("2-two-pickups-mute.wiring");
+        var before = Compile(text);
+        var study = before.Study!;
+
+        var after = before.With(new SourceText("a.wiring", text.Replace("250k", "500k", StringComparison.Ordinal)));
+
+        Assert.NotEqual(
+            study.Positions.Rows[^1].Analysis.Sound.LevelDecibels,
+            after.Study!.Positions.Rows[^1].Analysis.Sound.LevelDecibels
+        );
+    }
+
+    [Fact]
+    public void Findings_WhoseWorkWasCancelled_AreThereForTheNextToAsk()
+    {
+        var compiled = Compile(Example("8-twin-coil-cut.wiring"));
+        using var cancelled = new CancellationTokenSource();
+        cancelled.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => compiled.Until(cancelled.Token).Findings);
+
+        Assert.Equal(Said(Compile(Example("8-twin-coil-cut.wiring"))), Said(compiled));
+    }
+
+    [Fact]
+    public void Compilation_AskedByManyAtOnce_SaysOneThing()
+    {
+        var compiled = Compile(Example("9-four-pole-lever.wiring"));
+        var answers = new string[8];
+
+        Parallel.For(0, answers.Length, i => answers[i] = Said(compiled) + compiled.Draw(Quick));
+
+        Assert.Single(answers.Distinct());
+    }
+
+    private static Compilation Compile(string text) =>
+        Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance);
+
+    private static string Example(string name) => File.ReadAllText(Repository.PathOf("examples", name));
+
+    /// <summary>A remark before all, a remark behind a line, another colour, a line taken out, two lines exchanged.</summary>
+    private static IEnumerable<string> Edits(string text)
+    {
+        yield return "# written later\n\n" + text;
+        yield return text.Replace("\n", "  # seen\n", StringComparison.Ordinal);
+        yield return text.Replace(" black", " grey", StringComparison.Ordinal);
+
+        var lines = text.Split('\n').ToImmutableArray();
+        var wires = lines.Where(line => line.StartsWith("wire", StringComparison.Ordinal)).ToImmutableArray();
+        if (wires.Length >= 2)
+        {
+            yield return string.Join('\n', lines.Remove(wires[0]));
+            yield return string.Join('\n', lines.Remove(wires[^1]).Insert(lines.IndexOf(wires[0]), wires[^1]));
+        }
+    }
+
+    /// <summary>Every finding with its places, its words and its edits.</summary>
+    private static string Said(Compilation compiled) =>
+        string.Join(
+            '\n',
+            compiled.Findings.Select(finding =>
+                $"{finding.Id} {finding.Severity} {finding.Location.Span} {finding.Message}\n  {finding.Help}\n  "
+                + string.Join(", ", finding.Related.Select(related => $"{related}"))
+                + string.Join(", ", finding.Edits.Select(edit => $"{edit}"))
+            )
+        );
+}
