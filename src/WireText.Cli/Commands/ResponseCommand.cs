@@ -1,15 +1,15 @@
-using WireText.Text;
 using System.CommandLine;
 using System.Text;
+using WireText.Circuits.States;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Responses;
-using WireText.Circuits.States;
 using WireText.Output;
 using WireText.Raster;
+using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
