@@ -59,7 +59,7 @@ public sealed class Compilation
 
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
-    /// <param name="withNotes">Also tells what is harmless: see <see cref="CheckDescription.OnlyWhenAsked"/>.</param>
+    /// <param name="withNotes">Also tells what is harmless: see <see cref="FindingDescription.OnlyWhenAsked"/>.</param>
     /// <param name="settings">What is made of the checks; null for everything as the table of checks says.</param>
     public static Compilation Of(
         SourceText source,

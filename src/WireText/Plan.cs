@@ -18,9 +18,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
     /// <summary>Why a circuit cannot be drawn; null when it can.</summary>
     public static Finding? TooLarge(Circuit circuit) =>
         circuit.Wires.Length > MaxWires
-            ? new Finding(
-                "too-large-to-draw",
-                Severity.Error,
+            ? CircuitLimits.TooLargeToDraw.At(
                 circuit.Wires[MaxWires].DeclaredAt,
                 $"a drawing has {MaxWires} wires at most; this circuit has {circuit.Wires.Length}",
                 "divide the circuit into several files"

@@ -51,7 +51,9 @@ public static class RepairAdvice
     ) =>
         Checker
             .Examine(circuit, study, new CheckRequest(CheckList.Usual, settings), cancellation)
-            .Findings.All(finding => finding.Severity < Severity.Warning || finding.Description == AllowanceFindings.AllowUnused);
+            .Findings.All(finding =>
+                finding.Severity < Severity.Warning || finding.Description == AllowanceFindings.AllowUnused
+            );
 
     /// <summary>True when edits are given: after each of them no error and no warning is left.</summary>
     private static bool HasMend(RepairResult? result) =>
