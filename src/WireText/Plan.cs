@@ -12,15 +12,12 @@ namespace WireText;
 /// <param name="Problem">What was laid out.</param>
 public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, LayoutResult Layout)
 {
-    /// <summary>How many stretches of wire one drawing may have.</summary>
-    public const int MaxWires = 2_000;
-
     /// <summary>Why a circuit cannot be drawn; null when it can.</summary>
     public static Finding? TooLarge(Circuit circuit) =>
-        circuit.Wires.Length > MaxWires
+        circuit.Wires.Length > CircuitLimits.MaxDrawnWires
             ? CircuitLimits.TooLargeToDraw.At(
-                circuit.Wires[MaxWires].DeclaredAt,
-                $"a drawing has {MaxWires} wires at most; this circuit has {circuit.Wires.Length}",
+                circuit.Wires[CircuitLimits.MaxDrawnWires].DeclaredAt,
+                $"a drawing has {CircuitLimits.MaxDrawnWires} wires at most; this circuit has {circuit.Wires.Length}",
                 "divide the circuit into several files"
             )
             : null;

@@ -34,17 +34,16 @@ public class FindingCatalogueTests
         ["too-deep"] = () => Read($"expect rest: {new string('(', 33)}neck{new string(')', 33)}"),
         ["too-large"] = () => Read(new string('#', Parser.MaxLength + 1)),
         ["too-large-to-draw"] = () =>
-            WiringCompiler
-                .Lay(
+            Compilation
+                .Of(
                     new SourceText(
                         "example.wiring",
                         // The last line cannot be read, so that so many wires are not checked.
                         $"jack out\n{Lines("wire out.tip to out.sleeve white", CircuitLimits.MaxDrawnWires + 1)}wire"
                     ),
-                    NoSources.Instance,
-                    LayoutEffort.Quick
+                    NoSources.Instance
                 )
-                .Compiled.Findings,
+                .DrawingFindings,
         ["include-too-deep"] = () => Read("include \"mine.wiring\"", new EndlessIncludes()),
         ["only-definitions"] = () => Read("include \"mine.wiring\"", new OneSource("jack out")),
     };
@@ -56,7 +55,7 @@ public class FindingCatalogueTests
     public void Catalogue_HasEveryDescriptionThatAStageDeclares()
     {
         const BindingFlags Any = BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic;
-        var declared = typeof(WiringCompiler)
+        var declared = typeof(Compilation)
             .Assembly.GetTypes()
             .SelectMany(type => type.GetProperties(Any))
             .Where(property => property.PropertyType == typeof(FindingDescription))
