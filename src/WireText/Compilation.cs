@@ -5,6 +5,7 @@ using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Parts;

@@ -3,6 +3,7 @@ using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Text;
 
 namespace WireText;
