@@ -26,12 +26,24 @@ public class RandomDrawingTests
     [Theory, MemberData(nameof(AllBatches))]
     public void Drawing_OfARandomCircuit_HasOnlyKnownFaults(int group, int batch)
     {
-        foreach (var random in RandomDrawings.Batch(group, batch))
+        foreach (
+            var random in Samples.Replayed is { } seed
+                ? [RandomDrawings.Of(group, seed)]
+                : RandomDrawings.Batch(group, batch)
+        )
         {
             if (NewFault(random) is { } fault)
             {
                 var small = Shrink(random, fault.Kind);
-                Assert.Fail($"# {NewFault(small)}\n# drawn at {small.Effort} effort\n{small.Text}");
+                Assert.Fail(
+                    $"# {NewFault(small)}\n# drawn at {small.Effort} effort\n{small.Text}"
+                        + Samples.HowToReplay(
+                            random.Seed,
+                            nameof(RandomDrawingTests),
+                            nameof(Drawing_OfARandomCircuit_HasOnlyKnownFaults),
+                            $"group: {group}, batch: {batch}"
+                        )
+                );
             }
         }
     }

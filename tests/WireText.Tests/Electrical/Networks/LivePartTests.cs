@@ -1,6 +1,7 @@
 using CsCheck;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Networks;
 
@@ -15,18 +16,18 @@ public class LivePartTests
 
     [Fact]
     public void LivePart_OfRandomCircuits_IsWhatSimplePathsFind() =>
-        Gen.Select(RandomCircuits.Any, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
-                    var state = network.Circuit.Controls.Select(control => control.Positions.Length - 1).ToArray();
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Travel.Array[8]),
+            1000,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                var state = network.Circuit.Controls.Select(control => control.Positions.Length - 1).ToArray();
 
-                    Assert.Equal(SimplePaths.LiveBranches(network, state, dials), LivePart.Of(network, state, dials));
-                },
-                iter: 1000
-            );
+                Assert.Equal(SimplePaths.LiveBranches(network, state, dials), LivePart.Of(network, state, dials));
+            }
+        );
 
     [Fact]
     public void LivePart_OfAChainOfTenThousandParts_IsAllOfIt()

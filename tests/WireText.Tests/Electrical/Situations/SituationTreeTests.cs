@@ -1,6 +1,7 @@
 using CsCheck;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Situations;
 
@@ -15,7 +16,9 @@ public class SituationTreeTests
 
     [Fact]
     public void Situations_OfRandomCircuits_HoldEveryStateOnceWithItsLivePart() =>
-        RandomCircuits.Any.Sample(
+        Samples.Each(
+            RandomCircuits.Any,
+            500,
             made =>
             {
                 var network = made.ToNetwork();
@@ -30,35 +33,34 @@ public class SituationTreeTests
                     Assert.Equal(nodeOf[network.Tip] == nodeOf[network.Sleeve], situation.IsShort);
                     Assert.Equal(LivePart.Of(network, state, whole), situation.Live);
                 }
-            },
-            iter: 500
+            }
         );
 
     [Fact]
     public void Situations_AtAnyDialSetting_HaveTheLivePartOfTheirStates() =>
-        Gen.Select(RandomCircuits.Any, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
-                    var tree = SituationTree.Of(network);
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Travel.Array[8]),
+            500,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                var tree = SituationTree.Of(network);
 
-                    foreach (var state in RandomCircuits.StatesOf(network))
-                    {
-                        var situation = tree.Situations.First(situation => situation.Holds(state));
-                        Assert.Equal(
-                            StructuralOutcomes.Of(network, state, dials),
-                            StructuralOutcomes.Of(network, situation.Positions.AsSpan(), dials)
-                        );
-                        Assert.Equal(
-                            LivePart.Of(network, state, dials),
-                            LivePart.Of(network, situation.Positions.AsSpan(), dials)
-                        );
-                    }
-                },
-                iter: 500
-            );
+                foreach (var state in RandomCircuits.StatesOf(network))
+                {
+                    var situation = tree.Situations.First(situation => situation.Holds(state));
+                    Assert.Equal(
+                        StructuralOutcomes.Of(network, state, dials),
+                        StructuralOutcomes.Of(network, situation.Positions.AsSpan(), dials)
+                    );
+                    Assert.Equal(
+                        LivePart.Of(network, state, dials),
+                        LivePart.Of(network, situation.Positions.AsSpan(), dials)
+                    );
+                }
+            }
+        );
 
     [Fact]
     public void TenCoilCutsBehindARotary_12288States_Make22Situations()

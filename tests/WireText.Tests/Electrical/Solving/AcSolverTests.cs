@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using CsCheck;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
@@ -219,21 +220,22 @@ public class AcSolverTests
         !made.ToString().Contains("Amplifier", StringComparison.Ordinal)
     );
 
-    private static void Sample(Action<Network, int[], DialSetting> check, Gen<NetCircuit> circuits) =>
-        Gen.Select(circuits, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
-                    check(
-                        network,
-                        [.. network.Circuit.Controls.Select(control => control.Positions.Length - 1)],
-                        dials
-                    );
-                },
-                iter: 1000
-            );
+    private static void Sample(
+        Action<Network, int[], DialSetting> check,
+        Gen<NetCircuit> circuits,
+        [CallerMemberName] string test = ""
+    ) =>
+        Samples.Each(
+            Gen.Select(circuits, Travel.Array[8]),
+            1000,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                var dials = DialSetting.At(network, [.. travels.Take(network.Circuit.Dials.Length)]);
+                check(network, [.. network.Circuit.Controls.Select(control => control.Positions.Length - 1)], dials);
+            },
+            test: test
+        );
 
     private static AcAnswer? Solve(Network network, int[] state, DialSetting dials, Surroundings? load) =>
         AcSolver.Prepare(LiveNetwork.Of(network, state, dials), load)?.Solve(Frequencies);
