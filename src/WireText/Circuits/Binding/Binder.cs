@@ -174,7 +174,7 @@ public static class Binder
     {
         foreach (
             var part in draft.Parts.Where(p =>
-                string.Equals(p.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase)
+                string.Equals(p.Kind, PartKinds.Jack, StringComparison.OrdinalIgnoreCase)
             )
         )
         {

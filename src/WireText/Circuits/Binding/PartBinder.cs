@@ -101,7 +101,7 @@ internal sealed class PartBinder(CircuitDraft draft)
                     definition.IsEndless
                 )
                 {
-                    IsPlug = string.Equals(definition.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase),
+                    IsPlug = string.Equals(definition.Kind, PartKinds.Jack, StringComparison.OrdinalIgnoreCase),
                 }
             );
         }

@@ -11,7 +11,7 @@ public class LookListTests
 {
     public static TheoryData<string> Kinds => Rows.Of(StandardKinds);
 
-    private static IEnumerable<string> StandardKinds => StandardParts.Catalogue.Kinds.Append(StandardParts.SpliceKind);
+    private static IEnumerable<string> StandardKinds => StandardParts.Catalogue.Kinds.Append(PartKinds.Splice);
 
     [Theory]
     [MemberData(nameof(Kinds))]
