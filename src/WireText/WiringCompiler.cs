@@ -69,7 +69,7 @@ public static class WiringCompiler
         CheckSettings? settings = null
     )
     {
-        var tree = Parser.Parse(source);
+        var tree = WiringParser.Parse(source);
         var bound = Binder.Bind(tree, sources);
         var found = tree.Findings.AddRange(bound.Findings);
         ImmutableArray<AllowedFinding> allowed = [];

@@ -41,7 +41,7 @@ public class StageBenchmarks
     public void RunAllStages()
     {
         source = new SourceText($"{Input}.wiring", TextOf(Input));
-        tree = Parser.Parse(source);
+        tree = WiringParser.Parse(source);
         circuit = Binder.Bind(tree, NoSources.Instance).Circuit!;
         problem = FaceBuilder.BuildProblem(circuit);
         layout = LayoutEngine.Lay(problem, LayoutEffort.Quick);
@@ -54,7 +54,7 @@ public class StageBenchmarks
             : File.ReadAllText(Repository.PathOf("examples", $"{input}.wiring"));
 
     [Benchmark]
-    public WiringTree Parse() => Parser.Parse(source);
+    public WiringTree Parse() => WiringParser.Parse(source);
 
     [Benchmark]
     public string Format() => Formatter.Format(tree);

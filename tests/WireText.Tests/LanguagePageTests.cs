@@ -15,7 +15,7 @@ public partial class LanguagePageTests
     [MemberData(nameof(Examples))]
     public void Example_OfAPage_IsReadAsThePageSays(string text, bool isWrong)
     {
-        var tree = WireText.Syntax.Parser.Parse(new SourceText("page.wiring", text));
+        var tree = WireText.Syntax.WiringParser.Parse(new SourceText("page.wiring", text));
         var bound = WireText.Circuits.Binding.Binder.Bind(tree, NoSources.Instance);
 
         var errors = tree

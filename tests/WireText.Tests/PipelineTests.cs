@@ -123,7 +123,7 @@ public class PipelineTests
 
         Assert.Equal(text, result.Tree.ToText());
         var formatted = Formatter.Format(result.Tree);
-        Assert.Equal(formatted, Formatter.Format(Parser.Parse(new SourceText("any.wiring", formatted))));
+        Assert.Equal(formatted, Formatter.Format(WiringParser.Parse(new SourceText("any.wiring", formatted))));
     }
 
     private static string? Draw(string text) =>

@@ -54,7 +54,7 @@ internal sealed class FormatCommand : Command
     private static int FormatOne(CliContext context, string file, bool isCheck)
     {
         var source = Files.Read(file, context.Host);
-        var tree = Parser.Parse(source);
+        var tree = WiringParser.Parse(source);
         var formatted = Formatter.Format(tree);
         var isChanged = !string.Equals(formatted, source.Content, StringComparison.Ordinal);
         FindingText.Write(tree.Findings, context.Error, inColour: false);

@@ -16,7 +16,7 @@ internal static class Files
     );
 
     /// <summary>A file past the parser's limit is not read whole first.</summary>
-    private const long MostBytes = Syntax.Parser.MaxLength;
+    private const long MostBytes = Syntax.WiringParser.MaxLength;
 
     public static SourceText Read(string path, ICliHost host)
     {

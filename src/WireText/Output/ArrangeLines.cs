@@ -39,7 +39,7 @@ public static class ArrangeLines
             text.Append('\n');
         }
 
-        return Formatter.Format(Parser.Parse(new SourceText("arrange", text.ToString())));
+        return Formatter.Format(WiringParser.Parse(new SourceText("arrange", text.ToString())));
     }
 
     /// <summary>The file with the lines behind its last part, and everything else as it was.</summary>

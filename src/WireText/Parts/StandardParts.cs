@@ -28,7 +28,7 @@ public static class StandardParts
 
     private static PartCatalogue Load()
     {
-        var tree = Parser.Parse(Source);
+        var tree = WiringParser.Parse(Source);
         var sink = new FindingSink();
         var definitions = tree
             .Statements.OfType<DefineSyntax>()

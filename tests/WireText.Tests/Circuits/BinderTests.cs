@@ -253,7 +253,7 @@ public class BinderTests
 
     private static WiringTree Parse(string text)
     {
-        var tree = Parser.Parse(new SourceText("test.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("test.wiring", text));
         Assert.Empty(tree.Findings);
         return tree;
     }

@@ -18,7 +18,7 @@ public class ArrangeLinesTests
         var bare = WithoutPlaces(File.ReadAllText(Repository.PathOf("examples", example)));
         var searched = Lay(bare);
 
-        var written = ArrangeLines.Insert(Parser.Parse(Text(bare)), ArrangeLines.Write(searched.Layout!));
+        var written = ArrangeLines.Insert(WiringParser.Parse(Text(bare)), ArrangeLines.Write(searched.Layout!));
         var again = Lay(written);
 
         Assert.StartsWith("arrange\n", ArrangeLines.Write(searched.Layout!), StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public class ArrangeLinesTests
         var wiring = GrownWiring.Of(200);
         var searched = Lay(wiring);
 
-        var again = Lay(ArrangeLines.Insert(Parser.Parse(Text(wiring)), ArrangeLines.Write(searched.Layout!)));
+        var again = Lay(ArrangeLines.Insert(WiringParser.Parse(Text(wiring)), ArrangeLines.Write(searched.Layout!)));
 
         Assert.True(searched.Layout!.Parts.Length > 24);
         Assert.Equal(PosesOf(searched), PosesOf(again));
@@ -62,7 +62,7 @@ public class ArrangeLinesTests
     [InlineData("jack out mono", "jack out mono\n\nA\n")]
     [InlineData("", "\nA\n")]
     public void Insert_PutsTheLinesBehindTheLastPart_AndLeavesTheRest(string before, string after) =>
-        Assert.Equal(after, ArrangeLines.Insert(Parser.Parse(Text(before)), "A\n"));
+        Assert.Equal(after, ArrangeLines.Insert(WiringParser.Parse(Text(before)), "A\n"));
 
     private static LaidResult Lay(string wiring) =>
         WiringCompiler.Lay(Text(wiring), NoSources.Instance, LayoutEffort.Quick);
@@ -78,7 +78,7 @@ public class ArrangeLinesTests
     /// <summary>The text without its <c>arrange</c> block and <c>place</c> lines.</summary>
     private static string WithoutPlaces(string wiring)
     {
-        var tree = Parser.Parse(Text(wiring));
+        var tree = WiringParser.Parse(Text(wiring));
         var kept = wiring;
         foreach (
             var statement in tree.Statements.Where(statement => statement is ArrangeSyntax or PlaceSyntax).Reverse()

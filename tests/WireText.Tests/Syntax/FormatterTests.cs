@@ -73,5 +73,6 @@ public class FormatterTests
             Format("expect sel=a :( a series b )parallel c ,reads 6k ±1%")
         );
 
-    private static string Format(string text) => Formatter.Format(Parser.Parse(new SourceText("test.wiring", text)));
+    private static string Format(string text) =>
+        Formatter.Format(WiringParser.Parse(new SourceText("test.wiring", text)));
 }

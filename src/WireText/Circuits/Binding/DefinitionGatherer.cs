@@ -80,7 +80,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
             return;
         }
 
-        var tree = Parser.Parse(source);
+        var tree = WiringParser.Parse(source);
         foreach (var finding in tree.Findings)
         {
             sink.Add(finding);

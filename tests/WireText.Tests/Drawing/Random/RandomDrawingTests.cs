@@ -94,7 +94,7 @@ public class RandomDrawingTests
     private static bool IsAllRead(string text)
     {
         var source = new SourceText("random.wiring", text);
-        return Binder.Bind(Parser.Parse(source), NoSources.Instance) is { Circuit: not null, Findings: [] };
+        return Binder.Bind(WiringParser.Parse(source), NoSources.Instance) is { Circuit: not null, Findings: [] };
     }
 
     private static string Page()

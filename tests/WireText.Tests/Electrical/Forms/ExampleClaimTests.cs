@@ -24,7 +24,7 @@ public class ExampleClaimTests
     {
         var text = File.ReadAllText(Repository.PathOf("examples", name));
         var circuit = Bench.CompileText(text);
-        var claims = Parser.Parse(new SourceText(name, text)).Statements.OfType<ExpectSyntax>().ToList();
+        var claims = WiringParser.Parse(new SourceText(name, text)).Statements.OfType<ExpectSyntax>().ToList();
         Assert.NotEmpty(claims);
 
         foreach (var claim in claims)

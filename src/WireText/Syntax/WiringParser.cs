@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Syntax;
 
 /// <summary>Reads a file, a line at a time: a bad line gives one finding, and the next line is read all the same.</summary>
-public static class Parser
+public static class WiringParser
 {
     /// <summary>The longest source that is read, in UTF-16 units.</summary>
     public const int MaxLength = 16 * 1024 * 1024;
