@@ -213,7 +213,7 @@ internal sealed class FileParser(SourceText source)
 
         var parser =
             from statement in byKeyword ?? StatementParsers.Part(keyword)
-            from end in Words.End
+            from end in WordParsers.End
             select statement;
         var result = parser(reading.At(keyword.Span.End));
         if (result.WasSuccessful)
@@ -338,7 +338,7 @@ internal sealed class FileParser(SourceText source)
             return null;
         }
 
-        var names = Words.Identifier("a name").Repeat(isDefine ? 2 : 1)(reading.At(keyword.Span.End));
+        var names = WordParsers.Identifier("a name").Repeat(isDefine ? 2 : 1)(reading.At(keyword.Span.End));
         if (!names.WasSuccessful)
         {
             return null;
@@ -355,14 +355,14 @@ internal sealed class FileParser(SourceText source)
     private ArrangeRowSyntax? ReadRow(SourceLocation content)
     {
         var reading = new LineReading(content, hasMarks: false);
-        var cell = Words.Where(
+        var cell = WordParsers.Where(
             "the name of a part, or '.' for an empty cell",
             text => text == "." || Names.WhyNoIdentifier(text) is null,
             text => text == "." ? null : Names.WhyNoIdentifier(text)
         );
         var parser =
             from cells in cell.AtLeastOnce()
-            from end in Words.End
+            from end in WordParsers.End
             select new ArrangeRowSyntax([.. cells], content);
         return Run(parser, reading.At(content.Span.Start), reading);
     }
@@ -384,7 +384,7 @@ internal sealed class FileParser(SourceText source)
         }
 
         var reading = new LineReading(content, hasMarks: false);
-        var parser = from inside in byKeyword from end in Words.End select inside;
+        var parser = from inside in byKeyword from end in WordParsers.End select inside;
         return Run(parser, reading.At(keyword.Span.End), reading);
     }
 

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Syntax;
 
 /// <summary>The parsers of single words. Each notes what it looked for, so that the furthest failure can be explained.</summary>
-internal static class Words
+internal static class WordParsers
 {
     /// <summary>A word that is typed just so, upper and lower case alike.</summary>
     public static Parser<WordSyntax> Literal(string literal, string? role = null) =>
