@@ -119,7 +119,7 @@ internal static class ClaimParsers
 
             // The coil behind it is read aside, so that nothing it lacks is noted on this line.
             var aside = new LineReading(line.Reading.Content, line.Reading.HasMarks);
-            var next = Coil(aside.At(word.Span.End));
+            var next = Coil(LineInput.At(aside, word.Span.End));
             var last = others.Last().Span;
             var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : word.Span.End);
             var before = line.Source[start..last.Start];

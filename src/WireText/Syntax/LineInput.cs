@@ -1,4 +1,5 @@
 using Sprache;
+using WireText.Text;
 
 namespace WireText.Syntax;
 
@@ -6,6 +7,10 @@ namespace WireText.Syntax;
 internal sealed class LineInput(LineReading reading, int position) : IInput, IEquatable<LineInput>
 {
     private Dictionary<object, object>? memos;
+
+    /// <summary>Where the next word starts, at or behind an offset in the source.</summary>
+    public static LineInput At(LineReading reading, int offset) =>
+        new(reading, LineScan.SkipBlanks(reading.Source, offset, reading.Content.Span.End));
 
     public LineReading Reading => reading;
 

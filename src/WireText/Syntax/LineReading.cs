@@ -32,8 +32,6 @@ internal sealed class LineReading(SourceLocation content, bool hasMarks)
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
     public SourceLocation Wrong { get; private set; }
 
-    public LineInput At(int position) => new(this, LineScan.SkipBlanks(Source, position, content.Span.End));
-
     /// <summary>The word that starts at a position; empty at the end of the line.</summary>
     public SourceLocation WordAt(int position) =>
         content with

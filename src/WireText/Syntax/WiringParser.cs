@@ -215,7 +215,7 @@ internal sealed class FileParser(SourceText source)
             from statement in byKeyword ?? StatementParsers.Part(keyword)
             from end in WordParsers.End
             select statement;
-        var result = parser(reading.At(keyword.Span.End));
+        var result = parser(LineInput.At(reading, keyword.Span.End));
         if (result.WasSuccessful)
         {
             return result.Value with { IsBroken = isReported };
@@ -338,7 +338,7 @@ internal sealed class FileParser(SourceText source)
             return null;
         }
 
-        var names = WordParsers.Identifier("a name").Repeat(isDefine ? 2 : 1)(reading.At(keyword.Span.End));
+        var names = WordParsers.Identifier("a name").Repeat(isDefine ? 2 : 1)(LineInput.At(reading, keyword.Span.End));
         if (!names.WasSuccessful)
         {
             return null;
@@ -364,7 +364,7 @@ internal sealed class FileParser(SourceText source)
             from cells in cell.AtLeastOnce()
             from end in WordParsers.End
             select new ArrangeRowSyntax([.. cells], content);
-        return Run(parser, reading.At(content.Span.Start), reading);
+        return Run(parser, LineInput.At(reading, content.Span.Start), reading);
     }
 
     private InsideSyntax? ReadInside(SourceLocation content)
@@ -385,7 +385,7 @@ internal sealed class FileParser(SourceText source)
 
         var reading = new LineReading(content, hasMarks: false);
         var parser = from inside in byKeyword from end in WordParsers.End select inside;
-        return Run(parser, reading.At(keyword.Span.End), reading);
+        return Run(parser, LineInput.At(reading, keyword.Span.End), reading);
     }
 
     private T? Run<T>(Parser<T> parser, IInput input, LineReading reading)

@@ -25,7 +25,7 @@ internal static class WordParsers
             var text = place.Text;
             if (text.Length > 0 && fits(text))
             {
-                return Result.Success(new WordSyntax(text, place), line.Reading.At(place.Span.End));
+                return Result.Success(new WordSyntax(text, place), LineInput.At(line.Reading, place.Span.End));
             }
 
             line.Reading.NoteExpected(line.Position, what, text.Length == 0 ? null : why?.Invoke(text));
