@@ -10,7 +10,8 @@ using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 using WireText.Output;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText;

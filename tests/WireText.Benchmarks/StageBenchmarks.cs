@@ -11,6 +11,8 @@ using WireText.Drawing.Pictures;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

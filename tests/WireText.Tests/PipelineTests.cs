@@ -4,6 +4,7 @@ using CsCheck;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Tests.Drawing.Random;
 using WireText.Text;

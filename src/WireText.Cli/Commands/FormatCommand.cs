@@ -5,6 +5,7 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
 using WireText.Output;
 using WireText.Syntax;
+using WireText.Syntax.Parsing;
 
 namespace WireText.Cli.Commands;
 

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using WireText.Drawing.Layout;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Output;

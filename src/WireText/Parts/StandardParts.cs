@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using WireText.Geometry;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Parts;

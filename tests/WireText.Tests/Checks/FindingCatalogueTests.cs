@@ -2,7 +2,7 @@ using WireText.Checks;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 using BindingFlags = System.Reflection.BindingFlags;

@@ -1,7 +1,8 @@
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

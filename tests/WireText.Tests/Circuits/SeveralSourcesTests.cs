@@ -1,6 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

@@ -1,6 +1,7 @@
 using WireText.Drawing.Layout;
 using WireText.Output;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

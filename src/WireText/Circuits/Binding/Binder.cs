@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

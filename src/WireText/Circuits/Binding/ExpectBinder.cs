@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

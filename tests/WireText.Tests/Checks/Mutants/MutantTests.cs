@@ -1,5 +1,5 @@
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

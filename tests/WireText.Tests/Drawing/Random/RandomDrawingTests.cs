@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

@@ -4,7 +4,8 @@ using WireText.Electrical.Forms;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 

@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Electrical.Forms;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Tests.Electrical.Forms;

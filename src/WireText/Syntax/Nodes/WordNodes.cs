@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>A run of characters without blanks: a name, a model, a value, a colour, a keyword.</summary>
 public sealed record WordSyntax(string Text, SourceLocation Location) : SyntaxNode(Location)

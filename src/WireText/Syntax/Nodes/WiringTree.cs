@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>One line of source, with or without a statement. Lines, spaces and comments are kept by the tree as text.</summary>
 /// <param name="Number">From 1.</param>

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Sprache;
+using WireText.Syntax.Nodes;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>One parser a statement, for what follows its first word. The node has the whole line for its place.</summary>
 internal static class StatementParsers

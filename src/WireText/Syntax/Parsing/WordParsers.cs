@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Sprache;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>The parsers of single words. Each notes what it looked for, so that the furthest failure can be explained.</summary>
 internal static class WordParsers

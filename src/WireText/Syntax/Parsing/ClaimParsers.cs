@@ -1,6 +1,7 @@
 using Sprache;
+using WireText.Syntax.Nodes;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>What an <c>expect</c> claims.</summary>
 internal static class ClaimParsers

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Sprache;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>Reads a file, a line at a time: a bad line gives one finding, and the next line is read all the same.</summary>
 public static class WiringParser

@@ -1,6 +1,6 @@
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>The line that is being read, and the furthest place where something else was expected.</summary>
 /// <remarks>

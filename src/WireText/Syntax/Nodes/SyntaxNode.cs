@@ -1,6 +1,6 @@
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>A piece of a tree. It knows the source it stands in, so that statements of several files can make one circuit.</summary>
 /// <param name="Location">From its first word to its last.</param>

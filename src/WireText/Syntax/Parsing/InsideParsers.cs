@@ -1,6 +1,7 @@
 using Sprache;
+using WireText.Syntax.Nodes;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>One parser a line under <c>define</c>, for what follows its first word.</summary>
 internal static class InsideParsers

@@ -1,7 +1,7 @@
 using Sprache;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>A place in the line being read: where its next word starts, or its end.</summary>
 internal sealed class LineInput(LineReading reading, int position) : IInput, IEquatable<LineInput>

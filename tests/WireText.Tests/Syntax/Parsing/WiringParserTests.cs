@@ -1,8 +1,9 @@
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
-namespace WireText.Tests.Syntax;
+namespace WireText.Tests.Syntax.Parsing;
 
 public class WiringParserTests
 {
