@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Geometry;
 using WireText.Quantities;
-using WireText.Syntax;
 using WireText.Syntax.Nodes;
 using WireText.Text;
 

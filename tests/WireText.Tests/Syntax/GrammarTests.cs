@@ -1,4 +1,3 @@
-using WireText.Syntax;
 using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;

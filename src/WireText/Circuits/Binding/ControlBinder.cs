@@ -1,5 +1,4 @@
 using System.Globalization;
-using WireText.Syntax;
 using WireText.Syntax.Nodes;
 using WireText.Text;
 
