@@ -11,6 +11,8 @@ using WireText.Output;
 using WireText.Parts;
 using WireText.Steps;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText;

@@ -7,6 +7,8 @@ using WireText.Drawing.Layout;
 using WireText.Electrical.Studies;
 using WireText.Steps;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText;
@@ -27,7 +29,7 @@ internal sealed class CompilationSteps
 
         // What was worked out before the edit is taken now: a chain of all texts of a day must not stay in memory.
         var known = before?.Known();
-        Tree = new(_ => Parser.Parse(source));
+        Tree = new(_ => WiringParser.Parse(source));
         Bound = new(cancel => Binder.Bind(Tree.Get(cancel), sources));
         Study = new(cancel => Bound.Get(cancel).Circuit is { } circuit ? StudyOf(circuit, known) : null);
         Report = new(cancel =>

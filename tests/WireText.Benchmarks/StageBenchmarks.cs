@@ -12,6 +12,8 @@ using WireText.Electrical.Studies;
 using WireText.Measuring;
 using WireText.Output;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -42,7 +44,7 @@ public class StageBenchmarks
     public void RunAllStages()
     {
         source = new SourceText($"{Input}.wiring", TextOf(Input));
-        tree = Parser.Parse(source);
+        tree = WiringParser.Parse(source);
         circuit = Binder.Bind(tree, NoSources.Instance).Circuit!;
         problem = FaceBuilder.BuildProblem(circuit);
         layout = LayoutEngine.Lay(problem, LayoutEffort.Quick);
@@ -55,7 +57,7 @@ public class StageBenchmarks
             : File.ReadAllText(Repository.PathOf("examples", $"{input}.wiring"));
 
     [Benchmark]
-    public WiringTree Parse() => Parser.Parse(source);
+    public WiringTree Parse() => WiringParser.Parse(source);
 
     [Benchmark]
     public string Format() => Formatter.Format(tree);

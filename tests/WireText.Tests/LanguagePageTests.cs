@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -15,7 +16,7 @@ public partial class LanguagePageTests
     [MemberData(nameof(Examples))]
     public void Example_OfAPage_IsReadAsThePageSays(string text, bool isWrong)
     {
-        var tree = WireText.Syntax.Parser.Parse(new SourceText("page.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("page.wiring", text));
         var bound = WireText.Circuits.Binding.Binder.Bind(tree, NoSources.Instance);
 
         var errors = tree

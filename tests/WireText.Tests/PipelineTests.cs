@@ -4,6 +4,7 @@ using CsCheck;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Tests.Drawing.Random;
 using WireText.Text;
@@ -35,33 +36,37 @@ public class PipelineTests
 
     [Fact]
     public void Compile_RandomText_EndsWithFindings() =>
-        Gen.String[Gen.OneOf(Gen.Char, Gen.Char[" \n\t\"#=.:"], Gen.Char['a', 'z']), 0, 300]
-            .Sample(text => Check(text), iter: 2_000);
+        Samples.Each(
+            Gen.String[Gen.OneOf(Gen.Char, Gen.Char[" \n\t\"#=.:"], Gen.Char['a', 'z']), 0, 300],
+            2_000,
+            Check
+        );
 
     [Fact]
     public void Compile_RandomBytesAsText_EndsWithFindings() =>
-        Gen.Byte.Array[0, 300].Sample(bytes => Check(Encoding.Latin1.GetString(bytes)), iter: 1_000);
+        Samples.Each(Gen.Byte.Array[0, 300], 1_000, bytes => Check(Encoding.Latin1.GetString(bytes)));
 
     [Fact]
-    public void Compile_MutatedExample_EndsWithFindings() => Mutated.Sample(text => Check(text), iter: 1_500);
+    public void Compile_MutatedExample_EndsWithFindings() => Samples.Each(Mutated, 1_500, Check);
 
     [Fact]
     public void Draw_MutatedExample_IsTheSameTwice() =>
-        Mutated.Sample(text => Assert.Equal(Draw(text), Draw(text)), iter: 15);
+        Samples.Each(Mutated, 15, text => Assert.Equal(Draw(text), Draw(text)));
 
     [Fact]
     public void Draw_RandomCircuit_IsTheSameTwice() =>
-        Random.Sample(text => Assert.Equal(Draw(text), Draw(text)), iter: 25);
+        Samples.Each(Random, 25, text => Assert.Equal(Draw(text), Draw(text)));
 
     [Fact]
     public void Compile_RandomCircuit_HasNoTextFinding() =>
-        Random.Sample(
+        Samples.Each(
+            Random,
+            300,
             text =>
                 Assert.DoesNotContain(
                     Compilation.Of(new SourceText("random.wiring", text), NoSources.Instance).Findings,
                     f => f.Id is "expected" or "unknown-lug" or "unknown-part"
-                ),
-            iter: 300
+                )
         );
 
     [Theory]
@@ -118,7 +123,7 @@ public class PipelineTests
 
         Assert.Equal(text, result.Tree.ToText());
         var formatted = Formatter.Format(result.Tree);
-        Assert.Equal(formatted, Formatter.Format(Parser.Parse(new SourceText("any.wiring", formatted))));
+        Assert.Equal(formatted, Formatter.Format(WiringParser.Parse(new SourceText("any.wiring", formatted))));
     }
 
     private static string? Draw(string text) =>

@@ -5,6 +5,7 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
 using WireText.Output;
 using WireText.Syntax;
+using WireText.Syntax.Parsing;
 
 namespace WireText.Cli.Commands;
 
@@ -54,7 +55,7 @@ internal sealed class FormatCommand : Command
     private static int FormatOne(CliContext context, string file, bool isCheck)
     {
         var source = Files.Read(file, context.Host);
-        var tree = Parser.Parse(source);
+        var tree = WiringParser.Parse(source);
         var formatted = Formatter.Format(tree);
         var isChanged = !string.Equals(formatted, source.Content, StringComparison.Ordinal);
         FindingText.Write(tree.Findings, context.Error, inColour: false);

@@ -1,5 +1,6 @@
 using System.Text;
 using WireText.Cli.Hosting;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Cli.Storage;
@@ -16,7 +17,7 @@ internal static class Files
     );
 
     /// <summary>A file past the parser's limit is not read whole first.</summary>
-    private const long MostBytes = Syntax.Parser.MaxLength;
+    private const long MostBytes = WiringParser.MaxLength;
 
     public static SourceText Read(string path, ICliHost host)
     {

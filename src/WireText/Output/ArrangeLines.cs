@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using WireText.Drawing.Layout;
 using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Output;
@@ -39,7 +41,7 @@ public static class ArrangeLines
             text.Append('\n');
         }
 
-        return Formatter.Format(Parser.Parse(new SourceText("arrange", text.ToString())));
+        return Formatter.Format(WiringParser.Parse(new SourceText("arrange", text.ToString())));
     }
 
     /// <summary>The file with the lines behind its last part, and everything else as it was.</summary>

@@ -37,7 +37,7 @@ public sealed class PartCatalogue
     public PartDefinition? DefaultOf(string kind)
     {
         var models = ModelsOf(kind);
-        var mustSay = string.Equals(kind, StandardParts.SwitchKind, StringComparison.OrdinalIgnoreCase);
+        var mustSay = string.Equals(kind, PartKinds.Switch, StringComparison.OrdinalIgnoreCase);
         return models.IsEmpty || (mustSay && models.Length > 1) ? null : models[0];
     }
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using WireText.Geometry;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Parts;
@@ -9,19 +10,6 @@ namespace WireText.Parts;
 /// <summary>The parts that ship with the tool, written in the circuit language, and the two that need no inside.</summary>
 public static class StandardParts
 {
-    public const string PickupKind = "pickup";
-    public const string PotKind = "pot";
-    public const string SwitchKind = "switch";
-    public const string ButtonKind = "button";
-    public const string JackKind = "jack";
-    public const string CapKind = "cap";
-    public const string ResistorKind = "resistor";
-    public const string InductorKind = "inductor";
-    public const string BatteryKind = "battery";
-    public const string PreampKind = "preamp";
-    public const string MetalKind = "metal";
-    public const string SpliceKind = "splice";
-
     private const string ResourceName = "standard-parts.wiring";
 
     private static readonly Lazy<PartCatalogue> Loaded = new(Load);
@@ -33,15 +21,15 @@ public static class StandardParts
 
     /// <summary>Anything bare that must be grounded: it is its own lug and takes many joints.</summary>
     public static PartDefinition Metal { get; } =
-        SingleLug(MetalKind, "bare metal that must be grounded", isMetal: true);
+        SingleLug(PartKinds.Metal, "bare metal that must be grounded", isMetal: true);
 
     /// <summary>Leads soldered together in the air: it is its own lug.</summary>
     public static PartDefinition Splice { get; } =
-        SingleLug(SpliceKind, "leads soldered together in the air", isMetal: false);
+        SingleLug(PartKinds.Splice, "leads soldered together in the air", isMetal: false);
 
     private static PartCatalogue Load()
     {
-        var tree = Parser.Parse(Source);
+        var tree = WiringParser.Parse(Source);
         var sink = new FindingSink();
         var definitions = tree
             .Statements.OfType<DefineSyntax>()

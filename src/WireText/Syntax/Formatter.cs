@@ -1,4 +1,5 @@
 using System.Text;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Syntax;

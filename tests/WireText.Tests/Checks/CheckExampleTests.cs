@@ -1,6 +1,6 @@
 using WireText.Checks;
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -67,7 +67,7 @@ public class CheckExampleTests
 
     private static IReadOnlyList<Finding> Run(string text, bool withNotes)
     {
-        var tree = Parser.Parse(new SourceText("example.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("example.wiring", text));
         Assert.Empty(tree.Findings);
         var bound = Binder.Bind(tree, NoSources.Instance);
         Assert.Empty(bound.Findings);

@@ -2,7 +2,7 @@ using WireText.Checks;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 using BindingFlags = System.Reflection.BindingFlags;
@@ -32,7 +32,7 @@ public class FindingCatalogueTests
     {
         ["stray-character"] = () => Read("jack out \u200bmono"),
         ["too-deep"] = () => Read($"expect rest: {new string('(', 33)}neck{new string(')', 33)}"),
-        ["too-large"] = () => Read(new string('#', Parser.MaxLength + 1)),
+        ["too-large"] = () => Read(new string('#', WiringParser.MaxLength + 1)),
         ["too-large-to-draw"] = () =>
             Compilation
                 .Of(
@@ -143,7 +143,7 @@ public class FindingCatalogueTests
 
     private static List<Finding> Read(string text, ISourceProvider? sources = null)
     {
-        var tree = Parser.Parse(new SourceText("example.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("example.wiring", text));
         return [.. tree.Findings, .. Binder.Bind(tree, sources ?? NoSources.Instance).Findings];
     }
 

@@ -1,5 +1,5 @@
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -133,7 +133,7 @@ public class BinderFindingTests
 
     private static BoundCircuit Bind(string text)
     {
-        var tree = Parser.Parse(new SourceText("test.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("test.wiring", text));
         Assert.Empty(tree.Findings);
         return Binder.Bind(tree, NoSources.Instance);
     }

@@ -1,7 +1,8 @@
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -253,7 +254,7 @@ public class BinderTests
 
     private static WiringTree Parse(string text)
     {
-        var tree = Parser.Parse(new SourceText("test.wiring", text));
+        var tree = WiringParser.Parse(new SourceText("test.wiring", text));
         Assert.Empty(tree.Findings);
         return tree;
     }

@@ -1,6 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -102,7 +102,7 @@ public class SeveralSourcesTests
 
     private static BoundCircuit Bind(SourceText first, SourceText second)
     {
-        var trees = new[] { Parser.Parse(first), Parser.Parse(second) };
+        var trees = new[] { WiringParser.Parse(first), WiringParser.Parse(second) };
         Every.Item(trees, tree => Assert.Empty(tree.Findings));
         return Binder.Bind([.. trees.SelectMany(tree => tree.Statements)], NoSources.Instance);
     }

@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using WireText.Measuring;
+using WireText.Testing;
 
 namespace WireText.Tests.Measuring;
 
@@ -117,7 +118,9 @@ public class UnreadablePictureTests
         var length = SmallPicture.Svg.Length;
         var damage = Gen.Select(Gen.Int[0, length - 1], Gen.Int[0, 40], Gen.String[0, 6]);
 
-        damage.Sample(
+        Samples.Each(
+            damage,
+            2_000,
             hit =>
             {
                 var (at, gone, put) = hit;
@@ -127,8 +130,7 @@ public class UnreadablePictureTests
                     SmallPicture.Svg.AsSpan(Math.Min(length, at + gone))
                 );
                 _ = PictureMeasurer.Measure(svg, SmallPicture.Source).ToJson();
-            },
-            iter: 2_000
+            }
         );
     }
 

@@ -1,6 +1,7 @@
 using WireText.Drawing.Layout;
 using WireText.Output;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -18,11 +19,11 @@ public class ArrangeLinesTests
         var bare = WithoutPlaces(File.ReadAllText(Repository.PathOf("examples", example)));
         var searched = Lay(bare);
 
-        var written = ArrangeLines.Insert(Parser.Parse(Text(bare)), ArrangeLines.Write(searched));
+        var written = ArrangeLines.Insert(WiringParser.Parse(Text(bare)), ArrangeLines.Write(searched));
         var again = Lay(written);
 
         Assert.StartsWith("arrange\n", ArrangeLines.Write(searched), StringComparison.Ordinal);
-        Assert.Empty(Parser.Parse(Text(written)).Findings);
+        Assert.Empty(WiringParser.Parse(Text(written)).Findings);
         Assert.Equal(PosesOf(searched), PosesOf(again));
         Assert.Equal(PathsOf(searched), PathsOf(again));
         Assert.Empty(ArrangeLines.Write(again));
@@ -49,7 +50,7 @@ public class ArrangeLinesTests
         var wiring = GrownWiring.Of(200);
         var searched = Lay(wiring);
 
-        var again = Lay(ArrangeLines.Insert(Parser.Parse(Text(wiring)), ArrangeLines.Write(searched)));
+        var again = Lay(ArrangeLines.Insert(WiringParser.Parse(Text(wiring)), ArrangeLines.Write(searched)));
 
         Assert.True(searched.Parts.Length > 24);
         Assert.Equal(PosesOf(searched), PosesOf(again));
@@ -62,7 +63,7 @@ public class ArrangeLinesTests
     [InlineData("jack out mono", "jack out mono\n\nA\n")]
     [InlineData("", "\nA\n")]
     public void Insert_PutsTheLinesBehindTheLastPart_AndLeavesTheRest(string before, string after) =>
-        Assert.Equal(after, ArrangeLines.Insert(Parser.Parse(Text(before)), "A\n"));
+        Assert.Equal(after, ArrangeLines.Insert(WiringParser.Parse(Text(before)), "A\n"));
 
     private static LayoutResult Lay(string wiring) =>
         Compilation.Of(Text(wiring), NoSources.Instance).PlanFor(LayoutEffort.Quick)!.Layout;
@@ -78,7 +79,7 @@ public class ArrangeLinesTests
     /// <summary>The text without its <c>arrange</c> block and <c>place</c> lines.</summary>
     private static string WithoutPlaces(string wiring)
     {
-        var tree = Parser.Parse(Text(wiring));
+        var tree = WiringParser.Parse(Text(wiring));
         var kept = wiring;
         foreach (
             var statement in tree.Statements.Where(statement => statement is ArrangeSyntax or PlaceSyntax).Reverse()

@@ -4,7 +4,7 @@ using TextMateSharp.Internal.Themes.Reader;
 using TextMateSharp.Internal.Types;
 using TextMateSharp.Registry;
 using TextMateSharp.Themes;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 
 namespace WireText.Tests.Syntax;

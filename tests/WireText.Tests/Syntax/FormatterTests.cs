@@ -1,4 +1,5 @@
 using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -73,5 +74,6 @@ public class FormatterTests
             Format("expect sel=a :( a series b )parallel c ,reads 6k ±1%")
         );
 
-    private static string Format(string text) => Formatter.Format(Parser.Parse(new SourceText("test.wiring", text)));
+    private static string Format(string text) =>
+        Formatter.Format(WiringParser.Parse(new SourceText("test.wiring", text)));
 }

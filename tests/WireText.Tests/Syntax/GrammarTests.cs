@@ -1,4 +1,4 @@
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -220,7 +220,7 @@ public class GrammarTests
             "inside" => $"define switch mine\n    {line}",
             _ => line,
         };
-        return Parser.Parse(new SourceText("sentence.wiring", text)).Findings.IsEmpty;
+        return WiringParser.Parse(new SourceText("sentence.wiring", text)).Findings.IsEmpty;
     }
 
     private static bool Recognises(string start, List<string> words)

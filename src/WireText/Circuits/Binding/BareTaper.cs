@@ -1,6 +1,6 @@
 using WireText.Parts;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 
 namespace WireText.Circuits.Binding;
 

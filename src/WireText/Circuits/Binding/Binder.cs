@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;
@@ -174,7 +175,7 @@ public static class Binder
     {
         foreach (
             var part in draft.Parts.Where(p =>
-                string.Equals(p.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase)
+                string.Equals(p.Kind, PartKinds.Jack, StringComparison.OrdinalIgnoreCase)
             )
         )
         {

@@ -1,6 +1,6 @@
 using System.Globalization;
 using WireText.Circuits.States;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;
@@ -80,7 +81,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
             return;
         }
 
-        var tree = Parser.Parse(source);
+        var tree = WiringParser.Parse(source);
         foreach (var finding in tree.Findings)
         {
             sink.Add(finding);

@@ -1,5 +1,5 @@
 using System.Globalization;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

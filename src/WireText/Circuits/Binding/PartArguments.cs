@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

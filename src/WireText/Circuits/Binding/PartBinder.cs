@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Parts;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;
@@ -101,7 +101,7 @@ internal sealed class PartBinder(CircuitDraft draft)
                     definition.IsEndless
                 )
                 {
-                    IsPlug = string.Equals(definition.Kind, StandardParts.JackKind, StringComparison.OrdinalIgnoreCase),
+                    IsPlug = string.Equals(definition.Kind, PartKinds.Jack, StringComparison.OrdinalIgnoreCase),
                 }
             );
         }

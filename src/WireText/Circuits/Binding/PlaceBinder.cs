@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Geometry;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;

@@ -1,5 +1,5 @@
 using WireText.Circuits.Binding;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -57,7 +57,7 @@ public class MutantTests
             var (right, text) = (MutantSuite.Read(path), File.ReadAllText(path));
             foreach (var slip in WireMutants.Of(right).Where(slip => WireMutants.CanBeWritten(right, slip)))
             {
-                var tree = Parser.Parse(new SourceText("mutant.wiring", WireMutants.Written(right, slip, text)));
+                var tree = WiringParser.Parse(new SourceText("mutant.wiring", WireMutants.Written(right, slip, text)));
                 var read = Binder.Bind(tree, NoSources.Instance).Circuit!;
                 Assert.Equal<int>([.. slip.Apply(right).Nets.OneNet], [.. read.Nets.OneNet]);
             }

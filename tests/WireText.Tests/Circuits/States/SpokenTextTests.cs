@@ -68,43 +68,55 @@ public class SpokenTextTests
 
     [Fact]
     public void AnyText_IsAStateOrAProblem() =>
-        Texts.Sample(text =>
-        {
-            var read = StateReader.Read(TwoPickups, text);
-            Assert.True(read.Value is null != read.Problem is null);
-            if (read.Value is { } state)
+        Samples.Each(
+            Texts,
+            100,
+            text =>
             {
-                Every.Item(state.Travels, travel => Assert.InRange(travel, 0, 10));
+                var read = StateReader.Read(TwoPickups, text);
+                Assert.True(read.Value is null != read.Problem is null);
+                if (read.Value is { } state)
+                {
+                    Every.Item(state.Travels, travel => Assert.InRange(travel, 0, 10));
 
-                // What was understood is understood again.
-                var again = StateReader.Read(TwoPickups, StateText.AsSaid(state)).Value!;
-                Assert.Equal(state, again);
+                    // What was understood is understood again.
+                    var again = StateReader.Read(TwoPickups, StateText.AsSaid(state)).Value!;
+                    Assert.Equal(state, again);
+                }
             }
-        });
+        );
 
     [Fact]
     public void AnyText_IsASweepOrAProblem() =>
-        Texts.Sample(text =>
-        {
-            var read = Sweep.Read(TwoPickups, text);
-            Assert.True(read.Value is null != read.Problem is null);
-            if (read.Value is { } sweep)
+        Samples.Each(
+            Texts,
+            100,
+            text =>
             {
-                Assert.InRange(sweep.Over(State.Rest(TwoPickups)).Count(), 2, Sweep.MostSteps);
+                var read = Sweep.Read(TwoPickups, text);
+                Assert.True(read.Value is null != read.Problem is null);
+                if (read.Value is { } sweep)
+                {
+                    Assert.InRange(sweep.Over(State.Rest(TwoPickups)).Count(), 2, Sweep.MostSteps);
+                }
             }
-        });
+        );
 
     [Fact]
     public void AnyText_IsAChangeThatCanBeComputedOrAProblem() =>
-        Texts.Sample(text =>
-        {
-            var read = CircuitChange.Read(TwoPickups, text);
-            Assert.True(read.Value is null != read.Problem is null);
-            if (read.Value is { } change)
+        Samples.Each(
+            Texts,
+            100,
+            text =>
             {
-                var network = Network.Of(change.Circuit)!;
-                var study = ResponseStudy.Of(Study.Of(network), [State.Rest(change.Circuit)], [], [])!;
-                Every.Item(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
+                var read = CircuitChange.Read(TwoPickups, text);
+                Assert.True(read.Value is null != read.Problem is null);
+                if (read.Value is { } change)
+                {
+                    var network = Network.Of(change.Circuit)!;
+                    var study = ResponseStudy.Of(Study.Of(network), [State.Rest(change.Circuit)], [], [])!;
+                    Every.Item(study.Curves[0].Decibels!.Value, level => Assert.True(double.IsFinite(level)));
+                }
             }
-        });
+        );
 }

@@ -1,7 +1,7 @@
 using WireText.Circuits.Binding;
 using WireText.Drawing.Faces;
 using WireText.Geometry;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Tests.Parts;
 using WireText.Text;
@@ -142,7 +142,7 @@ public class FaceTests
     private static Face FaceOfA(string kind, string model)
     {
         var text = new SourceText("part.wiring", DeclaredParts.Line(kind, model));
-        var bound = Binder.Bind(Parser.Parse(text), NoSources.Instance);
+        var bound = Binder.Bind(WiringParser.Parse(text), NoSources.Instance);
         Assert.Empty(bound.Findings);
         return Assert.Single(FaceBuilder.BuildFaces(bound.Circuit!));
     }

@@ -6,29 +6,22 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
 using WireText.Testing;
-using Xunit.Sdk;
 using Size = WireText.Geometry.Size;
 
 namespace WireText.Tests.Drawing.Layout;
 
 public class LayoutEngineTests
 {
-    /// <summary>Fixed, so that every run sees the same problems; another one, or any, is set to look for more.</summary>
-    private static readonly string? Seed = Environment.GetEnvironmentVariable("WIRETEXT_SEED") is { Length: > 0 } seed
-        ? (seed == "any" ? null : seed)
-        : "0000KSTAtOJ4";
-
     public static TheoryData<LayoutEffort> Efforts() => new(LayoutEffort.Quick, LayoutEffort.Full);
 
     [Theory, MemberData(nameof(Efforts))]
     public void Lay_RandomProblem_DrawsOnlyLegalWires(LayoutEffort effort)
     {
-        var iterations = effort == LayoutEffort.Quick ? 150 : 25;
-        Each(
+        Samples.Each(
             RandomLayouts.Problem(mostParts: 7, mostWires: 14),
-            iterations,
-            Describe,
-            problem =>
+            effort == LayoutEffort.Quick ? 150 : 25,
+            print: Describe,
+            judge: problem =>
             {
                 var result = LayoutEngine.Lay(problem, effort);
 
@@ -46,7 +39,7 @@ public class LayoutEngineTests
 
     [Fact]
     public void Lay_RandomProblemWithoutGivenPlaces_RoutesEveryWireThatJoinsTwoEnds() =>
-        Each(
+        Samples.Each(
             RandomLayouts
                 .Problem(mostParts: 6, mostWires: 8)
                 .Select(problem =>
@@ -57,7 +50,7 @@ public class LayoutEngineTests
                     }
                 ),
             count: 100,
-            describe: Describe,
+            print: Describe,
             judge: problem =>
             {
                 var result = LayoutEngine.Lay(problem, LayoutEffort.Quick);
@@ -71,10 +64,10 @@ public class LayoutEngineTests
 
     [Fact]
     public void Lay_ShuffledProblemInAnotherCulture_GivesTheSameResult() =>
-        Each(
+        Samples.Each(
             Gen.Select(RandomLayouts.Problem(6, 10), Gen.Int),
             count: 30,
-            describe: sample => Describe(sample.Item1),
+            print: sample => Describe(sample.Item1),
             judge: sample =>
             {
                 var (problem, seed) = sample;
@@ -102,31 +95,6 @@ public class LayoutEngineTests
         LayoutEngine.Lay(LayoutCase.Read("c5-dense-fourpole", isGiven: true), LayoutEffort.Quick);
 
         Assert.Equal(first, LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick)));
-    }
-
-    /// <summary>
-    /// Judges samples that follow from the one seed. (A sampler's own seed fixes its first sample alone, so a run that
-    /// failed by chance could not be told from one that a change made fail.)
-    /// </summary>
-    private static void Each<T>(Gen<T> gen, int count, Func<T, string> describe, Action<T> judge)
-    {
-        if (Seed is null)
-        {
-            gen.Sample(judge, iter: count, threads: 1, print: describe);
-            return;
-        }
-
-        foreach (var sample in gen.Array[count].Single(_ => true, Seed))
-        {
-            try
-            {
-                judge(sample);
-            }
-            catch (XunitException e)
-            {
-                throw new XunitException($"{describe(sample)}\n{e.Message}", e);
-            }
-        }
     }
 
     [Theory]

@@ -18,15 +18,16 @@ public class DrawnTextTests
 
     [Fact]
     public void Width_OfTextInParts_AddsUp() =>
-        Gen.Select(Gen.String[Gen.Char[' ', 'ž'], 0, 20], Gen.String[Gen.Char[' ', 'ž'], 0, 20])
-            .Sample(
-                (a, b) =>
-                    Assert.Equal(
-                        DrawnText.Width(a + b, TextWeight.Medium, 2),
-                        DrawnText.Width(a, TextWeight.Medium, 2) + DrawnText.Width(b, TextWeight.Medium, 2),
-                        1e-9
-                    )
-            );
+        Samples.Each(
+            Gen.Select(Gen.String[Gen.Char[' ', 'ž'], 0, 20], Gen.String[Gen.Char[' ', 'ž'], 0, 20]),
+            100,
+            (a, b) =>
+                Assert.Equal(
+                    DrawnText.Width(a + b, TextWeight.Medium, 2),
+                    DrawnText.Width(a, TextWeight.Medium, 2) + DrawnText.Width(b, TextWeight.Medium, 2),
+                    1e-9
+                )
+        );
 
     [Fact]
     public void Width_OfACharacterOutsideTheTable_IsAFullSquare() =>
@@ -34,15 +35,16 @@ public class DrawnTextTests
 
     [Fact]
     public void Fit_OfAnyText_IsNeverWider() =>
-        Gen.Select(Gen.String, Gen.Double[4, 40])
-            .Sample(
-                (text, width) =>
-                {
-                    var fit = DrawnText.Fit(text, TextWeight.SemiBold, 3, width);
-                    Assert.True(DrawnText.Width(fit, TextWeight.SemiBold, 3) <= width);
-                    Assert.Equal(fit, DrawnText.Clean(fit));
-                }
-            );
+        Samples.Each(
+            Gen.Select(Gen.String, Gen.Double[4, 40]),
+            100,
+            (text, width) =>
+            {
+                var fit = DrawnText.Fit(text, TextWeight.SemiBold, 3, width);
+                Assert.True(DrawnText.Width(fit, TextWeight.SemiBold, 3) <= width);
+                Assert.Equal(fit, DrawnText.Clean(fit));
+            }
+        );
 
     [Fact]
     public void Fit_OfALongText_EndsWithAnEllipsis() =>
@@ -54,12 +56,14 @@ public class DrawnTextTests
 
     [Fact]
     public void Wrap_OfAnyText_KeepsEveryShortWordAndEveryLineInside() =>
-        Gen.String[Gen.Char['a', 'e'], 1, 5]
-            .Array[1, 30]
-            .Sample(words =>
+        Samples.Each(
+            Gen.String[Gen.Char['a', 'e'], 1, 5].Array[1, 30],
+            100,
+            words =>
             {
                 var lines = DrawnText.Wrap(string.Join(' ', words), TextWeight.Regular, 2.6, 30);
                 Every.Item(lines, line => Assert.True(DrawnText.Width(line, TextWeight.Regular, 2.6) <= 30));
                 Assert.Equal(words, string.Join(' ', lines).Split(' '));
-            });
+            }
+        );
 }

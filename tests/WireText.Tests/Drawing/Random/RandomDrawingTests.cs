@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
-using WireText.Syntax;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -26,12 +26,24 @@ public class RandomDrawingTests
     [Theory, MemberData(nameof(AllBatches))]
     public void Drawing_OfARandomCircuit_HasOnlyKnownFaults(int group, int batch)
     {
-        foreach (var random in RandomDrawings.Batch(group, batch))
+        foreach (
+            var random in Samples.Replayed is { } seed
+                ? [RandomDrawings.Of(group, seed)]
+                : RandomDrawings.Batch(group, batch)
+        )
         {
             if (NewFault(random) is { } fault)
             {
                 var small = Shrink(random, fault.Kind);
-                Assert.Fail($"# {NewFault(small)}\n# drawn at {small.Effort} effort\n{small.Text}");
+                Assert.Fail(
+                    $"# {NewFault(small)}\n# drawn at {small.Effort} effort\n{small.Text}"
+                        + Samples.HowToReplay(
+                            random.Seed,
+                            nameof(RandomDrawingTests),
+                            nameof(Drawing_OfARandomCircuit_HasOnlyKnownFaults),
+                            $"group: {group}, batch: {batch}"
+                        )
+                );
             }
         }
     }
@@ -82,7 +94,7 @@ public class RandomDrawingTests
     private static bool IsAllRead(string text)
     {
         var source = new SourceText("random.wiring", text);
-        return Binder.Bind(Parser.Parse(source), NoSources.Instance) is { Circuit: not null, Findings: [] };
+        return Binder.Bind(WiringParser.Parse(source), NoSources.Instance) is { Circuit: not null, Findings: [] };
     }
 
     private static string Page()

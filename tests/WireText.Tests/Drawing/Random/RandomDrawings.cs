@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using CsCheck;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Drawing.Pictures;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Text;
@@ -24,22 +22,33 @@ internal sealed record RandomGroup(
     public const int BatchSize = 20;
 
     public int Circuits => Batches * BatchSize;
+
+    /// <summary>The texts of circuits of this size that follow from a seed.</summary>
+    public IEnumerable<Sample<string>> Take(string seed, int count) =>
+        Samples.Take(RandomWirings.Text(MostParts, MostRuns), seed, count);
 }
 
 /// <summary>A random circuit, drawn.</summary>
-internal sealed record RandomDrawing(string Text, LayoutEffort Effort, Drawn Drawn, IReadOnlyList<DrawingFault> Faults)
+/// <param name="Seed">What it is made from again; empty for one that was not random.</param>
+internal sealed record RandomDrawing(
+    string Seed,
+    string Text,
+    LayoutEffort Effort,
+    Drawn Drawn,
+    IReadOnlyList<DrawingFault> Faults
+)
 {
     public Circuit Circuit => Drawn.Compiled.Circuit!;
 
     /// <param name="hasFindings">Whether the mistakes in the circuit are marked. Without them a drawing stays as it is when a check is added.</param>
-    public static RandomDrawing Of(string text, LayoutEffort effort, bool hasFindings = false)
+    public static RandomDrawing Of(string text, LayoutEffort effort, bool hasFindings = false, string seed = "")
     {
         var compiled = Compilation.Of(new SourceText("random.wiring", text), NoSources.Instance);
         var plan = compiled.PlanFor(effort)!;
         var options = new DrawOptions(effort, Theme.Light, null);
         var picture = plan.Paint(compiled.Circuit!, hasFindings ? compiled.Findings : [], options);
         var drawn = new Drawn(compiled, plan.Layout, SvgWriter.Write(picture));
-        return new RandomDrawing(text, effort, drawn, DrawingFaults.Of(drawn));
+        return new RandomDrawing(seed, text, effort, drawn, DrawingFaults.Of(drawn));
     }
 }
 
@@ -54,31 +63,27 @@ internal static class RandomDrawings
         new("small, full effort", "0003KSTAtOJ2", Batches: 1, MostParts: 5, MostRuns: 8, LayoutEffort.Full),
     ];
 
-    private static readonly ImmutableArray<Lazy<string[][]>> Texts =
-    [
-        .. Groups.Select(group => new Lazy<string[][]>(() =>
-            RandomWirings
-                .Text(group.MostParts, group.MostRuns)
-                .Array[RandomGroup.BatchSize]
-                .Array[group.Batches]
-                .Single(_ => true, group.Seed)
-        )),
-    ];
-
     private static readonly ImmutableArray<ImmutableArray<Lazy<ImmutableArray<RandomDrawing>>>> Batches =
     [
-        .. Groups.Select(
-            (group, g) =>
-                Enumerable
-                    .Range(0, group.Batches)
-                    .Select(b => new Lazy<ImmutableArray<RandomDrawing>>(() =>
-                        [.. Texts[g].Value[b].Select(text => RandomDrawing.Of(text, group.Effort))]
-                    ))
-                    .ToImmutableArray()
+        .. Groups.Select(group =>
+            group
+                .Take(group.Seed, group.Circuits)
+                .Chunk(RandomGroup.BatchSize)
+                .Select(batch => new Lazy<ImmutableArray<RandomDrawing>>(() =>
+                    [.. batch.Select(sample => Draw(group, sample))]
+                ))
+                .ToImmutableArray()
         ),
     ];
 
     public static ImmutableArray<RandomDrawing> Batch(int group, int batch) => Batches[group][batch].Value;
 
     public static IEnumerable<RandomDrawing> Of(int group) => Batches[group].SelectMany(batch => batch.Value);
+
+    /// <summary>The one circuit of a group that a seed makes.</summary>
+    public static RandomDrawing Of(int group, string seed) =>
+        Draw(Groups[group], Groups[group].Take(seed, count: 1).Single());
+
+    private static RandomDrawing Draw(RandomGroup group, Sample<string> sample) =>
+        RandomDrawing.Of(sample.Value, group.Effort, seed: sample.Seed);
 }

@@ -1,6 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Forms;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
 
 namespace WireText.Tests.Electrical.Forms;
 

@@ -4,7 +4,8 @@ using WireText.Electrical.Forms;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
@@ -24,7 +25,7 @@ public class ExampleClaimTests
     {
         var text = File.ReadAllText(Repository.PathOf("examples", name));
         var circuit = Bench.CompileText(text);
-        var claims = Parser.Parse(new SourceText(name, text)).Statements.OfType<ExpectSyntax>().ToList();
+        var claims = WiringParser.Parse(new SourceText(name, text)).Statements.OfType<ExpectSyntax>().ToList();
         Assert.NotEmpty(claims);
 
         foreach (var claim in claims)

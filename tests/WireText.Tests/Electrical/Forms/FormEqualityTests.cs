@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Electrical.Forms;
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Tests.Electrical.Forms;
@@ -58,7 +59,7 @@ public class FormEqualityTests
 
     private static FormNode ClaimOf(Circuit circuit, string claim)
     {
-        var tree = Parser.Parse(new SourceText("claim", $"expect rest: {claim}\n"));
+        var tree = WiringParser.Parse(new SourceText("claim", $"expect rest: {claim}\n"));
         var coils = tree.Statements.OfType<ExpectSyntax>().Single().Claims.OfType<CoilsClaimSyntax>().Single();
         return ClaimReader.Read(circuit, coils.Coils);
     }

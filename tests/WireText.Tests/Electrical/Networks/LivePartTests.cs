@@ -2,6 +2,7 @@ using CsCheck;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Networks;
 
@@ -16,17 +17,17 @@ public class LivePartTests
 
     [Fact]
     public void LivePart_OfRandomCircuits_IsWhatSimplePathsFind() =>
-        Gen.Select(RandomCircuits.Any, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    var state = RandomCircuits.LastOf(network, travels);
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Travel.Array[8]),
+            1000,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                var state = RandomCircuits.LastOf(network, travels);
 
-                    Assert.Equal(SimplePaths.LiveBranches(network, state), LivePart.Of(network, state));
-                },
-                iter: 1000
-            );
+                Assert.Equal(SimplePaths.LiveBranches(network, state), LivePart.Of(network, state));
+            }
+        );
 
     [Fact]
     public void LivePart_OfAChainOfTenThousandParts_IsAllOfIt()

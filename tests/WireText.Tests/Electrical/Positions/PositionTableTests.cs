@@ -152,25 +152,25 @@ public class PositionTableTests
 
     [Fact]
     public void Analyst_OfRandomCircuits_GivesWhatADirectSolveGives() =>
-        Gen.Select(RandomCircuits.Any, Gen.OneOf(Gen.Const(0.0), Gen.Const(3.0), Gen.Const(10.0)).Array[8])
-            .Sample(
-                (made, travels) =>
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Gen.OneOf(Gen.Const(0.0), Gen.Const(3.0), Gen.Const(10.0)).Array[8]),
+            200,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
+                var analyst = new Analyst(network);
+                foreach (var state in RandomCircuits.StatesOf(network).Take(12).Select(one => one.At(turned)))
                 {
-                    var network = made.ToNetwork();
-                    ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
-                    var analyst = new Analyst(network);
-                    foreach (var state in RandomCircuits.StatesOf(network).Take(12).Select(one => one.At(turned)))
-                    {
-                        var known = analyst.Analyse(state);
-                        var direct = JackSound.Of(network, state);
-                        Assert.Equal(direct.Outcome, known.Outcome);
-                        Assert.Equal(direct.LevelDecibels, known.Sound.LevelDecibels, 1e-9);
-                        Assert.Equal(direct.Hum, known.Sound.Hum);
-                        Assert.Equal(WireText.Electrical.Solving.Ohmmeter.Read(network, state), known.Reading);
-                    }
-                },
-                iter: 200
-            );
+                    var known = analyst.Analyse(state);
+                    var direct = JackSound.Of(network, state);
+                    Assert.Equal(direct.Outcome, known.Outcome);
+                    Assert.Equal(direct.LevelDecibels, known.Sound.LevelDecibels, 1e-9);
+                    Assert.Equal(direct.Hum, known.Sound.Hum);
+                    Assert.Equal(WireText.Electrical.Solving.Ohmmeter.Read(network, state), known.Reading);
+                }
+            }
+        );
 
     /// <summary>Two-coil pickups in parallel, each with a cut to one coil.</summary>
     private static Bench Cuts(int count)

@@ -1,5 +1,6 @@
 using CsCheck;
 using WireText.Electrical.Situations;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Situations;
 
@@ -7,26 +8,26 @@ public class ContactReportTests
 {
     [Fact]
     public void Between_NetsOfRandomCircuits_SaysWhatEveryStateSays() =>
-        Gen.Select(RandomCircuits.Any, Gen.Int[0, 6], Gen.Int[0, 6])
-            .Sample(
-                (made, a, b) =>
-                {
-                    var network = made.ToNetwork();
-                    var joined = RandomCircuits
-                        .StatesOf(network)
-                        .Select(state => network.InContact(state))
-                        .Select(nodes => nodes[a] == nodes[b])
-                        .ToList();
-                    var expected =
-                        a == b ? ContactRelation.OneNet
-                        : joined.TrueForAll(yes => yes) ? ContactRelation.Always
-                        : joined.Contains(true) ? ContactRelation.Sometimes
-                        : ContactRelation.Never;
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Gen.Int[0, 6], Gen.Int[0, 6]),
+            500,
+            (made, a, b) =>
+            {
+                var network = made.ToNetwork();
+                var joined = RandomCircuits
+                    .StatesOf(network)
+                    .Select(state => network.InContact(state))
+                    .Select(nodes => nodes[a] == nodes[b])
+                    .ToList();
+                var expected =
+                    a == b ? ContactRelation.OneNet
+                    : joined.TrueForAll(yes => yes) ? ContactRelation.Always
+                    : joined.Contains(true) ? ContactRelation.Sometimes
+                    : ContactRelation.Never;
 
-                    Assert.Equal(expected, ContactReport.Between(network, a, b).Relation);
-                },
-                iter: 500
-            );
+                Assert.Equal(expected, ContactReport.Between(network, a, b).Relation);
+            }
+        );
 
     [Fact]
     public void Between_PolesThatTakeTurns_IsAlways()

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using CsCheck;
+using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Situations;
 
@@ -16,7 +18,9 @@ public class SituationTreeTests
 
     [Fact]
     public void Situations_OfRandomCircuits_HoldEveryStateOnceWithItsLivePart() =>
-        RandomCircuits.Any.Sample(
+        Samples.Each(
+            RandomCircuits.Any,
+            500,
             made =>
             {
                 var network = made.ToNetwork();
@@ -30,35 +34,34 @@ public class SituationTreeTests
                     Assert.Equal(nodeOf[network.Tip] == nodeOf[network.Sleeve], situation.IsShort);
                     Assert.Equal(LivePart.OfWholeTracks(network, state), situation.Live);
                 }
-            },
-            iter: 500
+            }
         );
 
     [Fact]
     public void Situations_AtAnyDialSetting_HaveTheLivePartOfTheirStates() =>
-        Gen.Select(RandomCircuits.Any, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
-                    var tree = SituationTree.Of(network);
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Travel.Array[8]),
+            500,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                ImmutableArray<double> turned = [.. travels.Take(network.Circuit.Dials.Length)];
+                var tree = SituationTree.Of(network);
 
-                    foreach (var state in RandomCircuits.StatesOf(network))
-                    {
-                        var situation = tree.Situations.First(situation => situation.State.Holds(state));
-                        Assert.Equal(
-                            StructuralOutcomes.Of(network, state.At(turned)),
-                            StructuralOutcomes.Of(network, situation.State.At(turned))
-                        );
-                        Assert.Equal(
-                            LivePart.Of(network, state.At(turned)),
-                            LivePart.Of(network, situation.State.At(turned))
-                        );
-                    }
-                },
-                iter: 500
-            );
+                foreach (var state in RandomCircuits.StatesOf(network))
+                {
+                    var situation = tree.Situations.First(situation => situation.State.Holds(state));
+                    Assert.Equal(
+                        StructuralOutcomes.Of(network, state.At(turned)),
+                        StructuralOutcomes.Of(network, situation.State.At(turned))
+                    );
+                    Assert.Equal(
+                        LivePart.Of(network, state.At(turned)),
+                        LivePart.Of(network, situation.State.At(turned))
+                    );
+                }
+            }
+        );
 
     [Fact]
     public void TenCoilCutsBehindARotary_12288States_Make22Situations()

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using CsCheck;
 using WireText.Circuits;
 using WireText.Circuits.States;
@@ -220,16 +221,21 @@ public class AcSolverTests
         !made.ToString().Contains("Amplifier", StringComparison.Ordinal)
     );
 
-    private static void Sample(Action<Network, State> check, Gen<NetCircuit> circuits) =>
-        Gen.Select(circuits, Travel.Array[8])
-            .Sample(
-                (made, travels) =>
-                {
-                    var network = made.ToNetwork();
-                    check(network, RandomCircuits.LastOf(network, travels));
-                },
-                iter: 1000
-            );
+    private static void Sample(
+        Action<Network, State> check,
+        Gen<NetCircuit> circuits,
+        [CallerMemberName] string test = ""
+    ) =>
+        Samples.Each(
+            Gen.Select(circuits, Travel.Array[8]),
+            1000,
+            (made, travels) =>
+            {
+                var network = made.ToNetwork();
+                check(network, RandomCircuits.LastOf(network, travels));
+            },
+            test: test
+        );
 
     private static AcAnswer? Solve(Network network, State state, Surroundings? load) =>
         AcSolver.Prepare(LiveNetwork.Of(network, state), load)?.Solve(Frequencies);

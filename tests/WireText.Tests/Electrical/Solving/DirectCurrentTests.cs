@@ -6,6 +6,7 @@ using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
+using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Solving;
 
@@ -16,32 +17,32 @@ public class DirectCurrentTests
 
     [Fact]
     public void Reading_OfRandomCircuits_NeverFallsWhenAResistanceRises() =>
-        Gen.Select(RandomCircuits.Any, Gen.Int[0, 7], Gen.Double[1.01, 5])
-            .Sample(
-                (made, which, factor) =>
+        Samples.Each(
+            Gen.Select(RandomCircuits.Any, Gen.Int[0, 7], Gen.Double[1.01, 5]),
+            1000,
+            (made, which, factor) =>
+            {
+                // Rayleigh's monotonicity law (Doyle and Snell 1984).
+                var circuit = made.ToCircuit();
+                if (which >= circuit.Elements.Length)
                 {
-                    // Rayleigh's monotonicity law (Doyle and Snell 1984).
-                    var circuit = made.ToCircuit();
-                    if (which >= circuit.Elements.Length)
-                    {
-                        return;
-                    }
+                    return;
+                }
 
-                    var raised = circuit with
-                    {
-                        Elements = circuit.Elements.SetItem(which, Raise(circuit.Elements[which], factor)),
-                    };
-                    var (before, after) = (ReadingOf(circuit), ReadingOf(raised));
+                var raised = circuit with
+                {
+                    Elements = circuit.Elements.SetItem(which, Raise(circuit.Elements[which], factor)),
+                };
+                var (before, after) = (ReadingOf(circuit), ReadingOf(raised));
 
-                    // A choke of 1 Ω beside a track of 250 kΩ costs five of sixteen digits.
-                    const double Rounding = 1e-9;
-                    Assert.True(after.Ohms >= before.Ohms * (1 - Rounding));
-                    Assert.True(before.Ohms >= before.Least * (1 - Rounding));
-                    Assert.True(before.Ohms <= before.Most * (1 + Rounding));
-                    Assert.False(double.IsNaN(before.Ohms));
-                },
-                iter: 1000
-            );
+                // A choke of 1 Ω beside a track of 250 kΩ costs five of sixteen digits.
+                const double Rounding = 1e-9;
+                Assert.True(after.Ohms >= before.Ohms * (1 - Rounding));
+                Assert.True(before.Ohms >= before.Least * (1 - Rounding));
+                Assert.True(before.Ohms <= before.Most * (1 + Rounding));
+                Assert.False(double.IsNaN(before.Ohms));
+            }
+        );
 
     [Fact]
     public void Reading_BehindACapacitor_IsNone() =>

@@ -14,18 +14,18 @@ public sealed class LookList(ImmutableArray<LookEntry> entries)
     /// <summary>The looks of the kinds that the language knows.</summary>
     public static LookList Standard { get; } =
         new([
-            new(StandardParts.PickupKind, Model: null, new PickupLook()),
-            new(StandardParts.PotKind, Model: null, new PotLook()),
-            new(StandardParts.SwitchKind, Model: null, new SwitchLook()),
-            new(StandardParts.ButtonKind, Model: null, new ButtonLook()),
-            new(StandardParts.JackKind, Model: null, new JackLook()),
-            new(StandardParts.CapKind, Model: null, new CapLook()),
-            new(StandardParts.ResistorKind, Model: null, new ResistorLook()),
-            new(StandardParts.InductorKind, Model: null, new InductorLook()),
-            new(StandardParts.BatteryKind, Model: null, new BatteryLook()),
-            new(StandardParts.PreampKind, Model: null, new PreampLook()),
-            new(StandardParts.MetalKind, Model: null, new MetalLook()),
-            new(StandardParts.SpliceKind, Model: null, new SpliceLook()),
+            new(PartKinds.Pickup, Model: null, new PickupLook()),
+            new(PartKinds.Pot, Model: null, new PotLook()),
+            new(PartKinds.Switch, Model: null, new SwitchLook()),
+            new(PartKinds.Button, Model: null, new ButtonLook()),
+            new(PartKinds.Jack, Model: null, new JackLook()),
+            new(PartKinds.Cap, Model: null, new CapLook()),
+            new(PartKinds.Resistor, Model: null, new ResistorLook()),
+            new(PartKinds.Inductor, Model: null, new InductorLook()),
+            new(PartKinds.Battery, Model: null, new BatteryLook()),
+            new(PartKinds.Preamp, Model: null, new PreampLook()),
+            new(PartKinds.Metal, Model: null, new MetalLook()),
+            new(PartKinds.Splice, Model: null, new SpliceLook()),
         ]);
 
     private static readonly Look OwnKind = new OwnKindLook();

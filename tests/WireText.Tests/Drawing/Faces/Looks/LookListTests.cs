@@ -9,9 +9,9 @@ namespace WireText.Tests.Drawing.Faces.Looks;
 
 public class LookListTests
 {
-    public static TheoryData<string> Kinds => [.. StandardKinds];
+    public static TheoryData<string> Kinds => Rows.Of(StandardKinds);
 
-    private static IEnumerable<string> StandardKinds => StandardParts.Catalogue.Kinds.Append(StandardParts.SpliceKind);
+    private static IEnumerable<string> StandardKinds => StandardParts.Catalogue.Kinds.Append(PartKinds.Splice);
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -42,9 +42,9 @@ public class LookListTests
         );
         var drawing = Repository.PathOf("src", "WireText", "Drawing");
         var looks = Path.Combine(drawing, "Faces", "Looks");
-        var files = Directory.GetFiles(drawing, "*.cs", SearchOption.AllDirectories);
 
-        var bad = files
+        var bad = Repository
+            .FilesBelow("src/WireText/Drawing", "*.cs")
             .Where(file => !file.StartsWith(looks, StringComparison.Ordinal))
             .Where(file => name.IsMatch(File.ReadAllText(file)))
             .Select(file => Path.GetRelativePath(drawing, file));

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>One statement: what a line says. See <c>docs/language</c> for each.</summary>
 public abstract record StatementSyntax(SourceLocation Location) : SyntaxNode(Location)

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>What an <c>expect</c> says must be true.</summary>
 public abstract record ClaimSyntax(SourceLocation Location) : SyntaxNode(Location);

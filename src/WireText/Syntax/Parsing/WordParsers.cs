@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Sprache;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>The parsers of single words. Each notes what it looked for, so that the furthest failure can be explained.</summary>
-internal static class Words
+internal static class WordParsers
 {
     /// <summary>A word that is typed just so, upper and lower case alike.</summary>
     public static Parser<WordSyntax> Literal(string literal, string? role = null) =>
@@ -25,7 +26,7 @@ internal static class Words
             var text = place.Text;
             if (text.Length > 0 && fits(text))
             {
-                return Result.Success(new WordSyntax(text, place), line.Reading.At(place.Span.End));
+                return Result.Success(new WordSyntax(text, place), LineInput.At(line.Reading, place.Span.End));
             }
 
             line.Reading.NoteExpected(line.Position, what, text.Length == 0 ? null : why?.Invoke(text));

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>The words that a line can start with.</summary>
 public static class Keywords

@@ -1,6 +1,7 @@
 using Sprache;
+using WireText.Syntax.Nodes;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>What an <c>expect</c> claims.</summary>
 internal static class ClaimParsers
@@ -14,9 +15,9 @@ internal static class ClaimParsers
     private static readonly Parser<CoilsSyntax> Coils = Parse.Ref(() => Joined!);
 
     private static readonly Parser<CoilsSyntax> Group =
-        from open in Words.Literal("(")
+        from open in WordParsers.Literal("(")
         from coils in Coils
-        from close in Words.Literal(")", "after the group")
+        from close in WordParsers.Literal(")", "after the group")
         select new CoilSyntax(false, null, null, coils, open.Location.To(close.Location));
 
     private static readonly Parser<CoilsSyntax> Named =
@@ -31,7 +32,7 @@ internal static class ClaimParsers
         );
 
     private static readonly Parser<CoilsSyntax> Coil =
-        from reversed in Words.Literal("reversed").Optional()
+        from reversed in WordParsers.Literal("reversed").Optional()
         from coil in Group.Or(Named)
         select reversed.IsDefined
             ? (CoilSyntax)coil with
@@ -49,12 +50,12 @@ internal static class ClaimParsers
         select Join(first, parallel.ToList(), series.ToList());
 
     private static Parser<LugSyntax> CoilName =>
-        from word in Words.Where("a pickup or a coil, such as neck or bridge.n", IsCoilName)
-        select new LugSyntax(Words.SplitAt(word, '.'));
+        from word in WordParsers.Where("a pickup or a coil, such as neck or bridge.n", IsCoilName)
+        select new LugSyntax(WordParsers.SplitAt(word, '.'));
 
     private static Parser<WordSyntax> Through =>
-        from keyword in Words.Literal("through")
-        from part in Words.Name("the name of a part")
+        from keyword in WordParsers.Literal("through")
+        from part in WordParsers.Name("the name of a part")
         select part;
 
     public static readonly Parser<ClaimSyntax> Claim = OneWord("silence")
@@ -68,12 +69,12 @@ internal static class ClaimParsers
         .Or(Coils.Select(coils => (ClaimSyntax)new CoilsClaimSyntax(coils)));
 
     private static Parser<ClaimSyntax> OneWord(string word) =>
-        from found in Words.Literal(word)
+        from found in WordParsers.Literal(word)
         select (ClaimSyntax)new WordClaimSyntax(found);
 
     private static Parser<ClaimSyntax> Battery() =>
-        from battery in Words.Literal("battery")
-        from state in Words.Literal("on").Or(Words.Literal("off"))
+        from battery in WordParsers.Literal("battery")
+        from state in WordParsers.Literal("on").Or(WordParsers.Literal("off"))
         select (ClaimSyntax)
             new BatteryClaimSyntax(
                 string.Equals(state.Text, "on", StringComparison.OrdinalIgnoreCase),
@@ -81,9 +82,9 @@ internal static class ClaimParsers
             );
 
     private static Parser<ClaimSyntax> Value(string quantity, string what) =>
-        from word in Words.Literal(quantity)
-        from value in Words.Where(what, text => Words.IsPlain(text) && text.Any(char.IsAsciiDigit))
-        from tolerance in Words
+        from word in WordParsers.Literal(quantity)
+        from value in WordParsers.Where(what, text => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit))
+        from tolerance in WordParsers
             .Where(
                 "a tolerance, such as ±1%",
                 text => text.StartsWith('±') || text.StartsWith("+-", StringComparison.Ordinal)
@@ -98,7 +99,7 @@ internal static class ClaimParsers
             );
 
     private static Parser<CoilsSyntax> After(string keyword) =>
-        from word in Words.Literal(keyword)
+        from word in WordParsers.Literal(keyword)
         from coil in Coil
         select coil;
 
@@ -119,7 +120,7 @@ internal static class ClaimParsers
 
             // The coil behind it is read aside, so that nothing it lacks is noted on this line.
             var aside = new LineReading(line.Reading.Content, line.Reading.HasMarks);
-            var next = Coil(aside.At(word.Span.End));
+            var next = Coil(LineInput.At(aside, word.Span.End));
             var last = others.Last().Span;
             var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : word.Span.End);
             var before = line.Source[start..last.Start];

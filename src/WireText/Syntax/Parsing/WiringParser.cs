@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using Sprache;
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>Reads a file, a line at a time: a bad line gives one finding, and the next line is read all the same.</summary>
-public static class Parser
+public static class WiringParser
 {
     /// <summary>The longest source that is read, in UTF-16 units.</summary>
     public const int MaxLength = 16 * 1024 * 1024;
@@ -213,9 +214,9 @@ internal sealed class FileParser(SourceText source)
 
         var parser =
             from statement in byKeyword ?? StatementParsers.Part(keyword)
-            from end in Words.End
+            from end in WordParsers.End
             select statement;
-        var result = parser(reading.At(keyword.Span.End));
+        var result = parser(LineInput.At(reading, keyword.Span.End));
         if (result.WasSuccessful)
         {
             return result.Value with { IsBroken = isReported };
@@ -338,7 +339,7 @@ internal sealed class FileParser(SourceText source)
             return null;
         }
 
-        var names = Words.Identifier("a name").Repeat(isDefine ? 2 : 1)(reading.At(keyword.Span.End));
+        var names = WordParsers.Identifier("a name").Repeat(isDefine ? 2 : 1)(LineInput.At(reading, keyword.Span.End));
         if (!names.WasSuccessful)
         {
             return null;
@@ -355,16 +356,16 @@ internal sealed class FileParser(SourceText source)
     private ArrangeRowSyntax? ReadRow(SourceLocation content)
     {
         var reading = new LineReading(content, hasMarks: false);
-        var cell = Words.Where(
+        var cell = WordParsers.Where(
             "the name of a part, or '.' for an empty cell",
             text => text == "." || Names.WhyNoIdentifier(text) is null,
             text => text == "." ? null : Names.WhyNoIdentifier(text)
         );
         var parser =
             from cells in cell.AtLeastOnce()
-            from end in Words.End
+            from end in WordParsers.End
             select new ArrangeRowSyntax([.. cells], content);
-        return Run(parser, reading.At(content.Span.Start), reading);
+        return Run(parser, LineInput.At(reading, content.Span.Start), reading);
     }
 
     private InsideSyntax? ReadInside(SourceLocation content)
@@ -384,8 +385,8 @@ internal sealed class FileParser(SourceText source)
         }
 
         var reading = new LineReading(content, hasMarks: false);
-        var parser = from inside in byKeyword from end in Words.End select inside;
-        return Run(parser, reading.At(keyword.Span.End), reading);
+        var parser = from inside in byKeyword from end in WordParsers.End select inside;
+        return Run(parser, LineInput.At(reading, keyword.Span.End), reading);
     }
 
     private T? Run<T>(Parser<T> parser, IInput input, LineReading reading)

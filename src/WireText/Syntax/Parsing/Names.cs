@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>Which words can be names. Upper and lower case are one.</summary>
 public static class Names

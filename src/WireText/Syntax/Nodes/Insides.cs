@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Nodes;
 
 /// <summary>One indented line under <c>define</c>.</summary>
 public abstract record InsideSyntax(SourceLocation Location) : SyntaxNode(Location);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace WireText.Circuits.Binding;
+namespace WireText.Circuits;
 
 /// <summary>Union-find, once, over everything that joins lugs in every position.</summary>
 internal static class NetBuilder

@@ -1,10 +1,11 @@
-using WireText.Syntax;
+using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
 
-namespace WireText.Tests.Syntax;
+namespace WireText.Tests.Syntax.Parsing;
 
-public class ParserTests
+public class WiringParserTests
 {
     private const string TwentyBadLines = """
         circuit [|Workhorse|]
@@ -144,8 +145,8 @@ public class ParserTests
     }
 
     [Theory]
-    [InlineData(Parser.MaxLength, false)]
-    [InlineData(Parser.MaxLength + 1, true)]
+    [InlineData(WiringParser.MaxLength, false)]
+    [InlineData(WiringParser.MaxLength + 1, true)]
     public void Parse_SourceUpToTheLimit_IsRead(int length, bool isTooLarge) =>
         Assert.Equal(isTooLarge, Parse(new string(' ', length)).Findings.Any(f => f.Id == "too-large"));
 
@@ -156,5 +157,5 @@ public class ParserTests
             Parse($"expect rest: {new string('(', 1000)}a{new string(')', 1000)}").Findings.Single().Id
         );
 
-    private static WiringTree Parse(string text) => Parser.Parse(new SourceText("test.wiring", text));
+    private static WiringTree Parse(string text) => WiringParser.Parse(new SourceText("test.wiring", text));
 }

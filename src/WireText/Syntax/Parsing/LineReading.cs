@@ -1,7 +1,6 @@
-using Sprache;
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>The line that is being read, and the furthest place where something else was expected.</summary>
 /// <remarks>
@@ -32,8 +31,6 @@ internal sealed class LineReading(SourceLocation content, bool hasMarks)
 
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
     public SourceLocation Wrong { get; private set; }
-
-    public LineInput At(int position) => new(this, LineScan.SkipBlanks(Source, position, content.Span.End));
 
     /// <summary>The word that starts at a position; empty at the end of the line.</summary>
     public SourceLocation WordAt(int position) =>
@@ -79,37 +76,4 @@ internal sealed class LineReading(SourceLocation content, bool hasMarks)
             Help = "write the one that is meant, with its brackets";
         }
     }
-}
-
-/// <summary>A place in the line being read: where its next word starts, or its end.</summary>
-internal sealed class LineInput(LineReading reading, int position) : IInput, IEquatable<LineInput>
-{
-    private Dictionary<object, object>? memos;
-
-    public LineReading Reading => reading;
-
-    public int Position => position;
-
-    public string Source => reading.Source;
-
-    public char Current => reading.Source[position];
-
-    public bool AtEnd => position >= reading.Content.Span.End;
-
-    public int Line => 1;
-
-    public int Column => position - reading.Content.Span.Start + 1;
-
-    /// <summary>One for each place: Sprache takes a second visit with the same memo for a left recursion.</summary>
-    public IDictionary<object, object> Memos => memos ??= [];
-
-    public IInput Advance() => new LineInput(reading, position + 1);
-
-    public bool Equals(IInput? other) => other is LineInput place && Equals(place);
-
-    public bool Equals(LineInput? other) => other is not null && other.Position == position;
-
-    public override bool Equals(object? obj) => obj is LineInput other && Equals(other);
-
-    public override int GetHashCode() => position;
 }

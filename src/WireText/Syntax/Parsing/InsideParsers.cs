@@ -1,17 +1,18 @@
 using Sprache;
+using WireText.Syntax.Nodes;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>One parser a line under <c>define</c>, for what follows its first word.</summary>
 internal static class InsideParsers
 {
-    private static readonly Parser<IEnumerable<PairSyntax>> Pairs = Words.Pair("a key with a value").Many();
+    private static readonly Parser<IEnumerable<PairSyntax>> Pairs = WordParsers.Pair("a key with a value").Many();
 
-    private static readonly Parser<WordSyntax> Lug = Words.Terminal("a lug of this part");
+    private static readonly Parser<WordSyntax> Lug = WordParsers.Terminal("a lug of this part");
 
     private static readonly Parser<WordSyntax> As =
-        from keyword in Words.Literal("as")
-        from name in Words.Identifier("a name for the section")
+        from keyword in WordParsers.Literal("as")
+        from name in WordParsers.Identifier("a name for the section")
         select name;
 
     /// <summary>The parser for what follows a line's first word; null when there is no such line.</summary>
@@ -35,23 +36,23 @@ internal static class InsideParsers
 
     private static Parser<InsideSyntax> Body() =>
         from size in Shape("box", "the body's width and depth, such as 46,16")
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new BodySyntax(size.First, size.Second, line);
 
     private static Parser<InsideSyntax> Hole() =>
         from size in Shape("slot", "the slot's width and length, such as 2,35")
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new HoleSyntax(size.First, size.Second, line);
 
     private static Parser<(double First, double? Second)> Shape(string box, string size)
     {
         var round =
-            from keyword in Words.Literal("round")
-            from diameter in Words.Where("a diameter in millimetres", IsPositive)
+            from keyword in WordParsers.Literal("round")
+            from diameter in WordParsers.Where("a diameter in millimetres", IsPositive)
             select (Read(diameter.Text), (double?)null);
         var other =
-            from keyword in Words.Literal(box)
-            from point in Words.Point(size)
+            from keyword in WordParsers.Literal(box)
+            from point in WordParsers.Point(size)
             select (point.X, (double?)point.Y);
         return round.Or(other);
     }
@@ -71,28 +72,28 @@ internal static class InsideParsers
     private static Parser<InsideSyntax> Terminals(WordSyntax keyword)
     {
         var terminal =
-            from name in Words.Terminal("a name for a lug")
-            from at in Words.Point("its place, such as -5,6").Optional()
+            from name in WordParsers.Terminal("a name for a lug")
+            from at in WordParsers.Point("its place, such as -5,6").Optional()
             select (name, at.GetOrDefault());
         return from terminals in terminal.AtLeastOnce()
-            from line in Words.WholeLine
+            from line in WordParsers.WholeLine
             select new TerminalsSyntax(keyword, [.. terminals], line);
     }
 
     private static Parser<InsideSyntax> Marked(WordSyntax keyword) =>
         from names in Lug.AtLeastOnce()
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new NamesSyntax(keyword, [.. names], line);
 
     private static Parser<InsideSyntax> Joined() =>
-        from joints in Words.Joint("joined lugs, such as A0+B0").AtLeastOnce()
-        from line in Words.WholeLine
+        from joints in WordParsers.Joint("joined lugs, such as A0+B0").AtLeastOnce()
+        from line in WordParsers.WholeLine
         select new JoinedSyntax([.. joints], line);
 
     private static Parser<InsideSyntax> Between() =>
-        from manner in Words.Literal("make-before-break").Or(Words.Literal("break-before-make"))
-        from endless in Words.Literal("endless").Optional()
-        from line in Words.WholeLine
+        from manner in WordParsers.Literal("make-before-break").Or(WordParsers.Literal("break-before-make"))
+        from endless in WordParsers.Literal("endless").Optional()
+        from line in WordParsers.WholeLine
         select new BetweenSyntax(manner, endless.GetOrDefault(), line);
 
     private static Parser<InsideSyntax> Coil() =>
@@ -100,7 +101,7 @@ internal static class InsideParsers
         from finish in Lug
         from name in As.Optional()
         from pairs in Pairs
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new CoilInsideSyntax(start, finish, name.GetOrDefault(), [.. pairs], line);
 
     private static Parser<InsideSyntax> Track() =>
@@ -109,38 +110,38 @@ internal static class InsideParsers
         from high in Lug
         from name in As.Optional()
         from pairs in Pairs
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new TrackInsideSyntax(low, wiper, high, name.GetOrDefault(), [.. pairs], line);
 
     private static Parser<InsideSyntax> Position() =>
         from position in ControlAndPosition
-        from joints in Words.Joint("joined lugs, such as A0+A1").Many()
-        from line in Words.WholeLine
+        from joints in WordParsers.Joint("joined lugs, such as A0+A1").Many()
+        from line in WordParsers.WholeLine
         select new PositionSyntax(position.Control, position.Position, [.. joints], line);
 
     private static Parser<InsideSyntax> Rest() =>
         from position in ControlAndPosition
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new RestInsideSyntax(position.Control, position.Position, line);
 
     private static Parser<(WordSyntax? Control, WordSyntax Position)> ControlAndPosition =>
-        Words
+        WordParsers
             .Pair("a position, such as 1 or pull=in")
             .Select(pair => ((WordSyntax?)pair.Key, pair.Value))
-            .Or(Words.Plain("a position, such as 1").Select(word => ((WordSyntax?)null, word)));
+            .Or(WordParsers.Plain("a position, such as 1").Select(word => ((WordSyntax?)null, word)));
 
     private static Parser<InsideSyntax> Amp() =>
         from input in Lug
         from output in Lug
         from common in Lug
         from pairs in Pairs
-        from line in Words.WholeLine
+        from line in WordParsers.WholeLine
         select new AmpInsideSyntax(input, output, common, [.. pairs], line);
 
     private static Parser<InsideSyntax> TwoLead(WordSyntax keyword) =>
         from first in Lug
         from second in Lug
-        from value in Words.Plain("a value").Optional()
-        from line in Words.WholeLine
+        from value in WordParsers.Plain("a value").Optional()
+        from line in WordParsers.WholeLine
         select new TwoLeadInsideSyntax(keyword, first, second, value.GetOrDefault(), line);
 }

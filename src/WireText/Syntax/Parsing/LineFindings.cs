@@ -1,6 +1,6 @@
 using WireText.Text;
 
-namespace WireText.Syntax;
+namespace WireText.Syntax.Parsing;
 
 /// <summary>What can be wrong with a line by itself, whatever it says.</summary>
 internal static class LineFindings
