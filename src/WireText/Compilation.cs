@@ -2,17 +2,12 @@ using System.Collections.Immutable;
 using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
-using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Parts;
-using WireText.Steps;
-using WireText.Syntax;
 using WireText.Syntax.Nodes;
-using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText;

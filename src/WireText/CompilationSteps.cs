@@ -6,7 +6,6 @@ using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
 using WireText.Electrical.Studies;
 using WireText.Steps;
-using WireText.Syntax;
 using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
 using WireText.Text;

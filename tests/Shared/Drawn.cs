@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WireText.Drawing.Layout;
 using WireText.Text;
 

@@ -11,20 +11,8 @@ public class CompilationTests
 {
     private static readonly DrawOptions Quick = new(LayoutEffort.Quick, Theme.Light, null);
 
-    public static TheoryData<string> Files
-    {
-        get
-        {
-            var files = new TheoryData<string>();
-            foreach (var folder in new[] { "examples", "examples/mistakes" })
-            {
-                var found = Directory.GetFiles(Repository.PathOf(folder), "*.wiring").Order(StringComparer.Ordinal);
-                files.AddRange([.. found.Select(path => Path.Combine(folder, Path.GetFileName(path)))]);
-            }
-
-            return files.Count > 0 ? files : throw new InvalidOperationException("no wiring was found");
-        }
-    }
+    public static TheoryData<string> Files =>
+        [.. Repository.RightAndWrongExamples.Select(path => Path.GetRelativePath(Repository.Root, path))];
 
     [Theory]
     [MemberData(nameof(Files))]

@@ -3,7 +3,6 @@ using WireText.Circuits.States;
 using WireText.Cli.Hosting;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Studies;
 using WireText.Output;
 

@@ -2,13 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
-using WireText.Electrical.Grounds;
-using WireText.Electrical.Mutes;
-using WireText.Electrical.Networks;
-using WireText.Electrical.Positions;
-using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
-using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
 using WireText.Text;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Studies;
 using WireText.Text;

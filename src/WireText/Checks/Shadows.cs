@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks;

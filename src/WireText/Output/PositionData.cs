@@ -5,7 +5,6 @@ using System.Text.Json;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Positions;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

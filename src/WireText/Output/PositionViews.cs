@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Drawing.Pictures;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Studies;
 using WireText.Electrical.Traces;
 

@@ -3,7 +3,6 @@ using System.Text;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;

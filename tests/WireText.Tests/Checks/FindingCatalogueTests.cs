@@ -1,7 +1,6 @@
 using WireText.Checks;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
-using WireText.Drawing.Layout;
 using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;

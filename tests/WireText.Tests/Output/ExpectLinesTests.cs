@@ -1,6 +1,4 @@
-using WireText.Checks;
 using WireText.Checks.Intent;
-using WireText.Electrical.Positions;
 using WireText.Electrical.Studies;
 using WireText.Output;
 using WireText.Testing;

@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;

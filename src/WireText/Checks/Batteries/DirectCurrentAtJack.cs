@@ -1,11 +1,8 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
 using WireText.Circuits.States;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;

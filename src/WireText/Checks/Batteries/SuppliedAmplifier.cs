@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Solving;
-using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Batteries;
 

@@ -1,6 +1,4 @@
 using WireText.Circuits;
-using WireText.Drawing.Lettering;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Building;

@@ -1,6 +1,5 @@
 using WireText.Circuits;
 using WireText.Electrical.Situations;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;

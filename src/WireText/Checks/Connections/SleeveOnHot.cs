@@ -1,4 +1,3 @@
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using WireText.Circuits.States;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Controls;
 

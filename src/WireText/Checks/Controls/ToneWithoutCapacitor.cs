@@ -1,6 +1,5 @@
 using WireText.Circuits;
 using WireText.Electrical.Roles;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;

@@ -1,7 +1,6 @@
 using WireText.Checks.Grounding;
 using WireText.Circuits;
 using WireText.Electrical.Roles;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;

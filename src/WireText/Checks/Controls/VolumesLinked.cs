@@ -1,7 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;

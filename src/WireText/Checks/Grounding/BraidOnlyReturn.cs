@@ -1,6 +1,5 @@
 using WireText.Checks.Connections;
 using WireText.Circuits;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;

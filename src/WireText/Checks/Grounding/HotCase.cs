@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Grounds;
-using WireText.Electrical.Situations;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Grounding;

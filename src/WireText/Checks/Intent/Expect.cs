@@ -1,14 +1,11 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Positions;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using WireText.Electrical.Expectations;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Intent;

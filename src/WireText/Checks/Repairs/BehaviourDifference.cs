@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using WireText.Circuits.States;
-using WireText.Electrical.Situations;
 
 namespace WireText.Checks.Repairs;
 

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Expectations;
-using WireText.Electrical.Networks;
-using WireText.Electrical.Positions;
 using WireText.Electrical.Studies;
 using WireText.Text;
 

@@ -1,7 +1,5 @@
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 

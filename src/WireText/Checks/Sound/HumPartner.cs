@@ -1,7 +1,5 @@
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;

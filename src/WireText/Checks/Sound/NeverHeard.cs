@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;

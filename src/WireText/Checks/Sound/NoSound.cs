@@ -1,7 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Sound;

@@ -1,6 +1,4 @@
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Studies;
 using WireText.Parts;
 using WireText.Text;
 

@@ -1,5 +1,4 @@
 using WireText.Electrical.Mutes;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;

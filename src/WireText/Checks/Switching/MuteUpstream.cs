@@ -1,9 +1,7 @@
 using WireText.Circuits.States;
 using WireText.Electrical.Mutes;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Quantities;
 using WireText.Text;
 

@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Switching;
 

@@ -1,5 +1,4 @@
 using WireText.Electrical.Situations;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Switching;

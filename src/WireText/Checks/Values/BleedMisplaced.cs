@@ -1,5 +1,4 @@
 using WireText.Circuits;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Values;

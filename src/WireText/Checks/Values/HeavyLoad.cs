@@ -1,11 +1,9 @@
 using WireText.Checks.Controls;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Checks.Values;

@@ -7,7 +7,7 @@ namespace WireText.Circuits.States;
 /// at any it is a set of states: one for each choice of a position for that control.
 /// </summary>
 /// <remarks>Two are equal when they say the same of every control and dial, whatever was named.</remarks>
-public sealed class State : IEquatable<State>, IComparable<State>
+public sealed class State : IEquatable<State>
 {
     private const int Any = -1;
 
@@ -144,8 +144,8 @@ public sealed class State : IEquatable<State>, IComparable<State>
     }
 
     /// <summary>By the positions of the controls in order of declaration; any comes first.</summary>
-    public int CompareTo(State? other) =>
-        other is null ? 1 : positions.AsSpan().SequenceCompareTo(other.positions.AsSpan());
+    public static int Compare(State one, State other) =>
+        one.positions.AsSpan().SequenceCompareTo(other.positions.AsSpan());
 
     public bool Equals(State? other) =>
         other is not null

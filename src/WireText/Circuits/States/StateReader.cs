@@ -19,12 +19,12 @@ public static class StateReader
         var settings = text.Split([',', ' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
         if (settings is [StateText.RestWord])
         {
-            return Read<State>.Good(state);
+            return Text.Read.Good(state);
         }
 
         if (settings.Length == 0)
         {
-            return Read<State>.Bad("no state is given; write CONTROL=POSITION, or rest");
+            return Text.Read.Bad<State>("no state is given; write CONTROL=POSITION, or rest");
         }
 
         var named = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
@@ -33,7 +33,7 @@ public static class StateReader
             var parts = setting.Split('=', 2);
             if (!named.Add(parts[0]))
             {
-                return Read<State>.Bad($"'{parts[0]}' is set twice");
+                return Text.Read.Bad<State>($"'{parts[0]}' is set twice");
             }
 
             var set = Set(circuit, state, parts[0], parts.Length == 2 ? parts[1] : "");
@@ -45,7 +45,7 @@ public static class StateReader
             state = set.Value;
         }
 
-        return Read<State>.Good(state);
+        return Text.Read.Good(state);
     }
 
     /// <summary>What to say of a name that is neither a control nor a dial.</summary>
@@ -65,14 +65,14 @@ public static class StateReader
     private static Read<State> Set(Circuit circuit, State state, string name, string value) =>
         Setting.Read(circuit.Controls, circuit.Dials, name, value, mayBeAny: false) switch
         {
-            Setting.OfDial set => Read<State>.Good(state.With(set.Dial, set.Travel)),
-            Setting.OfControl { Position: { } position } set => Read<State>.Good(state.With(set.Control, position)),
-            Setting.OffTheDial off => Read<State>.Bad(
+            Setting.OfDial set => Text.Read.Good(state.With(set.Dial, set.Travel)),
+            Setting.OfControl { Position: { } position } set => Text.Read.Good(state.With(set.Control, position)),
+            Setting.OffTheDial off => Text.Read.Bad<State>(
                 $"'{off.Dial.Name}' turns from 0 to 10"
                     + (value.Length == 0 ? $"; write {off.Dial.Name}=5" : $"; '{value}' is not on it")
             ),
-            Setting.NoPosition none => Read<State>.Bad(NoPosition(none.Control, value)),
-            _ => Read<State>.Bad(UnknownControl(circuit, name)),
+            Setting.NoPosition none => Text.Read.Bad<State>(NoPosition(none.Control, value)),
+            _ => Text.Read.Bad<State>(UnknownControl(circuit, name)),
         };
 
     private static string NoPosition(Control control, string value)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;

@@ -3,7 +3,6 @@ using WireText.Circuits;
 using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
-using WireText.Parts;
 
 namespace WireText.Drawing.Faces;
 

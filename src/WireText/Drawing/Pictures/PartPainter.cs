@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
-using WireText.Parts;
 
 namespace WireText.Drawing.Pictures;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Positions;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Expectations;
 

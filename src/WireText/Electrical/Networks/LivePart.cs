@@ -1,5 +1,4 @@
 using WireText.Circuits.States;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Networks;
 

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Networks;
 
@@ -12,7 +11,7 @@ public sealed class Network
 {
     private readonly HashSet<int> switched;
     private readonly HashSet<int> loaded;
-    private readonly ConcurrentDictionary<ImmutableArray<double>, DialSetting> dials = new(TravelsComparer.Instance);
+    private readonly ConcurrentDictionary<ImmutableArray<double>, DialSetting> settings = new(TravelsComparer.Instance);
 
     private Network(Circuit circuit, OutputJack output)
     {
@@ -74,7 +73,8 @@ public sealed class Network
     }
 
     /// <summary>What the dials of a state make of the branches; settings that were met before are not worked out again.</summary>
-    public DialSetting DialsOf(State state) => dials.GetOrAdd(state.Travels, travels => DialSetting.At(this, travels));
+    public DialSetting DialsOf(State state) =>
+        settings.GetOrAdd(state.Travels, travels => DialSetting.At(this, travels));
 
     private NetJoins JoinContacts(State state)
     {

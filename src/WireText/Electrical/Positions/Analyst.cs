@@ -1,10 +1,7 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

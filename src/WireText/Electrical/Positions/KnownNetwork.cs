@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Forms;
-using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

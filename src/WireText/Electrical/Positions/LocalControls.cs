@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Forms;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Positions;
 

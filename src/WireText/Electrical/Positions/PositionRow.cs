@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Forms;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Positions;
 
@@ -33,7 +32,7 @@ internal static class RowMerger
             }
         } while (changed);
 
-        merged.Sort((a, b) => stateOf(a.Row).CompareTo(stateOf(b.Row)));
+        merged.Sort((a, b) => State.Compare(stateOf(a.Row), stateOf(b.Row)));
         return [.. merged.Select(one => one.Row)];
     }
 

@@ -3,7 +3,6 @@ using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Circuits.States;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;

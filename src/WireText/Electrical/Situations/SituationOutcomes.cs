@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Situations;

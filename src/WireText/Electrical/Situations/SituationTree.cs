@@ -32,7 +32,7 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
             return new SituationTree([], search.Crowding);
         }
 
-        leaves.Sort((a, b) => a.State.CompareTo(b.State));
+        leaves.Sort((a, b) => State.Compare(a.State, b.State));
         return new SituationTree([.. leaves.Select(leaf => new Situation(leaf.State, leaf.Live, leaf.IsJoined))], []);
     }
 }

@@ -1,7 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Solving;
 

@@ -1,7 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Quantities;
 
 namespace WireText.Electrical.Solving;

@@ -3,7 +3,6 @@ using System.Numerics;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Sound;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits.States;
 using WireText.Electrical.Mutes;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
 namespace WireText.Electrical.Sound;

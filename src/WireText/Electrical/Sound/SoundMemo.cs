@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 
 namespace WireText.Electrical.Sound;

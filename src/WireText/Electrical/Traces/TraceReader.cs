@@ -1,6 +1,5 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Studies;
 using WireText.Text;
 

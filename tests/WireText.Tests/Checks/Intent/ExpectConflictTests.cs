@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Tests.Electrical;
 using WireText.Text;
 

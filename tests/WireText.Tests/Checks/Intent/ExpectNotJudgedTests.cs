@@ -1,5 +1,4 @@
 using System.Text;
-using WireText.Checks;
 using WireText.Tests.Electrical;
 using WireText.Text;
 

@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Checks.Intent;
 using WireText.Testing;
 using WireText.Tests.Electrical;

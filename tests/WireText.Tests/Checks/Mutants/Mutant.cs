@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Checks;
 using WireText.Checks.Intent;
 using WireText.Checks.Repairs;
 using WireText.Circuits;

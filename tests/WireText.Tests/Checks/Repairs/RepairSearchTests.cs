@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Studies;

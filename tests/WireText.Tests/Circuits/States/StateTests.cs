@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
+using WireText.Testing;
 using WireText.Tests.Electrical;
 
 namespace WireText.Tests.Circuits.States;
@@ -24,8 +25,8 @@ public class StateTests
     {
         var open = State.Open(Circuit);
 
-        Assert.All(Circuit.Controls.Where(control => !control.IsPlug), control => Assert.Null(open[control.Index]));
-        Assert.All(
+        Every.Item(Circuit.Controls.Where(control => !control.IsPlug), control => Assert.Null(open[control.Index]));
+        Every.Item(
             Circuit.Controls.Where(control => control.IsPlug),
             control => Assert.Equal(control.Rest, open[control.Index])
         );
@@ -67,8 +68,8 @@ public class StateTests
     }
 
     [Fact]
-    public void CompareTo_AStateWithAPosition_PutsAnyFirst() =>
-        Assert.True(State.Open(Circuit).CompareTo(State.Rest(Circuit)) < 0);
+    public void Compare_WithAStateThatHasAPosition_PutsAnyFirst() =>
+        Assert.True(State.Compare(State.Open(Circuit), State.Rest(Circuit)) < 0);
 
     [Theory]
     [InlineData("sel=2", "2")]

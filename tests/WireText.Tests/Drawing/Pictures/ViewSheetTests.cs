@@ -3,7 +3,6 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Positions;
 using WireText.Electrical.Studies;
 using WireText.Geometry;
 using WireText.Output;

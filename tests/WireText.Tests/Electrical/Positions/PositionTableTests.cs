@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using WireText.Circuits.States;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
-using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
 using WireText.Testing;

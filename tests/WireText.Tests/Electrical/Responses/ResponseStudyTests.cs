@@ -2,7 +2,6 @@ using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
-using WireText.Electrical.Studies;
 using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Responses;

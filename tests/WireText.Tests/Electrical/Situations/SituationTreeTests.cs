@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CsCheck;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 using WireText.Testing;

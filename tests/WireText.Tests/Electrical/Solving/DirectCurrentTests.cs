@@ -2,7 +2,6 @@ using CsCheck;
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;

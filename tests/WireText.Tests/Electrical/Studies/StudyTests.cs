@@ -1,7 +1,6 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Electrical.Studies;
-using WireText.Testing;
 
 namespace WireText.Tests.Electrical.Studies;
 
