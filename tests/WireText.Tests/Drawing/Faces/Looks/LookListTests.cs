@@ -36,10 +36,7 @@ public class LookListTests
     [Fact]
     public void Kind_ByName_IsKnownToLooksAlone()
     {
-        var name = new Regex(
-            $"\"({string.Join('|', StandardKinds)})\"|StandardParts\\.\\w+Kind",
-            RegexOptions.IgnoreCase
-        );
+        var name = new Regex($"\"({string.Join('|', StandardKinds)})\"|PartKinds\\.\\w+", RegexOptions.IgnoreCase);
         var drawing = Repository.PathOf("src", "WireText", "Drawing");
         var looks = Path.Combine(drawing, "Faces", "Looks");
 
