@@ -5,7 +5,7 @@ namespace WireText.Circuits;
 /// <summary>How much one circuit may hold. What is larger was made by a program, or by mistake.</summary>
 public static class CircuitLimits
 {
-    /// <summary>Parts and splices. A hundred times the largest harness that anybody solders (assumed); such a file still binds at once.</summary>
+    /// <summary>Parts and splices. Chosen: far more than a harness that anybody solders.</summary>
     public const int MaxParts = 10_000;
 
     /// <summary>Stretches of wire: ten for each part.</summary>
