@@ -28,6 +28,9 @@ internal static class LayoutScale
 
     public const double StrippedShare = Tokens.StrippedShare;
 
+    /// <summary>How far from the rim of a surface a joint may sit.</summary>
+    public const double RimDepth = 6.6;
+
     /// <summary>The least distance of two solder joints on one surface.</summary>
     public const double LandingDistance = 3;
 

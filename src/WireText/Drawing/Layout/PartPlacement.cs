@@ -10,7 +10,3 @@ internal sealed record PartPlacement(Wiring Wiring, Pose[] Poses, bool[] IsFound
 {
     public Point OnPage(int terminal) => Poses[Wiring.Terminals[terminal].Part].OnPage(Wiring.Own(terminal));
 }
-
-/// <summary>A placement with a box for the outside label of each part that has one. No two boxes, bodies or lugs touch.</summary>
-/// <param name="Labels">By the index of the part; null when it has no outside label.</param>
-internal sealed record LabelledPlacement(PartPlacement Placement, Box?[] Labels);

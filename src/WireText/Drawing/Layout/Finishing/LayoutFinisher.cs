@@ -86,7 +86,7 @@ internal static class LayoutFinisher
         var parts = wiring.Parts.Select(
             (part, i) => new PlacedPart(part, poses[i].At, poses[i].Turn, labelled.Labels[i])
         );
-        var extent = LatticeBuilder.ExtentOf(labelled);
+        var extent = labelled.Extent();
         foreach (var wire in wires.Concat(braids.SelectMany(braid => braid.Tails)))
         {
             for (var i = 0; i + 1 < wire.Points.Length; i++)

@@ -1,0 +1,61 @@
+using WireText.Geometry;
+
+namespace WireText.Drawing.Layout.Routing;
+
+/// <summary>Finds the nodes on which wires may be soldered to a surface: on its rim, clear of lugs and words.</summary>
+internal sealed class SurfaceLandings(LatticeDraft draft)
+{
+    /// <returns>Empty for a lug.</returns>
+    public int[] Of(int terminal)
+    {
+        var (part, index, isSurface) = draft.Wiring.Terminals[terminal];
+        if (!isSurface)
+        {
+            return [];
+        }
+
+        var shape = draft.PoseOf(part).OnPage(draft.Wiring.Parts[part].Surfaces[index].Shape);
+        var bounds = shape.Bounds;
+        var inset = Math.Min(LayoutScale.Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
+        var found = new List<int>();
+        draft.Frame.Visit(
+            bounds,
+            (node, at) =>
+            {
+                var depth = shape.Depth(at);
+                var isOnRim = depth >= inset - 1e-6 && depth <= LayoutScale.RimDepth;
+                if (isOnRim && IsLandable(node, part) && !IsNearLug(part, at))
+                {
+                    found.Add(node);
+                }
+            }
+        );
+        return [.. found];
+    }
+
+    private bool IsLandable(int node, int part)
+    {
+        ref readonly var at = ref draft.Nodes[node];
+        return !draft.StaysClosed[node] && (at.Zone == 0 ? at.Access != 0 : at.Zone == part + 1);
+    }
+
+    /// <summary>True where a joint would seem to lie on a lug of the part, or of what lies on the part.</summary>
+    private bool IsNearLug(int part, Point at)
+    {
+        var terminals = draft.Wiring.Terminals;
+        for (var t = 0; t < terminals.Length; t++)
+        {
+            var isThere = terminals[t].Part == part || draft.Host[t] == part;
+            if (
+                isThere
+                && !terminals[t].IsSurface
+                && Point.Distance(draft.Labelled.Placement.OnPage(t), at) < LayoutScale.LandingDistance
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
