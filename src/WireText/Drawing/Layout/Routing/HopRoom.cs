@@ -1,10 +1,28 @@
 namespace WireText.Drawing.Layout.Routing;
 
-/// <summary>Finds crossings at which neither wire could hop, because each has a corner or an end on the next node.</summary>
+/// <summary>Crossings at which neither wire could hop, because each has a corner or an end on the next node.</summary>
 internal static class HopRoom
 {
+    /// <summary>Leads wires off such crossings, where another legal way exists.</summary>
+    public static void Make(RoutingTable table)
+    {
+        foreach (var wire in table.Order)
+        {
+            if (
+                table.Routes[wire] is { } old
+                && FirstWithout(table.Lattice, table.Congestion, old) is >= 0 and var node
+            )
+            {
+                table.TakeOut(wire);
+                var found = table.FindNear(wire, table.Settled with { ClosedNode = node });
+                var isBetter = found is not null && FirstWithout(table.Lattice, table.Congestion, found) < 0;
+                table.Place(wire, isBetter ? found : old);
+            }
+        }
+    }
+
     /// <summary>The first node of the route at which it crosses another wire and neither has room, or -1.</summary>
-    public static int FirstWithout(Lattice lattice, Congestion congestion, Route route)
+    private static int FirstWithout(Lattice lattice, Congestion congestion, Route route)
     {
         var nodes = route.Nodes;
         for (var i = 1; i + 1 < nodes.Length; i++)
