@@ -93,9 +93,12 @@ internal sealed class CloseUp
     private static CloseUp Build(Scene scene, PlacedFace part)
     {
         var cut = new CloseUpCut(scene, part);
-        var inner = new Size(cut.Region.Width * Tokens.CloseUpScale, cut.Region.Height * Tokens.CloseUpScale);
         var larger = new Scene(scene.Circuit, [cut.Face], cut.Layout, scene.Options with { Findings = [] });
-        return new CloseUp(larger, cut.Ways, inner);
+        return new CloseUp(
+            larger,
+            cut.Ways,
+            new Size(cut.Region.Width * Tokens.CloseUpScale, cut.Region.Height * Tokens.CloseUpScale)
+        );
     }
 
     /// <summary>The close-up with its upper left corner at a point of the page.</summary>

@@ -157,11 +157,11 @@ internal sealed class LugLabels
     /// <summary>What a label belongs to: a lug, or a lead or tab from the edge of the body on; on a pot's board the lug alone.</summary>
     private Box StemOf(FaceLug lug)
     {
-        var at = part.OnPage(lug.At);
+        var tip = part.OnPage(lug.At);
         var isOnBoard = lug.Look == LugLook.Tab && part.Face.Layout.Body.Length > 1;
         return lug.Look == LugLook.Riveted || isOnBoard
-            ? Box.Spanning(at, at)
-            : Box.Spanning(part.OnPage(part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), at);
+            ? Box.Spanning(tip, tip)
+            : Box.Spanning(part.OnPage(part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), tip);
     }
 
     private Candidate[] CandidatesOf(int lug)

@@ -24,10 +24,10 @@ internal sealed class WirePainter(Scene scene)
     {
         var painter = new WirePainter(scene);
         painter.Collect();
-        var bulges = painter.strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
+        var crossings = painter.strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
         return (
-            Array.Exists(bulges, bulge => bulge != HopBulge.None),
-            Array.Exists(bulges, bulge => bulge == HopBulge.None)
+            Array.Exists(crossings, bulge => bulge != HopBulge.None),
+            Array.Exists(crossings, bulge => bulge == HopBulge.None)
         );
     }
 

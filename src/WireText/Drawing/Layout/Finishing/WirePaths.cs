@@ -11,7 +11,7 @@ internal sealed class WirePaths
     private readonly Lattice lattice;
     private readonly Dictionary<(int, int), int> stubUse = [];
     private readonly HashSet<int> braidedCores;
-    private readonly List<Run> runs = [];
+    private readonly List<Run> allRuns = [];
     private readonly List<(Run, double)> wishes = [];
 
     private WirePaths(Lattice lattice)
@@ -38,7 +38,7 @@ internal sealed class WirePaths
         }
 
         var drafts = all.Select((wire, i) => paths.DraftOf(i, wire.Item1, wire.Item2, wire.Item3)).ToArray();
-        Nudger.Nudge(paths.runs, paths.wishes, routed.Lattice.Labelled);
+        Nudger.Nudge(paths.allRuns, paths.wishes, routed.Lattice.Labelled);
         return [.. drafts.Select(draft => draft is null ? [] : paths.PointsOf(draft))];
     }
 
@@ -70,7 +70,7 @@ internal sealed class WirePaths
         FixCore(wire, runs);
         WishAtStart(route, request, runs);
         WishAtEnd(route, request, runs);
-        this.runs.AddRange(runs);
+        allRuns.AddRange(runs);
         return new Draft(route, request, runs, request.From != from);
     }
 

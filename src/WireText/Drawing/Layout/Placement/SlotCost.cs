@@ -70,20 +70,14 @@ internal sealed class SlotCost
             return (lug, lug);
         }
 
-        var step = wiring.Parts[part].Lugs[index].Exits[0].Turned(turn) switch
-        {
-            Side.North => new Point(0, -Away),
-            Side.East => new Point(Away, 0),
-            Side.South => new Point(0, Away),
-            _ => new Point(-Away, 0),
-        };
+        var step = wiring.Parts[part].Lugs[index].Exits[0].Turned(turn).Towards(Away);
         return (lug, lug + step);
     }
 
     /// <summary>What joins two big parts, directly or through a small part between them.</summary>
     public static Link[] LinksOf(Wiring wiring)
     {
-        var links = new List<Link>();
+        var found = new List<Link>();
         var throughSmall = new List<int>[wiring.Parts.Length];
         foreach (var connection in wiring.Connections.Where(c => c.CanRoute))
         {
@@ -91,7 +85,7 @@ internal sealed class SlotCost
             var (isSmallA, isSmallB) = (IsSmall(wiring, a), IsSmall(wiring, b));
             if (!isSmallA && !isSmallB)
             {
-                links.Add(new Link(a, connection.From, b, connection.To));
+                found.Add(new Link(a, connection.From, b, connection.To));
             }
             else if (isSmallA != isSmallB)
             {
@@ -100,15 +94,17 @@ internal sealed class SlotCost
             }
         }
 
-        foreach (var ends in throughSmall.Where(ends => ends is not null))
+        foreach (var joined in throughSmall.Where(joined => joined is not null))
         {
-            for (var i = 1; i < ends.Count; i++)
+            for (var i = 1; i < joined.Count; i++)
             {
-                links.Add(new Link(wiring.Terminals[ends[0]].Part, ends[0], wiring.Terminals[ends[i]].Part, ends[i]));
+                found.Add(
+                    new Link(wiring.Terminals[joined[0]].Part, joined[0], wiring.Terminals[joined[i]].Part, joined[i])
+                );
             }
         }
 
-        return [.. links.Where(link => link.PartA != link.PartB)];
+        return [.. found.Where(link => link.PartA != link.PartB)];
     }
 
     private static bool IsSmall(Wiring wiring, int part) => wiring.Parts[part].Zone == LayoutZone.Small;

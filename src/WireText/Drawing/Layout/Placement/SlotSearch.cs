@@ -47,9 +47,8 @@ internal sealed class SlotSearch
         var template = Template(wiring, start.ExtraColumns);
         if (template.Sum(row => row.Length) > MostSearched)
         {
-            int[] parts = [.. template.SelectMany(row => row)];
             return SlotSpread.Arrange(
-                parts,
+                [.. template.SelectMany(row => row)],
                 [.. SlotCost.LinksOf(wiring).Select(link => (link.PartA, link.PartB))],
                 wiring.Parts.Length
             );
@@ -69,8 +68,8 @@ internal sealed class SlotSearch
             .Concat(Zone(wiring, LayoutZone.Jack))
             .ToArray();
         var all = pickups.Length + rest.Length;
-        var columns = Math.Max(1, Math.Max(3, (int)Math.Ceiling(Math.Sqrt(1.5 * all))) + extraColumns);
-        return [.. pickups.Chunk(columns), .. rest.Chunk(columns)];
+        var width = Math.Max(1, Math.Max(3, (int)Math.Ceiling(Math.Sqrt(1.5 * all))) + extraColumns);
+        return [.. pickups.Chunk(width), .. rest.Chunk(width)];
     }
 
     private static int[] Zone(Wiring wiring, LayoutZone zone) =>
@@ -135,11 +134,11 @@ internal sealed class SlotSearch
                 {
                     Swap(a, b);
                     trialsLeft--;
-                    var cost = Cost(best.Cost);
+                    var tried = Cost(best.Cost);
                     Swap(a, b);
-                    if (cost < best.Cost)
+                    if (tried < best.Cost)
                     {
-                        best = (cost, a, b, -1);
+                        best = (tried, a, b, -1);
                     }
                 }
             }
@@ -155,10 +154,10 @@ internal sealed class SlotSearch
             {
                 turns[part] = turn;
                 trialsLeft--;
-                var cost = Cost(best.Cost);
-                if (cost < best.Cost)
+                var tried = Cost(best.Cost);
+                if (tried < best.Cost)
                 {
-                    best = (cost, part, -1, turn);
+                    best = (tried, part, -1, turn);
                 }
             }
 

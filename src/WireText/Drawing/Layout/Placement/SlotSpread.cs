@@ -22,14 +22,14 @@ internal sealed class SlotSpread
         columns = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(parts.Length)));
         cells = new int[columns * ((parts.Length + columns - 1) / columns)];
         cellOf = new int[partCount];
-        var joined = new List<int>[partCount];
+        var others = new List<int>[partCount];
         foreach (var (a, b) in links)
         {
-            (joined[a] ??= []).Add(b);
-            (joined[b] ??= []).Add(a);
+            (others[a] ??= []).Add(b);
+            (others[b] ??= []).Add(a);
         }
 
-        this.joined = [.. joined.Select(others => others is null ? [] : others.ToArray())];
+        joined = [.. others.Select(some => some is null ? [] : some.ToArray())];
     }
 
     /// <param name="parts">The parts to arrange, in their usual order.</param>

@@ -1,5 +1,3 @@
-using WireText.Geometry;
-
 namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>Lays the lattice over a labelled placement: which node belongs to what, and what a step onto it costs.</summary>
