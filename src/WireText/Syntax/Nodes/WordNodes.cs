@@ -6,6 +6,9 @@ namespace WireText.Syntax.Nodes;
 /// <summary>A run of characters without blanks: a name, a model, a value, a colour, a keyword.</summary>
 public sealed record WordSyntax(string Text, SourceLocation Location) : SyntaxNode(Location)
 {
+    /// <summary>True when it is that word, in upper or lower case.</summary>
+    public bool Is(string word) => string.Equals(Text, word, StringComparison.OrdinalIgnoreCase);
+
     /// <summary>Some of its characters as a word of their own.</summary>
     public WordSyntax Part(int start, int end) => new(Text[start..end], Location.Within(start, end));
 }

@@ -6,9 +6,6 @@ namespace WireText.Syntax.Parsing;
 /// <summary>What an <c>expect</c> claims.</summary>
 internal static class ClaimParsers
 {
-    /// <summary>How deep brackets may stand in brackets.</summary>
-    public const int MaxDepth = 32;
-
     /// <summary>A longer claim is not repeated in a message; in UTF-16 units.</summary>
     private const int LongestShown = 80;
 
@@ -119,7 +116,7 @@ internal static class ClaimParsers
             }
 
             // The coil behind it is read aside, so that nothing it lacks is noted on this line.
-            var aside = new LineReading(line.Reading.Content, line.Reading.HasMarks);
+            var aside = line.Reading.Aside();
             var next = Coil(LineInput.At(aside, word.Span.End));
             var last = others.Last().Span;
             var (start, end) = (first.Span.Start, next.WasSuccessful ? next.Value.Span.End : word.Span.End);

@@ -5,24 +5,29 @@ namespace WireText.Syntax.Parsing;
 /// <summary>The words that a line can start with.</summary>
 public static class Keywords
 {
+    internal const string Arrange = "arrange";
+    internal const string Define = "define";
+    internal const string Expect = "expect";
+    internal const string Splice = "splice";
+
     /// <summary>The statements other than parts, by how often a file has them.</summary>
     public static ImmutableArray<string> Statements { get; } =
     [
         "wire",
         "cable",
-        "splice",
+        Splice,
         "touch",
-        "expect",
+        Expect,
         "positions",
         "rest",
-        "arrange",
+        Arrange,
         "place",
         "circuit",
         "note",
         "finish",
         "load",
         "allow",
-        "define",
+        Define,
         "include",
         "base",
         "lift",

@@ -1,3 +1,4 @@
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Syntax.Parsing;
@@ -7,18 +8,28 @@ namespace WireText.Syntax.Parsing;
 /// Sprache's own error names one branch. A line is best explained by everything that could have stood at the furthest
 /// place that was reached, so each primitive notes here what it looked for and did not find.
 /// </remarks>
-internal sealed class LineReading(SourceLocation content, bool hasMarks)
+internal sealed class LineReading
 {
     private readonly List<string> expected = [];
     private int furthest = -1;
 
-    public string Source => content.Source.Content;
+    private LineReading(SourceLocation content, bool hasMarks)
+    {
+        Content = content;
+        HasMarks = hasMarks;
+        var first = WordAt(content.Span.Start);
+        FirstWord = new WordSyntax(first.Text, first);
+    }
+
+    public string Source => Content.Source.Content;
 
     /// <summary>From the first word to the last, without blanks and comment around them.</summary>
-    public SourceLocation Content => content;
+    public SourceLocation Content { get; }
 
     /// <summary>True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</summary>
-    public bool HasMarks => hasMarks;
+    public bool HasMarks { get; }
+
+    public WordSyntax FirstWord { get; }
 
     /// <summary>What could have stood at the furthest place, in the order in which it was looked for.</summary>
     public IReadOnlyList<string> Expected => expected;
@@ -32,11 +43,24 @@ internal sealed class LineReading(SourceLocation content, bool hasMarks)
     /// <summary>The wrong text at the furthest place; empty when the line ended too soon.</summary>
     public SourceLocation Wrong { get; private set; }
 
+    /// <summary>The reading of a line that says something by itself.</summary>
+    public static LineReading OfStatement(SourceLocation content)
+    {
+        var reading = OfBlockLine(content);
+        return reading.FirstWord.Is(Keywords.Expect) ? new LineReading(content, hasMarks: true) : reading;
+    }
+
+    /// <summary>The reading of a line under <c>arrange</c> or <c>define</c>.</summary>
+    public static LineReading OfBlockLine(SourceLocation content) => new(content, hasMarks: false);
+
+    /// <summary>Another reading of the same line, so that nothing is noted on this one.</summary>
+    public LineReading Aside() => new(Content, HasMarks);
+
     /// <summary>The word that starts at a position; empty at the end of the line.</summary>
     public SourceLocation WordAt(int position) =>
-        content with
+        Content with
         {
-            Span = TextSpan.FromBounds(position, LineScan.WordEnd(Source, position, content.Span.End, hasMarks)),
+            Span = TextSpan.FromBounds(position, LineScan.WordEnd(Source, position, Content.Span.End, HasMarks)),
         };
 
     /// <summary>Notes what was looked for at a position and not found.</summary>

@@ -57,7 +57,7 @@ internal static class StatementParsers
             from pairs in WordParsers.Pair("a control with its position, such as sel=neck").AtLeastOnce()
             from line in WordParsers.WholeLine
             select new RestSyntax([.. pairs], line),
-        ["arrange"] = from line in WordParsers.WholeLine select new ArrangeSyntax([], line),
+        [Keywords.Arrange] = from line in WordParsers.WholeLine select new ArrangeSyntax([], line),
         ["replace"] =
             from name in WordParsers.Name("the name of a part")
             from arguments in Argument.Many()
@@ -65,7 +65,7 @@ internal static class StatementParsers
             select new ReplaceSyntax(name, [.. arguments], line),
         ["wire"] = Wire(),
         ["cable"] = Cable(),
-        ["splice"] = Splice(),
+        [Keywords.Splice] = Splice(),
         ["touch"] =
             from first in WordParsers.Lug("a lug")
             from others in WordParsers.Lug("another lug that it touches").AtLeastOnce()
@@ -77,7 +77,7 @@ internal static class StatementParsers
             from line in WordParsers.WholeLine
             select new PositionsSyntax(control, [.. names], line),
         ["place"] = Place(),
-        ["expect"] = Expect(),
+        [Keywords.Expect] = Expect(),
         ["allow"] =
             from check in WordParsers.Identifier("the name of a check")
             from at in After("at", WordParsers.Lug("a lug or a part")).Optional()
@@ -90,7 +90,7 @@ internal static class StatementParsers
             from line in WordParsers.WholeLine
             select new LiftSyntax(lug, to.GetOrDefault(), line),
         ["drop"] = Drop(),
-        ["define"] =
+        [Keywords.Define] =
             from kind in WordParsers.Identifier("a kind of part, such as switch")
             from model in WordParsers.Identifier("a name for the model")
             from remark in WordParsers.Text.Optional()

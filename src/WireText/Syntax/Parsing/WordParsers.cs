@@ -97,6 +97,9 @@ internal static class WordParsers
         return Result.Failure<bool>(input, "the end of the line", []);
     };
 
+    /// <summary>A parser that must take all of the line.</summary>
+    public static Parser<T> ToTheEnd<T>(Parser<T> parser) => from node in parser from end in End select node;
+
     /// <summary>True for a word without a sign that another form of word has.</summary>
     public static bool IsPlain(string text) =>
         text.IndexOfAny(['=', '"', ',', ':', '(', ')']) < 0 && !Names.IsConnective(text) && text != ".";
