@@ -96,11 +96,10 @@ internal sealed record DrawnBraid(
     ImmutableArray<DrawnPath> Tails
 );
 
-/// <param name="Name">For reports: <c>tag:a--b</c>, <c>name:sel</c>, <c>label:sel.A1</c>.</param>
+/// <param name="Thing">What it is, for reports.</param>
 /// <param name="Part">The part that it belongs to, or null.</param>
 /// <param name="Wire">The wire that it is the tag of, or null.</param>
-/// <param name="IsFinding">True for the number of a finding, which may lie on the body that it marks.</param>
-internal sealed record DrawnLabel(string Name, string? Part, string? Wire, bool IsFinding, Frame Bounds);
+internal sealed record DrawnLabel(DrawnThing Thing, string? Part, string? Wire, Frame Bounds);
 
 /// <summary>The text is no drawing that can be measured.</summary>
 internal sealed class UnreadablePictureException : Exception

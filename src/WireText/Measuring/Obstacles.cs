@@ -42,7 +42,7 @@ internal sealed class Obstacles
         }
     }
 
-    public static IEnumerable<OffendingPair> Overlaps(DrawnPicture picture, StrandMap map)
+    public static IEnumerable<PictureFault> Overlaps(DrawnPicture picture, StrandMap map)
     {
         var obstacles = new Obstacles(picture, map);
         obstacles.Collect(picture);
@@ -53,26 +53,17 @@ internal sealed class Obstacles
     {
         foreach (var label in picture.Labels)
         {
-            Add(
-                new Obstacle(
-                    Kind.Label,
-                    label.Name,
-                    label.Part,
-                    label.Wire,
-                    new Shape.Rectangle(label.Bounds),
-                    label.IsFinding
-                )
-            );
+            Add(new Obstacle(Kind.Label, label.Thing, label.Part, label.Wire, new Shape.Rectangle(label.Bounds)));
         }
 
         foreach (var body in picture.Bodies)
         {
-            Add(new Obstacle(Kind.Body, Measuring.Pairs.Part(body.Part), body.Part, null, body.Shape, false));
+            Add(new Obstacle(Kind.Body, new DrawnThing(ThingKind.Part, body.Part), body.Part, null, body.Shape));
         }
 
         foreach (var lug in picture.Lugs)
         {
-            Add(new Obstacle(Kind.Lug, Measuring.Pairs.Lug(lug.Name), lug.Part, null, lug.Eyelet, false));
+            Add(new Obstacle(Kind.Lug, new DrawnThing(ThingKind.Lug, lug.Name), lug.Part, null, lug.Eyelet));
         }
 
         var onSurfaces = picture
@@ -81,8 +72,8 @@ internal sealed class Obstacles
             .ToHashSet(StringComparer.Ordinal);
         foreach (var joint in picture.Joints.Where(joint => onSurfaces.Contains(joint.Lug)))
         {
-            var part = partOfLug[joint.Lug];
-            Add(new Obstacle(Kind.Lug, $"joint:{joint.Lug}:{joint.Wire}", part, joint.Wire, joint.Blob, false));
+            var thing = new DrawnThing(ThingKind.Joint, $"{joint.Lug}:{joint.Wire}");
+            Add(new Obstacle(Kind.Lug, thing, partOfLug[joint.Lug], joint.Wire, joint.Blob));
         }
 
         foreach (var strand in map.Strands)
@@ -90,7 +81,7 @@ internal sealed class Obstacles
             foreach (var hop in strand.Path.Hops)
             {
                 var shape = new Shape.Rectangle(hop.Bounds);
-                Add(new Obstacle(Kind.Hop, Measuring.Pairs.Hop(strand.Wire), null, strand.Wire, shape, false));
+                Add(new Obstacle(Kind.Hop, new DrawnThing(ThingKind.Hop, strand.Wire), null, strand.Wire, shape));
             }
         }
     }
@@ -101,7 +92,7 @@ internal sealed class Obstacles
         all.Add(obstacle);
     }
 
-    private IEnumerable<OffendingPair> Pairs()
+    private IEnumerable<PictureFault> Pairs()
     {
         for (var i = 0; i < all.Count; i++)
         {
@@ -109,16 +100,19 @@ internal sealed class Obstacles
             {
                 if (MustKeepApart(all[i], all[j]) && Touching.Overlap(all[i].Shape, all[j].Shape))
                 {
-                    yield return Measuring.Pairs.Of(all[i].Name, all[j].Name);
+                    yield return Overlap(all[i].Thing, all[j].Thing);
                 }
             }
 
             foreach (var wire in WiresUnder(all[i]))
             {
-                yield return Measuring.Pairs.Of(all[i].Name, Measuring.Pairs.Wire(wire));
+                yield return Overlap(all[i].Thing, new DrawnThing(ThingKind.Wire, wire));
             }
         }
     }
+
+    private static PictureFault Overlap(DrawnThing one, DrawnThing two) =>
+        PictureFault.OfPair(FaultKind.LabelOverlap, one, two);
 
     private bool MustKeepApart(Obstacle one, Obstacle two)
     {
@@ -129,14 +123,14 @@ internal sealed class Obstacles
 
         return (one.Kind, two.Kind) switch
         {
-            (Kind.Label, Kind.Body) => !one.IsFinding
+            (Kind.Label, Kind.Body) => one.Thing.Kind != ThingKind.Finding // its number may lie on the body that it marks
                 && one.Part != two.Part
                 && !EndsOn(one.Wire, two.Part)
                 && !LiesOn(one, two),
             (Kind.Body, Kind.Body) => one.Part != two.Part && !LiesOn(one, two) && !LiesOn(two, one),
             (Kind.Body, Kind.Lug) => one.Part != two.Part && !LiesOn(two, one),
             (Kind.Body, Kind.Hop) => !partsOfWire[two.Wire!].Contains(one.Part!),
-            (Kind.Lug, Kind.Lug) => one.Name != two.Name,
+            (Kind.Lug, Kind.Lug) => one.Thing != two.Thing,
             (Kind.Hop, Kind.Hop) => one.Wire != two.Wire,
             _ => true,
         };
@@ -187,7 +181,7 @@ internal sealed class Obstacles
 
     /// <param name="Part">The part that it belongs to, or null.</param>
     /// <param name="Wire">The wire that it belongs to, or null.</param>
-    private sealed record Obstacle(Kind Kind, string Name, string? Part, string? Wire, Shape Shape, bool IsFinding);
+    private sealed record Obstacle(Kind Kind, DrawnThing Thing, string? Part, string? Wire, Shape Shape);
 }
 
 /// <summary>Whether two shapes share more than a hair of the page.</summary>

@@ -7,9 +7,6 @@ namespace WireText.Measuring;
 /// <param name="To">As <paramref name="From"/>.</param>
 public sealed record ExpectedWire(string Id, string? From, string? To);
 
-/// <summary>Two things that must keep apart and do not, named by what they are: <c>wire:a--b</c>, <c>part:sel</c>, <c>lug:sel.A1</c>, <c>tag:a--b</c>.</summary>
-public readonly record struct OffendingPair(string First, string Second);
-
 /// <summary>
 /// What a finished drawing is like, read from the drawing alone. Lengths in millimetres; every list is in ordinal order.
 /// </summary>
@@ -24,38 +21,8 @@ public sealed record PictureMeasure
 
     public int WiresInPicture { get; init; }
 
-    /// <summary>Wires that the circuit asks for and the picture does not show, or shows without a path.</summary>
-    public ImmutableArray<string> MissingWires { get; init; } = [];
-
-    /// <summary>Wires that the picture shows and the circuit does not ask for, or shows more than once.</summary>
-    public ImmutableArray<string> ExtraWires { get; init; } = [];
-
-    /// <summary>Wires whose path does not end on the lugs or surfaces that it should join.</summary>
-    public ImmutableArray<string> WrongEnds { get; init; } = [];
-
-    /// <summary>Wires that run on one another: over 0.6 pitch of length, parallel and less than 0.15 pitch apart.</summary>
-    public ImmutableArray<OffendingPair> Overlaps { get; init; } = [];
-
-    /// <summary>Wires that run over 0.6 pitch less than 0.5 pitch apart, away from their crossings, and do not overlap.</summary>
-    public ImmutableArray<OffendingPair> Crowding { get; init; } = [];
-
-    /// <summary>A wire and the part inside whose outline it runs over 0.4 pitch. The way to its own inner lug or surface is excused.</summary>
-    public ImmutableArray<OffendingPair> ThroughBodies { get; init; } = [];
-
-    /// <summary>A wire and a lug that is not its end, less than 0.7 pitch from the wire's centre line.</summary>
-    public ImmutableArray<OffendingPair> FalseJoints { get; init; } = [];
-
-    /// <summary>Any two of label, body that is not its own, lug, other wire and hop that lie on one another.</summary>
-    public ImmutableArray<OffendingPair> LabelOverlaps { get; init; } = [];
-
-    /// <summary>Wire tags that do not touch their own wire.</summary>
-    public ImmutableArray<string> StrayTags { get; init; } = [];
-
-    /// <summary>Texts, parts and wires that are not wholly on the page.</summary>
-    public ImmutableArray<string> OutsidePage { get; init; } = [];
-
-    /// <summary>Wires with a hop less than 1.3 pitch from one of their own corners; a wire is named once for each.</summary>
-    public ImmutableArray<string> CrampedHops { get; init; } = [];
+    /// <summary>What no drawing may have: kind by kind, each in the ordinal order of the names concerned.</summary>
+    public ImmutableArray<PictureFault> Faults { get; init; } = [];
 
     /// <summary>Wires whose insulation has a stated colour, so that its code should stand on them.</summary>
     public int TagsWanted { get; init; }
@@ -94,22 +61,11 @@ public sealed record PictureMeasure
     /// <summary>For comparing two legal drawings: length + 60 a bend + 160 a crossing, in tenths of a pitch; less is better.</summary>
     public double Score => (Length * 5) + (60 * Bends) + (160 * Crossings);
 
-    /// <summary>The number of things that no drawing may have; 0 in a legal one.</summary>
-    public int HardFaults =>
-        MissingWires.Length
-        + ExtraWires.Length
-        + WrongEnds.Length
-        + Overlaps.Length
-        + Crowding.Length
-        + ThroughBodies.Length
-        + FalseJoints.Length
-        + LabelOverlaps.Length
-        + StrayTags.Length
-        + OutsidePage.Length
-        + CrampedHops.Length;
+    /// <summary>True when it could be measured and has no fault.</summary>
+    public bool IsClean => Error is null && Faults.IsEmpty;
 
-    /// <summary>True when it could be measured and has no hard fault.</summary>
-    public bool IsClean => Error is null && HardFaults == 0;
+    /// <summary>The faults of one kind.</summary>
+    public IEnumerable<PictureFault> FaultsOf(FaultKind kind) => Faults.Where(fault => fault.Kind == kind);
 
     /// <summary>The measure as JSON, indented, in a fixed order; numbers to three decimals.</summary>
     public string ToJson() => PictureMeasureJson.Write(this);

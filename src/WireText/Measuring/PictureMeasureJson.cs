@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -57,21 +56,57 @@ internal static class PictureMeasureJson
 
     private static void WriteFaults(Utf8JsonWriter json, PictureMeasure measure)
     {
-        json.WriteNumber("hardFaults", measure.HardFaults);
+        json.WriteNumber("hardFaults", measure.Faults.Length);
         json.WriteStartObject("faults");
-        WriteNames(json, "missingWires", measure.MissingWires);
-        WriteNames(json, "extraWires", measure.ExtraWires);
-        WriteNames(json, "wrongEnds", measure.WrongEnds);
-        WritePairs(json, "overlaps", measure.Overlaps);
-        WritePairs(json, "crowding", measure.Crowding);
-        WritePairs(json, "throughBodies", measure.ThroughBodies);
-        WritePairs(json, "falseJoints", measure.FalseJoints);
-        WritePairs(json, "labelOverlaps", measure.LabelOverlaps);
-        WriteNames(json, "strayTags", measure.StrayTags);
-        WriteNames(json, "outsidePage", measure.OutsidePage);
-        WriteNames(json, "crampedHops", measure.CrampedHops);
+        foreach (var kind in Enum.GetValues<FaultKind>())
+        {
+            json.WriteStartArray(KeyOf(kind));
+            foreach (var fault in measure.FaultsOf(kind))
+            {
+                WriteFault(json, fault);
+            }
+
+            json.WriteEndArray();
+        }
+
         json.WriteEndObject();
     }
+
+    private static string KeyOf(FaultKind kind) =>
+        kind switch
+        {
+            FaultKind.MissingWire => "missingWires",
+            FaultKind.ExtraWire => "extraWires",
+            FaultKind.WrongEnd => "wrongEnds",
+            FaultKind.Overlap => "overlaps",
+            FaultKind.Crowding => "crowding",
+            FaultKind.ThroughBody => "throughBodies",
+            FaultKind.FalseJoint => "falseJoints",
+            FaultKind.LabelOverlap => "labelOverlaps",
+            FaultKind.StrayTag => "strayTags",
+            FaultKind.OutsidePage => "outsidePage",
+            FaultKind.CrampedHop => "crampedHops",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "it has no key"),
+        };
+
+    /// <summary>A pair as two names; a wire, where only wires can be at fault, by its id alone.</summary>
+    private static void WriteFault(Utf8JsonWriter json, PictureFault fault)
+    {
+        if (fault.Second is { } second)
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(fault.First.ToString());
+            json.WriteStringValue(second.ToString());
+            json.WriteEndArray();
+        }
+        else
+        {
+            json.WriteStringValue(IsOfWiresAlone(fault.Kind) ? fault.First.Id : fault.First.ToString());
+        }
+    }
+
+    private static bool IsOfWiresAlone(FaultKind kind) =>
+        kind is FaultKind.MissingWire or FaultKind.ExtraWire or FaultKind.WrongEnd or FaultKind.CrampedHop;
 
     private static void WriteQuality(Utf8JsonWriter json, PictureMeasure measure)
     {
@@ -96,29 +131,4 @@ internal static class PictureMeasureJson
 
     private static void WriteNumber(Utf8JsonWriter json, string name, double value) =>
         json.WriteNumber(name, Math.Round(value, 3, MidpointRounding.AwayFromZero));
-
-    private static void WriteNames(Utf8JsonWriter json, string name, ImmutableArray<string> values)
-    {
-        json.WriteStartArray(name);
-        foreach (var value in values)
-        {
-            json.WriteStringValue(value);
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WritePairs(Utf8JsonWriter json, string name, ImmutableArray<OffendingPair> pairs)
-    {
-        json.WriteStartArray(name);
-        foreach (var pair in pairs)
-        {
-            json.WriteStartArray();
-            json.WriteStringValue(pair.First);
-            json.WriteStringValue(pair.Second);
-            json.WriteEndArray();
-        }
-
-        json.WriteEndArray();
-    }
 }

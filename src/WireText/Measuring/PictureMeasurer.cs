@@ -34,17 +34,19 @@ public static class PictureMeasurer
         {
             WiresInSource = source?.Count,
             WiresInPicture = roll.Drawn.Length,
-            MissingWires = roll.Missing,
-            ExtraWires = roll.Extra,
-            WrongEnds = InOrder(ends.Wrong.Union(roll.Rerouted, StringComparer.Ordinal)),
-            Overlaps = InOrder(pairs.Overlaps),
-            Crowding = InOrder(pairs.Crowding),
-            ThroughBodies = InOrder(WiresAndParts.ThroughBodies(picture, map)),
-            FalseJoints = InOrder(WiresAndParts.FalseJoints(picture, map).Distinct()),
-            LabelOverlaps = InOrder(Obstacles.Overlaps(picture, map)),
-            StrayTags = InOrder(StrayTags(picture, map)),
-            OutsidePage = InOrder(OutsidePage(picture, map)),
-            CrampedHops = InOrder(map.Strands.SelectMany(HopsAndCorners.Cramped)),
+            Faults = InOrder([
+                .. OfWires(FaultKind.MissingWire, roll.Missing),
+                .. OfWires(FaultKind.ExtraWire, roll.Extra),
+                .. OfWires(FaultKind.WrongEnd, ends.Wrong.Union(roll.Rerouted, StringComparer.Ordinal)),
+                .. pairs.Overlaps,
+                .. pairs.Crowding,
+                .. WiresAndParts.ThroughBodies(picture, map),
+                .. WiresAndParts.FalseJoints(picture, map).Distinct(),
+                .. Obstacles.Overlaps(picture, map),
+                .. StrayTags(picture, map),
+                .. OutsidePage(picture, map),
+                .. OfWires(FaultKind.CrampedHop, map.Strands.SelectMany(HopsAndCorners.Cramped)),
+            ]),
             TagsWanted = wanted.Length,
             TagsPlaced = wanted.Count(tagged.Contains),
             Crossings = pairs.Crossings.Count(),
@@ -73,7 +75,10 @@ public static class PictureMeasurer
         return counts;
     }
 
-    private static IEnumerable<string> StrayTags(DrawnPicture picture, StrandMap map)
+    private static IEnumerable<PictureFault> OfWires(FaultKind kind, IEnumerable<string> wires) =>
+        wires.Select(wire => new PictureFault(kind, new DrawnThing(ThingKind.Wire, wire)));
+
+    private static IEnumerable<PictureFault> StrayTags(DrawnPicture picture, StrandMap map)
     {
         foreach (var label in picture.Labels.Where(label => label.Wire is not null))
         {
@@ -84,26 +89,28 @@ public static class PictureMeasurer
                 );
             if (!isOnWire)
             {
-                yield return label.Name;
+                yield return new PictureFault(FaultKind.StrayTag, label.Thing);
             }
         }
     }
 
-    private static IEnumerable<string> OutsidePage(DrawnPicture picture, StrandMap map)
+    private static IEnumerable<PictureFault> OutsidePage(DrawnPicture picture, StrandMap map)
     {
-        var labels = picture.Labels.Select(label => (label.Name, label.Bounds));
-        var parts = picture.Bodies.Select(body => (Name: Pairs.Part(body.Part), body.Shape.Bounds));
-        var lugs = picture.Lugs.Select(lug => (Name: Pairs.Lug(lug.Name), lug.Eyelet.Bounds));
+        var labels = picture.Labels.Select(label => (label.Thing, label.Bounds));
+        var parts = picture.Bodies.Select(body =>
+            (Thing: new DrawnThing(ThingKind.Part, body.Part), body.Shape.Bounds)
+        );
+        var lugs = picture.Lugs.Select(lug => (Thing: new DrawnThing(ThingKind.Lug, lug.Name), lug.Eyelet.Bounds));
         var wires = map.Segments.Select(segment =>
-            (Name: Pairs.Wire(map.Strands[segment.Strand].Wire), segment.Line.Bounds)
+            (Thing: new DrawnThing(ThingKind.Wire, map.Strands[segment.Strand].Wire), segment.Line.Bounds)
         );
         return labels
             .Concat(parts)
             .Concat(lugs)
             .Concat(wires)
             .Where(thing => !picture.Page.Contains(thing.Bounds, Tolerance.Touch))
-            .Select(thing => thing.Name)
-            .Distinct(StringComparer.Ordinal);
+            .Select(thing => new PictureFault(FaultKind.OutsidePage, thing.Thing))
+            .Distinct();
     }
 
     private static Frame ExtentOf(DrawnPicture picture)
@@ -121,13 +128,11 @@ public static class PictureMeasurer
         return all.Count == 0 ? default : all.Aggregate((a, b) => a.With(b));
     }
 
-    private static ImmutableArray<string> InOrder(IEnumerable<string> names) =>
-        [.. names.Order(StringComparer.Ordinal)];
-
-    private static ImmutableArray<OffendingPair> InOrder(IEnumerable<OffendingPair> pairs) =>
+    private static ImmutableArray<PictureFault> InOrder(IEnumerable<PictureFault> faults) =>
         [
-            .. pairs
-                .OrderBy(pair => pair.First, StringComparer.Ordinal)
-                .ThenBy(pair => pair.Second, StringComparer.Ordinal),
+            .. faults
+                .OrderBy(fault => fault.Kind)
+                .ThenBy(fault => fault.First.ToString(), StringComparer.Ordinal)
+                .ThenBy(fault => fault.Second?.ToString(), StringComparer.Ordinal),
         ];
 }

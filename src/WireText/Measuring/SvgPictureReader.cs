@@ -244,7 +244,7 @@ internal sealed class SvgPictureReader
         }
         else if (group.Element.Name == "g" && group.Tag is { Bounds: { } bounds } tag && group.Element.HasClass("tag"))
         {
-            labels.Add(new DrawnLabel($"tag:{tag.Wire}", Part: null, tag.Wire, IsFinding: false, bounds));
+            labels.Add(new DrawnLabel(new DrawnThing(ThingKind.Tag, tag.Wire), Part: null, tag.Wire, bounds));
         }
     }
 
@@ -263,36 +263,30 @@ internal sealed class SvgPictureReader
             return;
         }
 
-        var isFinding = group.Finding is not null;
-        labels.Add(
-            new DrawnLabel(
-                NameOf(group, content),
-                group.Element.Value("data-part") ?? group.Part,
-                Wire: null,
-                isFinding,
-                bounds
-            )
-        );
+        var part = group.Element.Value("data-part") ?? group.Part;
+        labels.Add(new DrawnLabel(ThingOf(group, content), part, Wire: null, bounds));
     }
 
-    private static string NameOf(Group group, string content)
+    private static DrawnThing ThingOf(Group group, string content)
     {
         if (group.Element.HasClass("part-name"))
         {
-            return $"name:{group.Part}";
+            return new DrawnThing(ThingKind.PartName, group.Part ?? "");
         }
 
         if (group.Element.HasClass("part-value"))
         {
-            return $"value:{group.Part}";
+            return new DrawnThing(ThingKind.PartValue, group.Part ?? "");
         }
 
         if (group.Element.HasClass("lug-label"))
         {
-            return $"label:{group.Lug}";
+            return new DrawnThing(ThingKind.LugLabel, group.Lug ?? "");
         }
 
-        return group.Finding is { } finding ? $"finding:{finding}" : $"text:{content}";
+        return group.Finding is { } finding
+            ? new DrawnThing(ThingKind.Finding, finding)
+            : new DrawnThing(ThingKind.Text, content);
     }
 
     private DrawnPicture Result()
@@ -328,9 +322,7 @@ internal sealed class SvgPictureReader
 
     /// <summary>A lug's label belongs to the lug's part, wherever in the file it stands.</summary>
     private DrawnLabel WithPart(DrawnLabel label) =>
-        label.Part is null
-        && label.Name.StartsWith("label:", StringComparison.Ordinal)
-        && lugs.TryGetValue(label.Name["label:".Length..], out var lug)
+        label.Part is null && label.Thing.Kind == ThingKind.LugLabel && lugs.TryGetValue(label.Thing.Id, out var lug)
             ? label with
             {
                 Part = lug.Part,

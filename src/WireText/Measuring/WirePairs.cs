@@ -18,9 +18,11 @@ internal sealed class WirePairs
         this.excuses = excuses;
     }
 
-    public IEnumerable<OffendingPair> Overlaps => Together(lengthOn);
+    public IEnumerable<PictureFault> Overlaps => Together(lengthOn, FaultKind.Overlap);
 
-    public IEnumerable<OffendingPair> Crowding => Together(lengthNear).Except(Together(lengthOn));
+    /// <summary>Those that overlap are not told again.</summary>
+    public IEnumerable<PictureFault> Crowding =>
+        Together(lengthNear, FaultKind.Crowding).Except(Together(lengthOn, FaultKind.Crowding));
 
     /// <summary>The two wires of each crossing point.</summary>
     public IEnumerable<(string First, string Second)> Crossings =>
@@ -129,9 +131,11 @@ internal sealed class WirePairs
         lengths[(along, other)] = lengths.GetValueOrDefault((along, other)) + length;
 
     /// <summary>The pairs that run together for too long, whichever of the two one measures along.</summary>
-    private IEnumerable<OffendingPair> Together(Dictionary<(int, int), double> lengths) =>
+    private IEnumerable<PictureFault> Together(Dictionary<(int, int), double> lengths, FaultKind kind) =>
         from entry in lengths
         let back = lengths.GetValueOrDefault((entry.Key.Item2, entry.Key.Item1))
         where entry.Key.Item1 < entry.Key.Item2 && Math.Min(entry.Value, back) > Pitch.Together
-        select Pairs.Of(Pairs.Wire(map.Strands[entry.Key.Item1].Wire), Pairs.Wire(map.Strands[entry.Key.Item2].Wire));
+        select PictureFault.OfPair(kind, WireOf(entry.Key.Item1), WireOf(entry.Key.Item2));
+
+    private DrawnThing WireOf(int strand) => new(ThingKind.Wire, map.Strands[strand].Wire);
 }

@@ -3,7 +3,7 @@ namespace WireText.Measuring;
 /// <summary>What wires do to the parts: run through a body, pass a lug so near that they seem soldered to it.</summary>
 internal static class WiresAndParts
 {
-    public static IEnumerable<OffendingPair> ThroughBodies(DrawnPicture picture, StrandMap map)
+    public static IEnumerable<PictureFault> ThroughBodies(DrawnPicture picture, StrandMap map)
     {
         var bodies = picture.Bodies.GroupBy(body => body.Part, StringComparer.Ordinal).ToList();
         return bodies
@@ -11,7 +11,7 @@ internal static class WiresAndParts
             .Distinct();
     }
 
-    public static IEnumerable<OffendingPair> FalseJoints(DrawnPicture picture, StrandMap map)
+    public static IEnumerable<PictureFault> FalseJoints(DrawnPicture picture, StrandMap map)
     {
         foreach (var lug in picture.Lugs)
         {
@@ -23,13 +23,17 @@ internal static class WiresAndParts
                     && segment.Line.DistanceTo(lug.Eyelet.Centre) < Pitch.FalseJoint - Tolerance.SamePoint
                 )
                 {
-                    yield return new OffendingPair(Pairs.Wire(strand.Wire), Pairs.Lug(lug.Name));
+                    yield return new PictureFault(
+                        FaultKind.FalseJoint,
+                        new DrawnThing(ThingKind.Wire, strand.Wire),
+                        new DrawnThing(ThingKind.Lug, lug.Name)
+                    );
                 }
             }
         }
     }
 
-    private static IEnumerable<OffendingPair> ThroughBody(
+    private static IEnumerable<PictureFault> ThroughBody(
         DrawnPicture picture,
         StrandMap map,
         string part,
@@ -47,7 +51,11 @@ internal static class WiresAndParts
             map.Work.Spend((long)strand.Segments.Length * shapes.Count);
             if (LengthInside(strand, shapes, ownEnds) > Pitch.InsideBody)
             {
-                yield return new OffendingPair(Pairs.Wire(strand.Wire), Pairs.Part(part));
+                yield return new PictureFault(
+                    FaultKind.ThroughBody,
+                    new DrawnThing(ThingKind.Wire, strand.Wire),
+                    new DrawnThing(ThingKind.Part, part)
+                );
             }
         }
     }

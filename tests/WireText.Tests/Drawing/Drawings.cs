@@ -35,19 +35,13 @@ internal static class Drawings
     /// <summary>The finished SVG, measured against the wires of its circuit; one that cannot be measured fails the test.</summary>
     public static PictureMeasure MeasureOf(Drawn drawn)
     {
-        var measure = TryMeasure(drawn);
-        Assert.Null(measure.Error);
-        return measure;
-    }
-
-    /// <summary>As <see cref="MeasureOf"/>, but a drawing that cannot be measured gives the reason.</summary>
-    public static PictureMeasure TryMeasure(Drawn drawn)
-    {
         var circuit = drawn.Compiled.Circuit!;
-        return PictureMeasurer.Measure(
+        var measure = PictureMeasurer.Measure(
             drawn.Svg!,
             [.. circuit.Wires.Select(wire => new ExpectedWire(wire.Id, NameOf(wire.From), NameOf(wire.To)))]
         );
+        Assert.True(measure.Error is null, $"{measure.Error}\n{drawn.Compiled.Tree.ToText()}");
+        return measure;
 
         string? NameOf(int lug) => lug < 0 ? null : circuit.NameOf(lug);
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WireText.Measuring;
 using WireText.Testing;
 using WireText.Tests.Drawing.Layout;
 
@@ -64,7 +65,7 @@ public class QualityPageTests
             var m = FullDrawings.MeasureOf(name);
             page.Append(
                 CultureInfo.InvariantCulture,
-                $"| {Path.GetFileNameWithoutExtension(name)} | {m.WiresInPicture} | {m.Crossings} | {m.MostCrossingsOnOneWire} | {m.ShareWithoutCrossing * 100:0} % | {m.Bends:0} | {m.LengthOverLowerBound:0.00} | {m.LabelOverlaps.Length} | {m.HardFaults} | {m.TagsPlaced}/{m.TagsWanted} |\n"
+                $"| {Path.GetFileNameWithoutExtension(name)} | {m.WiresInPicture} | {m.Crossings} | {m.MostCrossingsOnOneWire} | {m.ShareWithoutCrossing * 100:0} % | {m.Bends:0} | {m.LengthOverLowerBound:0.00} | {m.FaultsOf(FaultKind.LabelOverlap).Count()} | {m.Faults.Length} | {m.TagsPlaced}/{m.TagsWanted} |\n"
             );
         }
     }
@@ -156,17 +157,20 @@ public class QualityPageTests
         }
     }
 
-    private static int LabelOverlaps(LayoutMeasure measure) => Count(measure, "label overlap");
+    private static int LabelOverlaps(LayoutMeasure measure) => Count(measure, LayoutFaultKind.LabelOverlap);
 
     /// <summary>The kinds that were counted for the other programs, and no more.</summary>
     private static int HardFaultsAsCountedThen(LayoutMeasure measure) =>
-        Count(measure, "overlap")
-        + Count(measure, "through a body")
-        + Count(measure, "false joint")
-        + Count(measure, "unrouted");
+        Count(
+            measure,
+            LayoutFaultKind.Overlap,
+            LayoutFaultKind.ThroughBody,
+            LayoutFaultKind.FalseJoint,
+            LayoutFaultKind.Unrouted
+        );
 
-    private static int Count(LayoutMeasure measure, string kind) =>
-        measure.Faults.Count(fault => fault.StartsWith(kind + ":", StringComparison.Ordinal));
+    private static int Count(LayoutMeasure measure, params LayoutFaultKind[] kinds) =>
+        measure.Faults.Count(fault => kinds.Contains(fault.Kind));
 
     private const string Head = """
         # The quality of the drawings

@@ -1,4 +1,5 @@
 using WireText.Measuring;
+using static WireText.Tests.Measuring.Things;
 
 namespace WireText.Tests.Measuring;
 
@@ -25,8 +26,7 @@ public class BraidMeasureTests
     {
         var measure = PictureMeasurer.Measure(Cable, Source);
 
-        Assert.Null(measure.Error);
-        Assert.Equal(0, measure.HardFaults);
+        Assert.True(measure.IsClean, measure.ToJson());
         Assert.Equal((2, 0), (measure.WiresInPicture, measure.Crossings));
         Assert.Equal(60 + 16, measure.Length, 9);
     }
@@ -42,8 +42,7 @@ public class BraidMeasureTests
 
         var measure = PictureMeasurer.Measure(Cable.Replace(right, wrong, StringComparison.Ordinal), Source);
 
-        Assert.Equal("screen", Assert.Single(measure.WrongEnds));
-        Assert.Equal(1, measure.HardFaults);
+        Assert.Equal(new PictureFault(FaultKind.WrongEnd, Wire("screen")), Assert.Single(measure.Faults));
     }
 
     [Fact]
@@ -75,7 +74,7 @@ public class BraidMeasureTests
 
         var measure = PictureMeasurer.Measure(foreign, source: null);
 
-        Assert.Contains(new OffendingPair("part:sel", "tag:j"), measure.LabelOverlaps);
+        Assert.Contains(new PictureFault(FaultKind.LabelOverlap, Part("sel"), Tag("j")), measure.Faults);
     }
 
     [Theory]
@@ -89,7 +88,7 @@ public class BraidMeasureTests
 
         var measure = PictureMeasurer.Measure(across, source: null);
 
-        Assert.Equal(isClean, measure.ThroughBodies.IsEmpty);
+        Assert.Equal(isClean, !measure.FaultsOf(FaultKind.ThroughBody).Any());
     }
 
     /// <summary>A wire from a lug inside a switch's outline to another lug, its tag over the outline.</summary>

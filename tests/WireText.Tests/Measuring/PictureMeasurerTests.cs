@@ -13,7 +13,7 @@ public class PictureMeasurerTests
         var measure = PictureMeasurer.Measure(SmallPicture.Svg, SmallPicture.Source);
 
         Assert.Null(measure.Error);
-        Assert.Equal(0, measure.HardFaults);
+        Assert.Empty(measure.Faults);
         Assert.True(measure.IsClean);
     }
 
@@ -78,21 +78,21 @@ public class PictureMeasurerTests
 
     [Fact]
     public void Measure_ParallelAtOnePitch_IsNoCrowding() =>
-        Assert.Empty(Lines("M0 10 L40 10", "M0 12 L40 12").Crowding);
+        Assert.Empty(Lines("M0 10 L40 10", "M0 12 L40 12").FaultsOf(FaultKind.Crowding));
 
     [Fact]
     public void Measure_CrossingAtARightAngle_IsNoCrowding() =>
-        Assert.Empty(Lines("M0 10 L40 10", "M20 0 L20 40").Crowding);
+        Assert.Empty(Lines("M0 10 L40 10", "M20 0 L20 40").FaultsOf(FaultKind.Crowding));
 
     [Fact]
     public void Measure_CrossingAtASmallAngle_IsCrowding() =>
-        Assert.Single(Lines("M0 10 L40 10", "M0 5 L40 15").Crowding);
+        Assert.Single(Lines("M0 10 L40 10", "M0 5 L40 15").FaultsOf(FaultKind.Crowding));
 
     [Theory]
     [InlineData("M5 10 L6.1 10", 0)] // 1.1 mm on the other: not yet 0.6 pitch
     [InlineData("M5 10 L6.3 10", 1)]
     public void Measure_ShortOverlap_CountsFromSixTenthsOfAPitch(string two, int overlaps) =>
-        Assert.Equal(overlaps, Lines("M0 10 L40 10", two).Overlaps.Length);
+        Assert.Equal(overlaps, Lines("M0 10 L40 10", two).FaultsOf(FaultKind.Overlap).Count());
 
     [Fact]
     public void ToJson_RightPicture_IsJsonWithEveryCount()
@@ -140,7 +140,7 @@ public class PictureMeasurerTests
         Assert.Equal(2_000, measure.WiresInPicture);
         Assert.Equal(100 * 10 * 10, measure.Crossings);
         Assert.Equal(10, measure.MostCrossingsOnOneWire);
-        Assert.Empty(measure.Crowding);
+        Assert.Empty(measure.FaultsOf(FaultKind.Crowding));
 
         void Append(string path) => wires.Append(Wire($"w{wires.Length}", path));
     }

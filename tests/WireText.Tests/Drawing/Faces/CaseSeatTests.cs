@@ -40,7 +40,7 @@ public class CaseSeatTests
             corner => Assert.True(Apart(cap.OnPage(corner), pot.At) < 12, $"{corner} is off the case")
         );
         Assert.Empty(drawn.Layout!.Unrouted);
-        Assert.Equal(0, Drawings.MeasureOf(drawn).HardFaults);
+        Assert.Empty(Drawings.MeasureOf(drawn).Faults);
     }
 
     [Theory]
@@ -65,7 +65,7 @@ public class CaseSeatTests
         var text = Tone + Capacitor + string.Concat(more);
 
         Assert.Equal(seated, SeatsIn(text));
-        Assert.Equal(0, Drawings.MeasureOf(Draw(text)).HardFaults);
+        Assert.Empty(Drawings.MeasureOf(Draw(text)).Faults);
     }
 
     [Fact]

@@ -28,11 +28,17 @@ public class LayoutEngineTests
                 Assert.Equal(problem.Parts.Length, result.Parts.Length);
                 Assert.Equal(problem.Wires.Length, result.Wires.Length + result.Unrouted.Length);
                 // Parts that the author put on top of each other may hold lugs and labels that nothing can keep apart.
-                string[] musts = ["overlap:", "wrong end:", "through a body:", "slanted:"];
-                var faults = new LayoutMeasure(result, LayoutMeasure.CrowdedPartsSlant).Faults.Where(fault =>
-                    musts.Any(must => fault.StartsWith(must, StringComparison.Ordinal))
+                LayoutFaultKind[] never =
+                [
+                    LayoutFaultKind.Overlap,
+                    LayoutFaultKind.WrongEnd,
+                    LayoutFaultKind.ThroughBody,
+                    LayoutFaultKind.Slanted,
+                ];
+                Assert.DoesNotContain(
+                    new LayoutMeasure(result, LayoutMeasure.CrowdedPartsSlant).Faults,
+                    fault => never.Contains(fault.Kind)
                 );
-                Assert.Empty(faults);
             }
         );
     }
@@ -57,7 +63,7 @@ public class LayoutEngineTests
 
                 Assert.DoesNotContain(
                     new LayoutMeasure(result, LayoutMeasure.CrowdedPartsSlant).Faults,
-                    fault => !fault.StartsWith("cramped", StringComparison.Ordinal)
+                    fault => fault.Kind != LayoutFaultKind.CrampedHop
                 );
             }
         );

@@ -77,8 +77,8 @@ internal sealed class LayoutMeasure
         MeasureHops();
     }
 
-    /// <summary>What must be nothing, one line each.</summary>
-    public List<string> Faults { get; } = [];
+    /// <summary>What must be nothing.</summary>
+    public List<LayoutFault> Faults { get; } = [];
 
     public int Crossings { get; private set; }
 
@@ -147,6 +147,8 @@ internal sealed class LayoutMeasure
         }
     }
 
+    private void Add(LayoutFaultKind kind, string what) => Faults.Add(new LayoutFault(kind, what));
+
     private void MeasurePairs()
     {
         for (var i = 0; i < wires.Count; i++)
@@ -211,12 +213,12 @@ internal sealed class LayoutMeasure
 
         if (overlap > 0.6 * Pitch)
         {
-            Faults.Add($"overlap: {one.Routed.Wire.Id} and {two.Routed.Wire.Id}, {overlap:0.0} mm");
+            Add(LayoutFaultKind.Overlap, $"{one.Routed.Wire.Id} and {two.Routed.Wire.Id}, {overlap:0.0} mm");
         }
 
         if (crowding > 0.6 * Pitch)
         {
-            Faults.Add($"crowding: {one.Routed.Wire.Id} and {two.Routed.Wire.Id}, {crowding:0.0} mm");
+            Add(LayoutFaultKind.Crowding, $"{one.Routed.Wire.Id} and {two.Routed.Wire.Id}, {crowding:0.0} mm");
         }
     }
 
@@ -291,7 +293,7 @@ internal sealed class LayoutMeasure
             Bends += Math.Max(0, wire.Pieces.Length - 1);
         }
 
-        Faults.AddRange(result.Unrouted.Select(id => $"unrouted: {id}"));
+        Faults.AddRange(result.Unrouted.Select(id => new LayoutFault(LayoutFaultKind.Unrouted, id)));
     }
 
     private void CheckEnd(Wire wire, string id, Point at)
@@ -303,11 +305,11 @@ internal sealed class LayoutMeasure
 
         if (!ends.TryGetValue(id, out var end))
         {
-            Faults.Add($"wrong end: {wire.Routed.Wire.Id} ends on {id}, which is no lug");
+            Add(LayoutFaultKind.WrongEnd, $"{wire.Routed.Wire.Id} ends on {id}, which is no lug");
         }
         else if (end.At is { } lug ? Apart(lug, at) > 1e-6 : !IsInside(end.Surface!, at))
         {
-            Faults.Add($"wrong end: {wire.Routed.Wire.Id} at {id}");
+            Add(LayoutFaultKind.WrongEnd, $"{wire.Routed.Wire.Id} at {id}");
         }
     }
 
@@ -320,7 +322,7 @@ internal sealed class LayoutMeasure
             var isLast = i == 0 || i == wire.Pieces.Length - 1;
             if (!piece.IsFlat && !piece.IsUpright && (!isLast || piece.Length > longestSlant * Pitch))
             {
-                Faults.Add($"slanted: {wire.Routed.Wire.Id} for {piece.Length:0.0} mm");
+                Add(LayoutFaultKind.Slanted, $"{wire.Routed.Wire.Id} for {piece.Length:0.0} mm");
             }
         }
     }
@@ -344,7 +346,7 @@ internal sealed class LayoutMeasure
 
             if (inside > 0.4 * Pitch)
             {
-                Faults.Add($"through a body: {wire.Routed.Wire.Id} runs {inside:0.0} mm inside {part.Part.Id}");
+                Add(LayoutFaultKind.ThroughBody, $"{wire.Routed.Wire.Id} runs {inside:0.0} mm inside {part.Part.Id}");
             }
         }
     }
@@ -376,7 +378,7 @@ internal sealed class LayoutMeasure
             var distance = wire.Pieces.Min(piece => Apart(lug, piece));
             if (distance < (0.7 * Pitch) - 1e-6)
             {
-                Faults.Add($"false joint: {wire.Routed.Wire.Id} passes {id} at {distance:0.00} mm");
+                Add(LayoutFaultKind.FalseJoint, $"{wire.Routed.Wire.Id} passes {id} at {distance:0.00} mm");
             }
         }
     }
@@ -401,7 +403,7 @@ internal sealed class LayoutMeasure
             {
                 if (Share(labels[i].Box, labels[j].Box))
                 {
-                    Faults.Add($"label overlap: {labels[i].Name} and {labels[j].Name}");
+                    Add(LayoutFaultKind.LabelOverlap, $"{labels[i].Name} and {labels[j].Name}");
                 }
             }
         }
@@ -414,7 +416,7 @@ internal sealed class LayoutMeasure
             var isOwn = own is { Wire: var wire } && (IsLugOf(part.Part, wire.From) || IsLugOf(part.Part, wire.To));
             if (!isOwn && part.Part.Body.Any(outline => Touches(Moved(part, outline), box)))
             {
-                Faults.Add($"label overlap: {name} and the body of {part.Part.Id}");
+                Add(LayoutFaultKind.LabelOverlap, $"{name} and the body of {part.Part.Id}");
             }
         }
 
@@ -422,7 +424,7 @@ internal sealed class LayoutMeasure
         {
             if (Touches(new Outline.Circle(end.At!.Value, 0.8), box))
             {
-                Faults.Add($"label overlap: {name} and lug {id}");
+                Add(LayoutFaultKind.LabelOverlap, $"{name} and lug {id}");
             }
         }
 
@@ -432,12 +434,12 @@ internal sealed class LayoutMeasure
             var grown = new Box(box.X - 0.69, box.Y - 0.69, box.Width + 1.38, box.Height + 1.38);
             if (wire.Pieces.Any(piece => Samples(piece).Any(point => IsInside(new Outline.Rectangle(grown), point))))
             {
-                Faults.Add($"label overlap: {name} and wire {wire.Routed.Wire.Id}");
+                Add(LayoutFaultKind.LabelOverlap, $"{name} and wire {wire.Routed.Wire.Id}");
             }
 
             if (wire.Routed.Hops.Any(hop => Touches(new Outline.Circle(hop, 0.9), box)))
             {
-                Faults.Add($"label overlap: {name} and a hop of {wire.Routed.Wire.Id}");
+                Add(LayoutFaultKind.LabelOverlap, $"{name} and a hop of {wire.Routed.Wire.Id}");
             }
         }
     }
@@ -471,11 +473,16 @@ internal sealed class LayoutMeasure
             {
                 if (wire.Routed.Points.Any(corner => Apart(corner, hop) < (1.3 * Pitch) - 1e-6))
                 {
-                    Faults.Add($"cramped hop: {wire.Routed.Wire.Id}");
+                    Add(LayoutFaultKind.CrampedHop, wire.Routed.Wire.Id);
                 }
             }
 
-            Faults.AddRange(wire.Routed.Gaps.Select(_ => $"cramped hop: {wire.Routed.Wire.Id} (drawn as a gap)"));
+            Faults.AddRange(
+                wire.Routed.Gaps.Select(_ => new LayoutFault(
+                    LayoutFaultKind.CrampedHop,
+                    $"{wire.Routed.Wire.Id}, drawn as a gap"
+                ))
+            );
         }
     }
 }

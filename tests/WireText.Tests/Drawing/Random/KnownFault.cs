@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Measuring;
 
 namespace WireText.Tests.Drawing.Random;
 
 /// <summary>A fault that drawings still have: what it is, why, and a small circuit that shows it.</summary>
 /// <param name="Holds">Whether a fault is of this sort, and no worse.</param>
-internal sealed record KnownFault(string Name, string Why, string Circuit, Func<DrawingFault, Circuit, bool> Holds)
+internal sealed record KnownFault(string Name, string Why, string Circuit, Func<PictureFault, Circuit, bool> Holds)
 {
     public static ImmutableArray<KnownFault> All { get; } =
     [
@@ -22,7 +23,7 @@ internal sealed record KnownFault(string Name, string Why, string Circuit, Func<
             wire  out.tip  to out.sleeve  blue
             wire  out.tip  to out.sleeve  white
             """,
-            (fault, _) => fault.Kind == DrawingFaults.LabelOverlap && IsFinding(fault)
+            (fault, _) => fault.Kind == FaultKind.LabelOverlap && IsFinding(fault)
         )
         {
             IsOfFindings = true,
@@ -33,10 +34,9 @@ internal sealed record KnownFault(string Name, string Why, string Circuit, Func<
     public bool IsOfFindings { get; private init; }
 
     /// <summary>The known fault that this one is, or null.</summary>
-    public static KnownFault? Of(DrawingFault fault, Circuit circuit) =>
+    public static KnownFault? Of(PictureFault fault, Circuit circuit) =>
         All.FirstOrDefault(known => known.Holds(fault, circuit));
 
-    private static bool IsFinding(DrawingFault fault) =>
-        fault.First.StartsWith("finding:", StringComparison.Ordinal)
-        || fault.Second.StartsWith("finding:", StringComparison.Ordinal);
+    private static bool IsFinding(PictureFault fault) =>
+        fault.First.Kind == ThingKind.Finding || fault.Second?.Kind == ThingKind.Finding;
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
+using WireText.Measuring;
 using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Text;
@@ -65,11 +66,14 @@ public class RandomDrawingTests
     [Fact]
     public void RandomCircuitsPage_IsWhatIsMeasured() => AcceptedFile.Check("docs/random-circuits.md", Page());
 
-    private static DrawingFault? NewFault(RandomDrawing random) =>
-        random.Faults.FirstOrDefault(fault => KnownFault.Of(fault, random.Circuit) is null);
+    private static PictureFault? NewFault(RandomDrawing random) =>
+        random
+            .Faults.Where(fault => KnownFault.Of(fault, random.Circuit) is null)
+            .Select(fault => (PictureFault?)fault)
+            .FirstOrDefault();
 
     /// <summary>Takes out line after line for as long as a new fault of that kind stays.</summary>
-    private static RandomDrawing Shrink(RandomDrawing random, string kind)
+    private static RandomDrawing Shrink(RandomDrawing random, FaultKind kind)
     {
         var lines = random.Text.Split('\n', StringSplitOptions.RemoveEmptyEntries).ToList();
         for (var i = lines.Count - 1; i >= 0; i = Math.Min(i - 1, lines.Count - 1))

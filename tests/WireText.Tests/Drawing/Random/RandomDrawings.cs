@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Measuring;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Text;
@@ -35,7 +36,7 @@ internal sealed record RandomDrawing(
     string Text,
     LayoutEffort Effort,
     Drawn Drawn,
-    IReadOnlyList<DrawingFault> Faults
+    IReadOnlyList<PictureFault> Faults
 )
 {
     public Circuit Circuit => Drawn.Compiled.Circuit!;
