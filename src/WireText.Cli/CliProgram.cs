@@ -2,6 +2,7 @@ using System.CommandLine;
 using WireText.Cli.Arguments;
 using WireText.Cli.Commands;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 
 namespace WireText.Cli;
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 
 namespace WireText.Cli.Arguments;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using WireText.Cli.Arguments;
-using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Storage;
 
 namespace WireText.Cli.Commands;

@@ -3,6 +3,7 @@ using System.CommandLine;
 using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Drawing.Layout;

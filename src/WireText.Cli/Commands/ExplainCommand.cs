@@ -1,6 +1,7 @@
 using System.CommandLine;
 using WireText.Checks;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 
 namespace WireText.Cli.Commands;
 

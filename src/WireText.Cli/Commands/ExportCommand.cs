@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Storage;
 using WireText.Output;
 

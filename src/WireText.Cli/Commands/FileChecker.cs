@@ -1,4 +1,5 @@
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Output;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using WireText.Cli.Arguments;
-using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Electrical.Positions;
 using WireText.Output;
 

@@ -1,6 +1,7 @@
 using WireText.Circuits;
 using WireText.Circuits.States;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Electrical.Studies;

@@ -3,6 +3,7 @@ using System.Text;
 using WireText.Circuits.States;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
+using WireText.Cli.Running;
 using WireText.Cli.Storage;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Cli.Hosting;
+namespace WireText.Cli.Running;
 
 /// <summary>Says on a terminal how many files are done. Where nobody looks on, it says nothing.</summary>
 internal sealed class Progress(CliContext context, int count)

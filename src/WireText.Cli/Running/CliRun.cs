@@ -1,6 +1,7 @@
 using System.Text;
+using WireText.Cli.Hosting;
 
-namespace WireText.Cli.Hosting;
+namespace WireText.Cli.Running;
 
 /// <summary>One run of the program from its first byte to its exit code: what goes wrong on the way is one line on standard error.</summary>
 internal static class CliRun

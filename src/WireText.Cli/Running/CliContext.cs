@@ -1,4 +1,6 @@
-namespace WireText.Cli.Hosting;
+using WireText.Cli.Hosting;
+
+namespace WireText.Cli.Running;
 
 /// <summary>What every command writes to.</summary>
 internal sealed record CliContext(ICliHost Host, TextWriter Output, TextWriter Error)
