@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.RegularExpressions;
 using WireText.Testing;
 
@@ -12,25 +11,17 @@ public sealed partial class ShopToolTests : IDisposable
     private static readonly string Page = File.ReadAllText(Repository.PathOf("docs", "ci.md"));
 
     private readonly TestFolder folder = new();
-
-    public ShopToolTests()
-    {
-        // What the commands call wiretext is the program that the tests are built with.
-        var shim = folder.Put(
-            "bin/wiretext",
-            $"#!/bin/sh\nexec dotnet '{typeof(CliProgram).Assembly.Location}' \"$@\"\n"
-        );
-        if (!OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(shim, UnixFileMode.UserRead | UnixFileMode.UserExecute);
-        }
-    }
+    private readonly Shell shell = new();
 
     public static TheoryData<string> HookEntries => Rows.Of(Values(Hooks, "entry"));
 
     public static TheoryData<string> Steps => Rows.Of(Values(Page, "run"));
 
-    public void Dispose() => folder.Dispose();
+    public void Dispose()
+    {
+        shell.Dispose();
+        folder.Dispose();
+    }
 
     [SkippableTheory]
     [MemberData(nameof(HookEntries))]
@@ -44,8 +35,8 @@ public sealed partial class ShopToolTests : IDisposable
         folder.Put("shop/wrong.wiring", wrong);
 
         // pre-commit hands the files over as arguments.
-        Assert.Equal(0, Shell($"{entry} 'right one.wiring'").Code);
-        Assert.Equal(1, Shell($"{entry} 'right one.wiring' wrong.wiring").Code);
+        Assert.Equal(0, InShop($"{entry} 'right one.wiring'").Code);
+        Assert.Equal(1, InShop($"{entry} 'right one.wiring' wrong.wiring").Code);
     }
 
     [SkippableTheory]
@@ -53,15 +44,16 @@ public sealed partial class ShopToolTests : IDisposable
     public void Step_OnARightAndAWrongFile_PassesAndFails(string step)
     {
         folder.Put("shop/right.wiring", Sample.Right);
-        Shell("git init -q . && git add right.wiring");
-        Assert.Equal(0, Shell(step).Code);
+        InShop("git init -q . && git add right.wiring");
+        Assert.Equal(0, InShop(step).Code);
 
         folder.Put("shop/harness/wrong.wiring", Sample.Wrong);
-        Shell("git add harness");
-        var ran = Shell(step);
+        InShop("git add harness");
+        var ran = InShop(step);
 
         Assert.Equal(1, ran.Code);
-        var said = ran.Output + (File.Exists(folder["shop/wiring.sarif"]) ? folder.Text("shop/wiring.sarif") : "");
+        var said =
+            ran.Output + ran.Error + (File.Exists(folder["shop/wiring.sarif"]) ? folder.Text("shop/wiring.sarif") : "");
         Assert.Contains("harness/wrong.wiring", said, StringComparison.Ordinal);
     }
 
@@ -90,24 +82,7 @@ public sealed partial class ShopToolTests : IDisposable
         }
     }
 
-    private (int Code, string Output) Shell(string command)
-    {
-        Skip.If(OperatingSystem.IsWindows(), "the commands are for a shell of POSIX");
-        Directory.CreateDirectory(folder["shop"]);
-        var start = new ProcessStartInfo("sh", ["-c", command])
-        {
-            WorkingDirectory = folder["shop"],
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        start.Environment["PATH"] = $"{folder["bin"]}:{Environment.GetEnvironmentVariable("PATH")}";
-        using var process = Process.Start(start)!;
-        var errors = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output + errors.Result);
-    }
+    private ShellRan InShop(string command) => shell.Run(command, folder, "shop");
 
     /// <summary>The values of a key, in order, read line by line.</summary>
     private static List<string> Values(string yaml, string key) =>
