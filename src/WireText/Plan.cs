@@ -32,13 +32,12 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             return null;
         }
 
-        cancellation.ThrowIfCancellationRequested();
         var faces = FaceBuilder.BuildFaces(circuit);
         var problem = FaceBuilder.BuildProblem(circuit, faces);
         var layout =
             before is not null && LayoutTwins.Are(before.Problem, problem)
                 ? before.Layout
-                : LayoutEngine.Lay(problem, effort);
+                : LayoutEngine.Lay(problem, effort, cancellation);
         return new Plan(faces, problem, layout);
     }
 

@@ -18,25 +18,30 @@ public static class LayoutEngine
     public const int MostWiresAtFullEffort = 150;
 
     /// <param name="effort">Taken as quick above <see cref="MostWiresAtFullEffort"/> wires.</param>
-    public static LayoutResult Lay(LayoutProblem problem, LayoutEffort effort)
+    /// <exception cref="OperationCanceledException">Nobody waits for the layout any more.</exception>
+    public static LayoutResult Lay(LayoutProblem problem, LayoutEffort effort, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         var isLarge = problem.Wires.Length > MostWiresAtFullEffort;
         effort = isLarge ? LayoutEffort.Quick : effort;
         var mostWidenings = isLarge ? 1 : MostWidenings;
         var wiring = Wiring.Of(problem);
-        var (start, unwidened) = BestStart(wiring, problem, effort);
+        var (start, unwidened) = BestStart(wiring, problem, effort, cancellation);
         RoutedLattice? best = null;
         for (var widening = isLarge ? 1 : 0; widening <= mostWidenings; widening++)
         {
             var tried = widening == 0 ? unwidened : null;
-            var labelled = LabelPlacer.Place(tried ?? PartPlacer.Place(wiring, problem, start, widening));
+            var labelled = LabelPlacer.Place(tried ?? PartPlacer.Place(wiring, problem, start, widening, cancellation));
             if (LatticeBuilder.IsTooLarge(labelled))
             {
                 return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
             }
 
-            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled, opensAllSides: widening > 0), effort);
+            var routed = RouterStarts.Best(
+                LatticeBuilder.Build(labelled, opensAllSides: widening > 0),
+                effort,
+                cancellation
+            );
             if (best is null || routed.Score < best.Score)
             {
                 best = routed;
@@ -57,7 +62,8 @@ public static class LayoutEngine
     private static (SlotStart Start, PartPlacement? Unwidened) BestStart(
         Wiring wiring,
         LayoutProblem problem,
-        LayoutEffort effort
+        LayoutEffort effort,
+        CancellationToken cancellation
     )
     {
         var starts = SlotStarts.For(effort);
@@ -69,19 +75,21 @@ public static class LayoutEngine
         var placed = new List<(SlotStart Start, PartPlacement Placement)>();
         foreach (var start in starts)
         {
-            var placement = PartPlacer.Place(wiring, problem, start, widening: 0);
+            var placement = PartPlacer.Place(wiring, problem, start, widening: 0, cancellation);
             if (!placed.Exists(other => other.Placement.Poses.AsSpan().SequenceEqual(placement.Poses)))
             {
                 placed.Add((start, placement));
             }
         }
 
-        return placed.Count == 1 ? placed[0] : placed.MinBy(place => QuickScore(place.Placement));
+        return placed.Count == 1 ? placed[0] : placed.MinBy(place => QuickScore(place.Placement, cancellation));
     }
 
-    private static long QuickScore(PartPlacement placement)
+    private static long QuickScore(PartPlacement placement, CancellationToken cancellation)
     {
         var labelled = LabelPlacer.Place(placement);
-        return LatticeBuilder.IsTooLarge(labelled) ? long.MaxValue : RouterStarts.Trial(LatticeBuilder.Build(labelled));
+        return LatticeBuilder.IsTooLarge(labelled)
+            ? long.MaxValue
+            : RouterStarts.Trial(LatticeBuilder.Build(labelled), cancellation);
     }
 }

@@ -104,6 +104,23 @@ public class LayoutEngineTests
     }
 
     [Theory]
+    [InlineData(LayoutEffort.Quick, true)]
+    [InlineData(LayoutEffort.Quick, false)]
+    [InlineData(LayoutEffort.Full, true)]
+    [InlineData(LayoutEffort.Full, false)]
+    public void Lay_ThatNobodyWaitsFor_StopsAndSpoilsNoLaterOne(LayoutEffort effort, bool isGiven)
+    {
+        var problem = LayoutCase.Read("c2-duo-lever-mute", isGiven);
+        var whole = LayoutText.Of(LayoutEngine.Lay(problem, effort));
+        using var cancelled = new CancellationTokenSource();
+        cancelled.Cancel();
+
+        Assert.ThrowsAny<OperationCanceledException>(() => LayoutEngine.Lay(problem, effort, cancelled.Token));
+
+        Assert.Equal(whole, LayoutText.Of(LayoutEngine.Lay(problem, effort)));
+    }
+
+    [Theory]
     [InlineData("c2-duo-lever-mute")]
     [InlineData("c4-twin-hb-pushpull")]
     public void Lay_ShuffledCase_GivesTheSameResultAtFullEffort(string name)

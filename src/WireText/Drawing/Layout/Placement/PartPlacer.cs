@@ -11,7 +11,13 @@ internal static class PartPlacer
 
     /// <param name="start">Where the search begins when nobody placed anything.</param>
     /// <param name="widening">How often the channels between slots were widened because routing left conflicts.</param>
-    public static PartPlacement Place(Wiring wiring, LayoutProblem problem, SlotStart start, int widening)
+    public static PartPlacement Place(
+        Wiring wiring,
+        LayoutProblem problem,
+        SlotStart start,
+        int widening,
+        CancellationToken cancellation
+    )
     {
         var poses = new Pose?[wiring.Parts.Length];
         var turns = wiring.Parts.Select(part => part.GivenTurn ?? 0).ToArray();
@@ -21,7 +27,7 @@ internal static class PartPlacer
         int[][]? slots = null;
         if (!poses.Any(pose => pose is not null))
         {
-            slots = SlotSearch.Arrange(wiring, turns, start);
+            slots = SlotSearch.Arrange(wiring, turns, start, cancellation);
             Fill(wiring, slots, turns, widening, poses);
         }
 

@@ -21,10 +21,12 @@ internal sealed class SlotSearch
     private readonly int[] cells;
     private readonly int[] turns;
     private readonly int columns;
+    private readonly CancellationToken cancellation;
     private int trialsLeft;
 
-    private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start)
+    private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start, CancellationToken cancellation)
     {
+        this.cancellation = cancellation;
         columns = template.Length == 0 ? 0 : template.Max(row => row.Length);
         parts = [.. template.SelectMany(row => row)];
         cells = new int[template.Length * columns];
@@ -42,7 +44,7 @@ internal sealed class SlotSearch
 
     /// <param name="turns">By part: its turn; the search changes those that the author left open.</param>
     /// <returns>Part indices by row and column; -1 for an empty cell. Small parts are in none.</returns>
-    public static int[][] Arrange(Wiring wiring, int[] turns, SlotStart start)
+    public static int[][] Arrange(Wiring wiring, int[] turns, SlotStart start, CancellationToken cancellation)
     {
         var template = Template(wiring, start.ExtraColumns);
         if (template.Sum(row => row.Length) > MostSearched)
@@ -54,7 +56,7 @@ internal sealed class SlotSearch
             );
         }
 
-        var search = new SlotSearch(wiring, template, turns, start);
+        var search = new SlotSearch(wiring, template, turns, start, cancellation);
         search.Descend();
         return search.Rows();
     }
@@ -102,6 +104,7 @@ internal sealed class SlotSearch
         var current = Cost(long.MaxValue);
         while (trialsLeft > 0)
         {
+            cancellation.ThrowIfCancellationRequested();
             var best = (Cost: current, A: -1, B: -1, Turn: -1);
             TryMovesAndSwaps(ref best);
             TryTurns(ref best);

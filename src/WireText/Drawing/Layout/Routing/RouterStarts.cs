@@ -10,27 +10,33 @@ internal static class RouterStarts
     private const int DearCrossing = RouteCosts.Crossing * 5 / 4;
 
     /// <remarks>The starts run side by side where there are processors for them; none sees another, so the result is the same.</remarks>
-    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort)
+    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, CancellationToken cancellation)
     {
         var starts = StartsFor(effort, lattice.Wiring.Connections.Length);
         var routed = new RoutedLattice[starts.Length];
         if (starts.Length == 1)
         {
-            return WireRouter.Route(lattice, starts[0], new SearchBudget(SearchBudget.Quick));
+            return WireRouter.Route(lattice, starts[0], new SearchBudget(SearchBudget.Quick, cancellation));
         }
 
         Parallel.For(
             0,
             starts.Length,
-            i => routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget(SearchBudget.FullStart))
+            new ParallelOptions { CancellationToken = cancellation },
+            i =>
+                routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget(SearchBudget.FullStart, cancellation))
         );
         return routed.MinBy(one => one.Score)!;
     }
 
     /// <summary>What a placement is worth when its wires are routed quickly.</summary>
-    public static long Trial(Lattice lattice) =>
+    public static long Trial(Lattice lattice, CancellationToken cancellation) =>
         WireRouter
-            .Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), new SearchBudget(SearchBudget.Trial))
+            .Route(
+                lattice,
+                QuickEffort(lattice.Wiring.Connections.Length),
+                new SearchBudget(SearchBudget.Trial, cancellation)
+            )
             .Score;
 
     private static RouterEffort[] StartsFor(LayoutEffort effort, int wires) =>

@@ -2,7 +2,7 @@ namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>How many more search states a routing may take up: a count and not a clock, so that every machine stops at the same place.</summary>
 /// <remarks>What is not routed when it runs out is left without a path, and the drawing says so.</remarks>
-internal sealed class SearchBudget(long most)
+internal sealed class SearchBudget(long most, CancellationToken cancellation = default)
 {
     /// <summary>Of a routing at quick effort: some hundred times what a harness takes, and enough for two thousand wires.</summary>
     public const long Quick = 15_000_000;
@@ -13,9 +13,19 @@ internal sealed class SearchBudget(long most)
     /// <summary>Of a routing that only compares placements.</summary>
     public const long Trial = 2_000_000;
 
+    /// <summary>A power of two: whether anybody still waits is asked once in so many states, as asking costs more than a state.</summary>
+    private const int StatesBetweenLooks = 1024;
+
     public long Left { get; private set; } = most;
 
     public bool IsSpent => Left <= 0;
 
-    public void Spend() => Left--;
+    /// <exception cref="OperationCanceledException">Nobody waits for the routing any more.</exception>
+    public void Spend()
+    {
+        if (--Left % StatesBetweenLooks == 0)
+        {
+            cancellation.ThrowIfCancellationRequested();
+        }
+    }
 }
