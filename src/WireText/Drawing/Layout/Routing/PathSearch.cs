@@ -9,7 +9,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// <remarks>States are marked with the number of the search instead of being cleared, so a search costs what it visits.</remarks>
 internal sealed class PathSearch : IDisposable
 {
-    private const int Impossible = WirePrices.Impossible;
+    private const int Impossible = RouteCosts.Impossible;
 
     private readonly Lattice lattice;
     private readonly SearchBudget budget;

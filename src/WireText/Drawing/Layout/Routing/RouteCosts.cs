@@ -4,6 +4,9 @@ namespace WireText.Drawing.Layout.Routing;
 /// <remarks>Readers lose the most by crossings, then by bends, so a crossing is worth 16 steps and a bend 6; see docs/layout.md.</remarks>
 internal static class RouteCosts
 {
+    /// <summary>The price of what cannot be: more than any path costs.</summary>
+    public const int Impossible = int.MaxValue;
+
     public const int Step = 10;
     public const int Bend = 60;
     public const int Crossing = 160;

@@ -10,7 +10,7 @@ internal readonly record struct SearchTerms(int Present, int CrossingCost, int H
     public const int Hard = -1;
 
     /// <summary>Only a path that costs less than this is of use; nothing dearer is looked at.</summary>
-    public int Below { get; init; } = WirePrices.Impossible;
+    public int Below { get; init; } = RouteCosts.Impossible;
 
     /// <summary>A node that no path may enter; -1 for none.</summary>
     public int ClosedNode { get; init; } = -1;

@@ -5,7 +5,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>What the wire that is routed just now pays for its steps, bends, crossings and ends among the others as they are.</summary>
 internal sealed class WirePrices
 {
-    public const int Impossible = int.MaxValue;
+    private const int Impossible = RouteCosts.Impossible;
 
     // What a wire did at the node before: it decides what bends and crossings cost at the next.
     public const int Nothing = 0;
