@@ -61,6 +61,9 @@ public sealed record Finding(
     /// <summary>Other places that matter, such as an earlier declaration.</summary>
     public ImmutableArray<RelatedPlace> Related { get; init; } = [];
 
+    /// <summary>The end of the help: another way out, for who meant what is there; null where there is none.</summary>
+    public string? Otherwise { get; init; }
+
     /// <summary>The changes that mend it, where the mend is certain: all of them together. Empty where it is the author's choice.</summary>
     public ImmutableArray<TextEdit> Edits { get; init; } = [];
 

@@ -16,9 +16,6 @@ public sealed class Expect : IStudyCheck
 {
     public const string Id = "expect";
 
-    /// <summary>How the help begins; a repair that is found stands in its place.</summary>
-    internal const string MendTheWires = "mend the wires, ";
-
     /// <summary>States listed beyond the first.</summary>
     private const int Listed = 4;
 
@@ -115,17 +112,18 @@ public sealed class Expect : IStudyCheck
 
     private Finding Report(StudyContext context, Refutation refuted)
     {
+        var otherwise = Instead(context.Circuit, refuted) is { } instead
+            ? $"or if this is what it is meant to do, write: {instead}"
+            : "or take the claim out";
         return Description.At(
             refuted.Claim.DeclaredAt,
             Statement(context, refuted),
-            MendTheWires
-                + (
-                    Instead(context.Circuit, refuted) is { } instead
-                        ? $"or if this is what it is meant to do, write: {instead}"
-                        : "or take the claim out"
-                ),
+            $"mend the wires, {otherwise}",
             [.. SubjectsOf(context.Circuit, refuted)]
-        );
+        ) with
+        {
+            Otherwise = otherwise,
+        };
     }
 
     private static string Statement(StudyContext context, Refutation refuted)

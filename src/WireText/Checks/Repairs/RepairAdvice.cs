@@ -65,8 +65,6 @@ public static class RepairAdvice
 
     private static Finding WithAdvice(Circuit circuit, Finding refuted, RepairResult? result)
     {
-        // What is left of the help is another way out: change the claim.
-        var otherwise = refuted.Help![Expect.MendTheWires.Length..];
         return result switch
         {
             { IsComplete: true, Repairs.Length: > RepairSearch.MostShown } => refuted with
@@ -75,7 +73,7 @@ public static class RepairAdvice
             },
             { IsComplete: true, Repairs: { IsEmpty: false } repairs } => refuted with
             {
-                Help = $"{RepairText.Of(circuit, repairs)}\n{otherwise}",
+                Help = $"{RepairText.Of(circuit, repairs)}\n{refuted.Otherwise}",
                 Edits = repairs is [var only] ? InText(circuit, only) : [],
             },
             _ => refuted,
