@@ -22,7 +22,7 @@ public sealed class ResponseChart
     private readonly string? fileName;
     private readonly List<PictureItem> items = [];
     private readonly ImmutableArray<Paint> paints;
-    private double y = Tokens.PageMargin;
+    private readonly TextColumn column;
 
     private ResponseChart(ResponseStudy study, Theme theme, string? fileName)
     {
@@ -30,6 +30,7 @@ public sealed class ResponseChart
         this.theme = theme;
         this.fileName = fileName;
         paints = CurveStyles.Of(study, theme);
+        column = new TextColumn(items, Tokens.PageMargin, Tokens.ChartWidth - Tokens.PageMargin, Tokens.PageMargin);
     }
 
     private string Title => DrawnText.Clean(study.Circuit.Title ?? "Untitled wiring");
@@ -56,10 +57,10 @@ public sealed class ResponseChart
         Curves(scales);
         PaintPeaks(Peaks(scales), places);
         items.AddRange(labels.Paint(scales));
-        y = scales.Plot.Bottom + Tokens.BlockGap + Tokens.NoteSize;
+        column.MoveTo(scales.Plot.Bottom + Tokens.BlockGap + Tokens.NoteSize);
         Notes();
 
-        var page = new Size(Tokens.ChartWidth, y + Tokens.PageMargin - (Tokens.NoteSize / 2));
+        var page = new Size(Tokens.ChartWidth, column.Y + Tokens.PageMargin - (Tokens.NoteSize / 2));
         var paper = new RectangleShape("paper", new Box(0, 0, page.Width, page.Height), 0, Paint.Filled(theme.Paper));
         return new Picture(page, Title, Describe(), theme, [paper, .. items]);
     }
@@ -74,27 +75,17 @@ public sealed class ResponseChart
     private Box PlotBeside(CurveLabels labels) =>
         new(
             Tokens.PageMargin + Tokens.PlotIndent,
-            y + (Tokens.LugLabelSize * Tokens.LineHeight),
+            column.Y + (Tokens.LugLabelSize * Tokens.LineHeight),
             Tokens.ChartWidth - (2 * Tokens.PageMargin) - Tokens.PlotIndent - labels.Width,
             Math.Max(Tokens.PlotHeight, labels.Height)
         );
 
     private void Heading()
     {
-        var width = Tokens.ChartWidth - (2 * Tokens.PageMargin);
-        Line(
-            "title",
-            DrawnText.Fit(Title, TextWeight.SemiBold, Tokens.TitleSize, width),
-            TextWeight.SemiBold,
-            Tokens.TitleSize,
-            theme.Ink
-        );
-        foreach (var line in DrawnText.Wrap(Subtitle(), TextWeight.Regular, Tokens.NoteSize, width))
-        {
-            Line("subtitle", line, TextWeight.Regular, Tokens.NoteSize, theme.QuietInk);
-        }
-
-        y += Tokens.BlockGap / 2;
+        var title = TextStyle.Title(theme.Ink);
+        column.Line("title", title.Fit(Title, column.Width), title);
+        column.Paragraph("subtitle", Subtitle(), TextStyle.Note(theme.QuietInk));
+        column.Skip(Tokens.BlockGap / 2);
     }
 
     private string Subtitle()
@@ -264,46 +255,25 @@ public sealed class ResponseChart
 
     private void Notes()
     {
-        var (load, size) = (study.Circuit.Surroundings, Tokens.NoteSize);
-        var width = Tokens.ChartWidth - (2 * Tokens.PageMargin);
+        var (load, note) = (study.Circuit.Surroundings, TextStyle.Note(theme.QuietInk));
         const string Zero =
             "0 dB: the voltage that the strings induce in one coil, in the model the same in each coil and at every frequency.";
-        Line("note", Zero, TextWeight.Regular, size, theme.QuietInk);
+        column.Line("note", Zero, note);
         var cable = ValueText.Label(load.CableFarads, Unit.Farad);
         var input = ValueText.Label(load.InputOhms, Unit.Ohm);
         var below =
             $"Load on the jack: cable={cable} input={input}. The dB at a peak are its height over the level at 100 Hz.";
-        var baseline = y + (size * DrawnText.CapHeight);
-        Line("note", below, TextWeight.Regular, size, theme.QuietInk);
+        var baseline = column.Y + (note.Size * DrawnText.CapHeight);
+        column.Line("note", below, note);
         if (fileName is not null)
         {
-            var room = width - DrawnText.Width(below, TextWeight.Regular, size) - Tokens.ColumnGap;
-            var name = DrawnText.Fit(fileName, TextWeight.Regular, size, room);
-            items.Add(
-                Text("file", name, new Point(Tokens.ChartWidth - Tokens.PageMargin, baseline), TextAlign.End, size)
-            );
+            var room = column.Width - note.WidthOf(below) - Tokens.ColumnGap;
+            column.EndOn(baseline, "file", note.Fit(fileName, room), note);
         }
     }
 
-    private void Line(string name, string text, TextWeight weight, double size, Colour colour)
-    {
-        var at = new Point(Tokens.PageMargin, y + (size * DrawnText.CapHeight));
-        items.Add(TextItem.Start(name, text, at, weight, size, colour));
-        y += size * Tokens.LineHeight;
-    }
-
     private TextItem Text(string name, string text, Point at, TextAlign align, double size) =>
-        new(
-            name,
-            text,
-            at,
-            align,
-            TextWeight.Regular,
-            size,
-            theme.QuietInk,
-            DrawnText.Width(text, TextWeight.Regular, size),
-            IsVertical: false
-        );
+        TextItem.Aligned(name, text, at, align, new TextStyle(TextWeight.Regular, size, theme.QuietInk));
 
     private string Describe()
     {

@@ -17,10 +17,10 @@ internal sealed class TitleBlock
     private readonly Box area;
 
     /// <summary>What of the area the words take; close-ups stand beside them where there is room.</summary>
-    private readonly Box column;
+    private readonly TextColumn column;
     private readonly List<PictureItem> items = [];
     private readonly ImmutableArray<CloseUp> closeUps;
-    private double y;
+    private readonly TextStyle plain;
 
     /// <param name="area">Where it may stand: its left and top edge, and its width.</param>
     private TitleBlock(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
@@ -28,13 +28,14 @@ internal sealed class TitleBlock
         this.scene = scene;
         theme = scene.Theme;
         this.area = area;
-        y = area.Y;
+        plain = TextStyle.Note(theme.Ink);
         this.closeUps = closeUps;
         var left = area.Width - RowWidth(closeUps) - (2 * Tokens.ColumnGap);
-        column = closeUps.IsEmpty || left < Tokens.TextColumn ? area : area with { Width = left };
+        var width = closeUps.IsEmpty || left < Tokens.TextColumn ? area.Width : left;
+        column = new TextColumn(items, area.X, area.X + width, area.Y);
     }
 
-    private bool HasColumns => column.Width < area.Width;
+    private bool HasColumns => column.Right < area.Right;
 
     private static double RowWidth(ImmutableArray<CloseUp> closeUps) =>
         closeUps.Sum(close => close.Size.Width + (2 * Tokens.ColumnGap)) - (2 * Tokens.ColumnGap);
@@ -44,7 +45,7 @@ internal sealed class TitleBlock
     {
         var block = new TitleBlock(scene, closeUps, area);
         block.Rule();
-        var top = block.y;
+        var top = block.column.Y;
         block.Heading();
         block.Notes();
         block.Legend();
@@ -56,13 +57,13 @@ internal sealed class TitleBlock
         }
         else
         {
-            block.y = block.CloseUps(new Point(area.X, block.y));
+            block.column.MoveTo(block.CloseUps(new Point(area.X, block.column.Y)));
         }
 
         block.WireTable();
         block.Unrouted();
         block.Findings();
-        return (new PictureGroup("title-block", [.. block.items]), Math.Max(bottom, block.y));
+        return (new PictureGroup("title-block", [.. block.items]), Math.Max(bottom, block.column.Y));
     }
 
     private void Rule()
@@ -71,22 +72,21 @@ internal sealed class TitleBlock
             PathShape.Through(
                 "rule",
                 Paint.Stroked(theme.PartLine, Tokens.BlockLine),
-                new Point(area.X, y),
-                new Point(area.Right, y)
+                new Point(area.X, column.Y),
+                new Point(area.Right, column.Y)
             )
         );
-        y += Tokens.BlockGap;
+        column.Skip(Tokens.BlockGap);
     }
 
     /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
     private void Heading()
     {
-        var right = column.Right;
         var file = FileLine();
         var scaleWidth = Math.Max(Tokens.ScaleBar, DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize));
-        ScaleBar(new Point(right - Tokens.ScaleBar, y));
+        ScaleBar(new Point(column.Right - Tokens.ScaleBar, column.Y));
         var titleWidth = column.Width - scaleWidth - Tokens.ColumnGap;
-        var top = y;
+        var top = column.Y;
         var lines = DrawnText.Wrap(
             scene.Circuit.Title ?? "Untitled wiring",
             TextWeight.SemiBold,
@@ -95,25 +95,13 @@ internal sealed class TitleBlock
         );
         foreach (var line in lines)
         {
-            Line("title", line, column.X, TextWeight.SemiBold, Tokens.TitleSize, theme.Ink);
+            column.Line("title", line, TextStyle.Title(theme.Ink));
         }
 
         var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
         var below = top + scale + (Tokens.NoteSize * Tokens.LineHeight / 2);
-        items.Add(
-            new TextItem(
-                "file",
-                file,
-                new Point(right, below + Tokens.NoteSize),
-                TextAlign.End,
-                TextWeight.Regular,
-                Tokens.NoteSize,
-                theme.QuietInk,
-                DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize),
-                IsVertical: false
-            )
-        );
-        y = Math.Max(y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2);
+        column.EndOn(below + Tokens.NoteSize, "file", file, TextStyle.Note(theme.QuietInk));
+        column.MoveTo(Math.Max(column.Y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2));
     }
 
     private string FileLine()
@@ -138,40 +126,24 @@ internal sealed class TitleBlock
             items.Add(new RectangleShape("scale", box, 0, new Paint(fill, theme.Ink, Tokens.BlockLine)));
         }
 
-        var size = Tokens.LugLabelSize;
-        var baseline = left.Y + Tokens.ScaleBarHeight + (size * Tokens.LineHeight);
+        var style = new TextStyle(TextWeight.Regular, Tokens.LugLabelSize, theme.QuietInk);
+        var baseline = left.Y + Tokens.ScaleBarHeight + (style.Size * Tokens.LineHeight);
         var text = string.Create(CultureInfo.InvariantCulture, $"{Tokens.ScaleBar:0} mm");
-        items.Add(
-            TextItem.Start("scale-text", "0", left with { Y = baseline }, TextWeight.Regular, size, theme.QuietInk)
-        );
-        var width = DrawnText.Width(text, TextWeight.Regular, size);
-        var at = new Point(left.X + Tokens.ScaleBar, baseline);
-        items.Add(
-            new TextItem(
-                "scale-text",
-                text,
-                at,
-                TextAlign.End,
-                TextWeight.Regular,
-                size,
-                theme.QuietInk,
-                width,
-                IsVertical: false
-            )
-        );
+        items.Add(TextItem.Start("scale-text", "0", left with { Y = baseline }, style));
+        items.Add(TextItem.End("scale-text", text, new Point(left.X + Tokens.ScaleBar, baseline), style));
     }
 
     private void Notes()
     {
-        var top = y;
+        var top = column.Y;
         foreach (var note in scene.Circuit.Notes)
         {
-            Paragraph("note", note, column.X, theme.Ink);
+            column.Paragraph("note", note, plain);
         }
 
         if (scene.Circuit.Finish is { Length: > 0 } finish)
         {
-            Paragraph("note", InWords(finish), column.X, theme.Ink);
+            column.Paragraph("note", InWords(finish), plain);
         }
 
         foreach (
@@ -181,18 +153,18 @@ internal sealed class TitleBlock
             var (name, definition) = (scene.PartOf(part).Name, scene.PartOf(part).Definition);
             if (definition.Remark is { Length: > 0 } remark)
             {
-                Paragraph("note", $"{name}: {remark}", column.X, theme.Ink);
+                column.Paragraph("note", $"{name}: {remark}", plain);
             }
         }
 
         if (scene.Options.Trace is { } trace)
         {
-            Paragraph("note", $"Following: {trace.InWords}", column.X, theme.Ink);
+            column.Paragraph("note", $"Following: {trace.InWords}", plain);
         }
 
-        if (y > top)
+        if (column.Y > top)
         {
-            y += Tokens.BlockGap / 2;
+            column.Skip(Tokens.BlockGap / 2);
         }
     }
 
@@ -204,11 +176,11 @@ internal sealed class TitleBlock
 
     private void Legend()
     {
-        var (legend, height) = Pictures.Legend.Build(scene, closeUps, new Point(column.X, y), column.Width);
+        var (legend, height) = Pictures.Legend.Build(scene, closeUps, new Point(column.Left, column.Y), column.Width);
         if (legend is not null)
         {
             items.Add(legend);
-            y += height + (Tokens.BlockGap / 2);
+            column.Skip(height + (Tokens.BlockGap / 2));
         }
     }
 
@@ -223,10 +195,10 @@ internal sealed class TitleBlock
         Caption("What each position joins");
         foreach (var line in lines)
         {
-            Paragraph("contacts", line, column.X, theme.Ink);
+            column.Paragraph("contacts", line, plain);
         }
 
-        y += Tokens.BlockGap / 2;
+        column.Skip(Tokens.BlockGap / 2);
     }
 
     /// <summary>Parts whose wires have no room for their tags in the drawing, larger, side by side as the page allows.</summary>
@@ -265,10 +237,10 @@ internal sealed class TitleBlock
         foreach (var wire in untagged)
         {
             var colour = wire.Wire.Colour?.Name ?? "colour not stated";
-            Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", column.X, theme.Ink);
+            column.Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", plain);
         }
 
-        y += Tokens.BlockGap / 2;
+        column.Skip(Tokens.BlockGap / 2);
     }
 
     private bool IsInTable(SceneWire wire) =>
@@ -294,10 +266,10 @@ internal sealed class TitleBlock
         {
             var wire = scene.Circuit.Wires.FirstOrDefault(wire => wire.Id == id);
             var words = wire is null ? id : $"{Ends(wire)}  {wire.Colour?.Name ?? "colour not stated"}";
-            Paragraph("unrouted-row", words, column.X, theme.Ink);
+            column.Paragraph("unrouted-row", words, plain);
         }
 
-        y += Tokens.BlockGap / 2;
+        column.Skip(Tokens.BlockGap / 2);
     }
 
     private void Findings()
@@ -305,23 +277,28 @@ internal sealed class TitleBlock
         for (var i = 0; i < scene.Options.Findings.Length; i++)
         {
             var finding = scene.Options.Findings[i];
-            var left = column.X + Tokens.FindingBadge + 2;
-            var top = y;
-            y += Tokens.NoteSize * (Tokens.LineHeight - 1);
-            Paragraph("finding-text", $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]", left, theme.Ink);
+            const double indent = Tokens.FindingBadge + 2;
+            var top = column.Y;
+            column.Skip(Tokens.NoteSize * (Tokens.LineHeight - 1));
+            column.Paragraph(
+                "finding-text",
+                $"{Word(finding.Severity)}: {finding.Message} [{finding.Id}]",
+                plain,
+                indent
+            );
             if (finding.Help is { Length: > 0 } help)
             {
-                Paragraph("finding-help", help, left, theme.QuietInk);
+                column.Paragraph("finding-help", help, TextStyle.Note(theme.QuietInk), indent);
             }
 
-            var centre = new Point(column.X + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
+            var centre = new Point(column.Left + (Tokens.FindingBadge / 2), top + Tokens.NoteSize);
             items.Add(
                 new PictureGroup("finding", [.. FindingPainter.Badge(theme, finding.Severity, i + 1, centre)])
                 {
                     Shows = [("finding", Scene.Text(i + 1)), ("check", finding.Id)],
                 }
             );
-            y += Tokens.NoteSize * 0.6;
+            column.Skip(Tokens.NoteSize * 0.6);
         }
     }
 
@@ -334,20 +311,5 @@ internal sealed class TitleBlock
             _ => "remark",
         };
 
-    private void Caption(string text) =>
-        Line("caption", text, column.X, TextWeight.SemiBold, Tokens.NoteSize, theme.QuietInk);
-
-    private void Paragraph(string name, string text, double left, Colour colour)
-    {
-        foreach (var line in DrawnText.Wrap(text, TextWeight.Regular, Tokens.NoteSize, column.Right - left))
-        {
-            Line(name, line, left, TextWeight.Regular, Tokens.NoteSize, colour);
-        }
-    }
-
-    private void Line(string name, string text, double left, TextWeight weight, double size, Colour colour)
-    {
-        items.Add(TextItem.Start(name, text, new Point(left, y + (size * DrawnText.CapHeight)), weight, size, colour));
-        y += size * Tokens.LineHeight;
-    }
+    private void Caption(string text) => column.Line("caption", text, TextStyle.Caption(theme.QuietInk));
 }

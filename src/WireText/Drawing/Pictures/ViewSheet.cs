@@ -36,20 +36,19 @@ public static class ViewSheet
             Math.Max(width, Tokens.NarrowestPage),
             top + (rows * cell.Height) + ((rows - 1) * Tokens.ViewGap) + Tokens.PageMargin
         );
-        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        var items = new List<PictureItem>();
         items.Add(
             new RectangleShape("paper", new Box(0, 0, page.Width, page.Height), 0, Paint.Filled(options.Theme.Paper))
         );
-        items.AddRange(Title(circuit, options, page));
+        Title(items, circuit, options, page);
         for (var i = 0; i < views.Length; i++)
         {
             var at = new Point(
                 Tokens.PageMargin + (i % columns * (cell.Width + Tokens.ViewGap)),
                 top + (i / columns * (cell.Height + Tokens.ViewGap))
             );
-            items.AddRange(
-                View(circuit, moved, options with { Trace = views[i].Trace, Findings = [] }, views[i], at, scale)
-            );
+            Heading(new TextColumn(items, at.X, at.X + (moved.Extent.Right * scale), at.Y), options.Theme, views[i]);
+            items.Add(View(circuit, moved, options with { Trace = views[i].Trace, Findings = [] }, at, scale));
         }
 
         return new Picture(
@@ -57,7 +56,7 @@ public static class ViewSheet
             DrawnText.Clean(circuit.Title ?? "Untitled wiring"),
             PictureBuilder.Describe(circuit) + " Every position, one below the other.",
             options.Theme,
-            items.ToImmutable()
+            [.. items]
         );
     }
 
@@ -78,54 +77,40 @@ public static class ViewSheet
         }
     }
 
-    private static IEnumerable<PictureItem> Title(Circuit circuit, PictureOptions options, Size page)
+    private static void Title(List<PictureItem> items, Circuit circuit, PictureOptions options, Size page)
     {
-        var words = circuit.Title ?? "Untitled wiring";
-        var room = page.Width - (2 * Tokens.PageMargin);
-        yield return TextItem.Start(
-            "title",
-            DrawnText.Fit(words, TextWeight.SemiBold, Tokens.TitleSize, room * 0.6),
-            new Point(Tokens.PageMargin, Tokens.PageMargin + Tokens.TitleSize),
-            TextWeight.SemiBold,
-            Tokens.TitleSize,
-            options.Theme.Ink
-        );
-        var file = DrawnText.Fit(
-            options.FileName is { Length: > 0 } name
-                ? $"every position, from behind · {name}"
-                : "every position, from behind",
-            TextWeight.Regular,
-            Tokens.NoteSize,
-            room * 0.38
-        );
-        yield return TextItem.Start(
-            "file",
-            file,
-            new Point(
-                page.Width - Tokens.PageMargin - DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize),
-                Tokens.PageMargin + Tokens.TitleSize
-            ),
-            TextWeight.Regular,
-            Tokens.NoteSize,
-            options.Theme.QuietInk
-        );
+        const double Baseline = Tokens.PageMargin + Tokens.TitleSize;
+        var column = new TextColumn(items, Tokens.PageMargin, page.Width - Tokens.PageMargin, Tokens.PageMargin);
+        var title = TextStyle.Title(options.Theme.Ink);
+        column.StartOn(Baseline, "title", title.Fit(circuit.Title ?? "Untitled wiring", column.Width * 0.6), title);
+        var note = TextStyle.Note(options.Theme.QuietInk);
+        var words = options.FileName is { Length: > 0 } name
+            ? $"every position, from behind · {name}"
+            : "every position, from behind";
+        var file = note.Fit(words, column.Width * 0.38);
+        column.StartOn(Baseline, "file", file, note, column.Width - note.WidthOf(file));
     }
 
-    private static IEnumerable<PictureItem> View(
+    private static void Heading(TextColumn column, Theme theme, SheetView view)
+    {
+        var heading = new TextStyle(TextWeight.SemiBold, Tokens.NameSize, theme.Ink);
+        var first = column.Y + Tokens.NameSize;
+        column.StartOn(first, "heading", heading.Fit(view.Heading, column.Width), heading);
+        var note = TextStyle.Note(theme.QuietInk);
+        column.StartOn(first + HeadingLine, "says", note.Fit(view.Says, column.Width), note);
+    }
+
+    private static PictureView View(
         Circuit circuit,
         LayoutResult layout,
         PictureOptions options,
-        SheetView view,
         Point at,
         double scale
     )
     {
-        var room = layout.Extent.Right * scale;
-        yield return Line("heading", view.Heading, TextWeight.SemiBold, Tokens.NameSize, options.Theme.Ink, 1);
-        yield return Line("says", view.Says, TextWeight.Regular, Tokens.NoteSize, options.Theme.QuietInk, 2);
         var scene = new Scene(circuit, layout, options);
         var space = new Box(0, 0, layout.Extent.Right + Tokens.LabelMargin, layout.Extent.Bottom + Tokens.LabelMargin);
-        yield return new PictureView(
+        return new PictureView(
             "view",
             new Point(at.X, at.Y + (2 * HeadingLine)),
             scale,
@@ -135,15 +120,5 @@ public static class ViewSheet
                     .Items.Select(PictureBuilder.WithoutIds),
             ]
         );
-
-        TextItem Line(string name, string text, TextWeight weight, double size, Colour colour, int line) =>
-            TextItem.Start(
-                name,
-                DrawnText.Fit(text, weight, size, room),
-                new Point(at.X, at.Y + (line * HeadingLine) - (HeadingLine - Tokens.NameSize)),
-                weight,
-                size,
-                colour
-            );
     }
 }

@@ -44,7 +44,16 @@ public sealed record TextItem(
     }
 
     public static TextItem Start(string name, string text, Point at, TextWeight weight, double size, Colour colour) =>
-        new(name, text, at, TextAlign.Start, weight, size, colour, DrawnText.Width(text, weight, size), false);
+        Start(name, text, at, new TextStyle(weight, size, colour));
+
+    internal static TextItem Start(string name, string text, Point at, TextStyle style) =>
+        Aligned(name, text, at, TextAlign.Start, style);
+
+    internal static TextItem End(string name, string text, Point at, TextStyle style) =>
+        Aligned(name, text, at, TextAlign.End, style);
+
+    internal static TextItem Aligned(string name, string text, Point at, TextAlign align, TextStyle style) =>
+        new(name, text, at, align, style.Weight, style.Size, style.Colour, style.WidthOf(text), IsVertical: false);
 
     /// <summary>What the letters take up, with what hangs below their line.</summary>
     public Box Ink
