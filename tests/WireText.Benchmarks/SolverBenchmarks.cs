@@ -4,7 +4,6 @@ using System.Text;
 using BenchmarkDotNet.Attributes;
 using MathNet.Numerics.LinearAlgebra.Complex;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Solving;

@@ -1,5 +1,4 @@
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Cli.Settings;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Circuits;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;

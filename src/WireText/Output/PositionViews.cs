@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Studies;

@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Networks;
 
 namespace WireText.Output;

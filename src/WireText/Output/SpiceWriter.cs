@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;

@@ -1,5 +1,5 @@
 using CsCheck;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;

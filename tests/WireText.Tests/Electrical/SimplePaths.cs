@@ -1,4 +1,4 @@
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Networks;
 
 namespace WireText.Tests.Electrical;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Sound;
 
 namespace WireText.Checks.Controls;

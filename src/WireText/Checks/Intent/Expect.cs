@@ -1,6 +1,5 @@
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Positions;

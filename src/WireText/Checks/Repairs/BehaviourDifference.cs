@@ -1,4 +1,4 @@
-using WireText.Circuits.States;
+using WireText.Circuits;
 
 namespace WireText.Checks.Repairs;
 

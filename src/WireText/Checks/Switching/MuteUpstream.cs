@@ -1,4 +1,4 @@
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Mutes;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Sound;

@@ -1,4 +1,3 @@
-using WireText.Circuits.States;
 using WireText.Syntax.Nodes;
 using WireText.Text;
 

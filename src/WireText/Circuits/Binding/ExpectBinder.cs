@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WireText.Circuits.States;
 using WireText.Quantities;
 using WireText.Syntax.Nodes;
 using WireText.Text;

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Networks;
 
 namespace WireText.Electrical.Mutes;

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 
 namespace WireText.Electrical.Networks;
 

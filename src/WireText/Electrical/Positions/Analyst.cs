@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 
 namespace WireText.Electrical.Positions;
 

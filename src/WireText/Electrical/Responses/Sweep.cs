@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Electrical.Responses;

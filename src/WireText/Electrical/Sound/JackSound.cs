@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Mutes;

@@ -1,5 +1,4 @@
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Studies;
 using WireText.Text;
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Mutants;

@@ -1,4 +1,4 @@
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;

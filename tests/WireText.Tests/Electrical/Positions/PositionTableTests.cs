@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
-using WireText.Circuits.States;
+using WireText.Circuits;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;

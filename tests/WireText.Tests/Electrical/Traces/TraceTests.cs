@@ -1,5 +1,4 @@
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;

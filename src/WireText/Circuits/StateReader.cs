@@ -1,7 +1,7 @@
 using System.Globalization;
 using WireText.Text;
 
-namespace WireText.Circuits.States;
+namespace WireText.Circuits;
 
 /// <summary>Reads a state as it is said at the bench: <c>sel=neck,vol=7</c>. What is not named is at rest.</summary>
 /// <remarks>

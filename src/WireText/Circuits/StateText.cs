@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Circuits.States;
+namespace WireText.Circuits;
 
 /// <summary>Words for states: <c>sel=neck vol=7</c>.</summary>
 public static class StateText

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WireText.Circuits.States;
+namespace WireText.Circuits;
 
 /// <summary>What a setting such as <c>sel=neck</c> or <c>vol=7</c> says, or why it says nothing.</summary>
 public abstract record Setting

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace WireText.Circuits.States;
+namespace WireText.Circuits;
 
 /// <summary>
 /// Where everything that can be moved stands: a position, or any, for each control, and a travel for each dial. With a control

@@ -1,9 +1,8 @@
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Testing;
 using WireText.Tests.Electrical;
 
-namespace WireText.Tests.Circuits.States;
+namespace WireText.Tests.Circuits;
 
 public class StateTests
 {

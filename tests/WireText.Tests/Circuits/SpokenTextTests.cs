@@ -1,13 +1,12 @@
 using CsCheck;
 using WireText.Circuits;
-using WireText.Circuits.States;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Studies;
 using WireText.Testing;
 using WireText.Tests.Electrical;
 
-namespace WireText.Tests.Circuits.States;
+namespace WireText.Tests.Circuits;
 
 /// <summary>Whatever is typed behind an option gives a value or a problem in one line, never an exception.</summary>
 public class SpokenTextTests
