@@ -3,6 +3,7 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Output;
 using WireText.Parts;
+using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
@@ -39,7 +40,9 @@ internal sealed class PartsCommand : Command
         }
 
         var found = catalogue
-            .Definitions.Where(d => Is(d.Model, name) && !Is(d.Model, "standard") || Is(d.Kind, name))
+            .Definitions.Where(d =>
+                Naming.Alike(d.Model, name) && !Naming.Alike(d.Model, "standard") || Naming.Alike(d.Kind, name)
+            )
             .ToList();
         if (found.Count == 0)
         {
@@ -50,6 +53,4 @@ internal sealed class PartsCommand : Command
         context.Output.Write(string.Join('\n', found.Select(PartSheet.Show)));
         return ExitCode.Right;
     }
-
-    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

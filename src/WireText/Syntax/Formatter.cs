@@ -128,7 +128,7 @@ public static class Formatter
     private static List<string> PartCells(PartSyntax part, List<string> words)
     {
         var behind = words.Skip(2).ToList();
-        var from = part.Hangs is null ? -1 : behind.FindLastIndex(w => Is(w, "from"));
+        var from = part.Hangs is null ? -1 : behind.FindLastIndex(w => Naming.Alike(w, "from"));
         var arguments = from < 0 ? behind : behind[..from];
         var hangs = from < 0 ? "" : string.Join(' ', behind[from..]);
         return [words[0], words[1], arguments.FirstOrDefault() ?? "", string.Join(' ', arguments.Skip(1)), hangs];
@@ -171,7 +171,7 @@ public static class Formatter
         {
             TerminalsSyntax => !word.Contains(',', StringComparison.Ordinal),
             PositionSyntax or JoinedSyntax => true,
-            CoilInsideSyntax or TrackInsideSyntax or AmpInsideSyntax => Is(word, "as") && index > 2
+            CoilInsideSyntax or TrackInsideSyntax or AmpInsideSyntax => Naming.Alike(word, "as") && index > 2
                 || (
                     word.Contains('=', StringComparison.Ordinal)
                     && !words[index - 1].Contains('=', StringComparison.Ordinal)
@@ -209,7 +209,7 @@ public static class Formatter
     /// <summary>The room a column needs. Behind their names, parts are aligned with those of their own kind.</summary>
     private static int WidthOf(List<Row> group, Row row, int column) =>
         group
-            .Where(r => row.Shape != PartShape || column < 2 || Is(r.Cells[0], row.Cells[0]))
+            .Where(r => row.Shape != PartShape || column < 2 || Naming.Alike(r.Cells[0], row.Cells[0]))
             // The last word of a row needs no room behind it.
             .Where(r => r.Cells.Skip(column + 1).Any(c => c.Length > 0))
             .Select(r => r.Cells[column].Length)
@@ -260,8 +260,6 @@ public static class Formatter
         row.Comment.Length == 0
             ? text
             : text + new string(' ', Math.Max(row.CommentColumn - ColumnsOf(text), 2)) + row.Comment;
-
-    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 
     private sealed class Row(string? shape, List<string> cells, string comment, int commentColumn)
     {

@@ -86,7 +86,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
         for (var i = 0; i < syntax.Names.Length; i++)
         {
             var name = syntax.Names[i];
-            if (Is(name.Text, "any"))
+            if (Naming.Alike(name.Text, "any"))
             {
                 draft.Sink.Add(
                     ControlFindings.ReservedName.At(
@@ -98,7 +98,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
                 return true;
             }
 
-            if (syntax.Names.Take(i).Any(other => Is(other.Text, name.Text)))
+            if (syntax.Names.Take(i).Any(other => Naming.Alike(other.Text, name.Text)))
             {
                 draft.Sink.Add(
                     StatementFindings.SaidTwice.At(
@@ -116,7 +116,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
     private Control? FindControl(LugSyntax syntax)
     {
-        if (draft.Controls.Find(c => Is(c.Name, syntax.FullName)) is { } control)
+        if (draft.Controls.Find(c => Naming.Alike(c.Name, syntax.FullName)) is { } control)
         {
             return control;
         }
@@ -143,6 +143,4 @@ internal sealed class ControlBinder(CircuitDraft draft)
             )
         );
     }
-
-    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

@@ -38,7 +38,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                 syntax.Location
             );
 
-        bool ReadNamed(PairSyntax pair) => Is(pair.Key.Text, OthersWord) || Read(pair, positions, travels);
+        bool ReadNamed(PairSyntax pair) => Naming.Alike(pair.Key.Text, OthersWord) || Read(pair, positions, travels);
     }
 
     private bool HasTwice(ExpectSyntax syntax)
@@ -46,7 +46,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         for (var i = 0; i < syntax.State.Length; i++)
         {
             var key = syntax.State[i].Key;
-            if (syntax.State.Take(i).Any(other => Is(other.Key.Text, key.Text)))
+            if (syntax.State.Take(i).Any(other => Naming.Alike(other.Key.Text, key.Text)))
             {
                 draft.Sink.Add(
                     StatementFindings.SaidTwice.At(key.Location, $"'{key.Text}' is set twice", "keep one of the two")
@@ -60,12 +60,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
     private bool ReadOthers(ExpectSyntax syntax, int?[] positions)
     {
-        if (syntax.State.FirstOrDefault(pair => Is(pair.Key.Text, OthersWord)) is not { } others)
+        if (syntax.State.FirstOrDefault(pair => Naming.Alike(pair.Key.Text, OthersWord)) is not { } others)
         {
             return true;
         }
 
-        if (!Is(others.Value.Text, StateText.AnyWord))
+        if (!Naming.Alike(others.Value.Text, StateText.AnyWord))
         {
             draft.Sink.Add(
                 ControlFindings.UnknownPosition.At(
@@ -128,7 +128,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
     private Claim? ReadValue(ValueClaimSyntax syntax, SourceLocation at)
     {
-        if (Is(syntax.Quantity.Text, "level"))
+        if (Naming.Alike(syntax.Quantity.Text, "level"))
         {
             return
                 Decibels(syntax.Value, "a level needs dB, such as '-6dB'") is { } level
@@ -142,7 +142,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                 : null;
         }
 
-        var isReading = Is(syntax.Quantity.Text, "reads");
+        var isReading = Naming.Alike(syntax.Quantity.Text, "reads");
         var reading = ValueReader.Read(syntax.Value.Text, isReading ? ValueUse.MeterReading : ValueUse.Resonance);
         if (reading.Problem is { } problem)
         {
@@ -251,7 +251,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return null;
         }
 
-        var named = name.Words.Length == 1 ? coils : coils.FindAll(coil => Is(coil.Name, name.FullName));
+        var named = name.Words.Length == 1 ? coils : coils.FindAll(coil => Naming.Alike(coil.Name, name.FullName));
         if (named.Count > 0)
         {
             return [.. named.Select(coil => coil.Index)];
@@ -316,6 +316,4 @@ internal sealed class ExpectBinder(CircuitDraft draft)
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : null;
-
-    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

@@ -177,7 +177,7 @@ internal sealed class PartArguments
             Keep(word, Value, draft, "value");
             Value = word;
         }
-        else if (TraitsOf(Definition).FirstOrDefault(t => Is(t, word.Text)) is { } trait)
+        else if (TraitsOf(Definition).FirstOrDefault(t => Naming.Alike(t, word.Text)) is { } trait)
         {
             Traits.Add(trait);
         }
@@ -216,6 +216,4 @@ internal sealed class PartArguments
             )
         );
     }
-
-    private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

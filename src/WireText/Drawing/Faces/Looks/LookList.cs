@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Parts;
+using WireText.Text;
 
 namespace WireText.Drawing.Faces.Looks;
 
@@ -35,10 +36,7 @@ public sealed class LookList(ImmutableArray<LookEntry> entries)
     /// <summary>Null for a kind without a look.</summary>
     public Look? Find(string kind, string model) =>
         (
-            entries.FirstOrDefault(e => Is(e.Kind, kind) && Is(e.Model, model))
-            ?? entries.FirstOrDefault(e => Is(e.Kind, kind) && e.Model is null)
+            entries.FirstOrDefault(e => Naming.Alike(e.Kind, kind) && Naming.Alike(e.Model, model))
+            ?? entries.FirstOrDefault(e => Naming.Alike(e.Kind, kind) && e.Model is null)
         )?.Look;
-
-    private static bool Is(string? name, string other) =>
-        string.Equals(name, other, StringComparison.OrdinalIgnoreCase);
 }
