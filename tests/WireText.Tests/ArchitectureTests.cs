@@ -1,6 +1,8 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Loader;
+using WireText.Circuits;
 using WireText.Testing;
+using WireText.Tests.Judging;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
 
 namespace WireText.Tests;
@@ -115,6 +117,36 @@ public class ArchitectureTests
             .Where(d => hosts.Contains(d.To))
             .Distinct();
 
+        Assert.Empty(bad);
+    }
+
+    /// <summary>The judge of mutants is no judge when it asks the program what a circuit does.</summary>
+    [Fact]
+    public void Judge_KnowsOfTheCoreNoMoreThanTheBoundCircuit()
+    {
+        string[] known = ["WireText.Circuits", "WireText.Parts"];
+        var tests = new ArchLoader().LoadAssemblies(typeof(Judge).Assembly, typeof(Compilation).Assembly).Build();
+        var judging = Every.Of(
+            tests.Types.Where(type =>
+                type.Namespace.FullName == typeof(Judge).Namespace
+                && !type.FullName.Contains("Tests+", StringComparison.Ordinal)
+                && !type.Name.EndsWith("Tests", StringComparison.Ordinal)
+            )
+        );
+        var core = Every.Of(Core.Types).Select(type => type.FullName).ToHashSet(StringComparer.Ordinal);
+
+        var uses = judging
+            .SelectMany(type => type.Dependencies, (type, dependency) => (From: type.FullName, To: dependency.Target))
+            .ToList();
+        var bad = uses.Where(use =>
+                (core.Contains(use.To.FullName) && !known.Contains(use.To.Namespace.FullName))
+                || use.To.Namespace.FullName.StartsWith("WireText.Tests.Electrical", StringComparison.Ordinal)
+            )
+            .Select(use => (use.From, use.To.FullName))
+            .Distinct()
+            .Order();
+
+        Assert.Contains(uses, use => use.To.FullName == typeof(Circuit).FullName);
         Assert.Empty(bad);
     }
 
