@@ -1,6 +1,5 @@
 using System.CommandLine;
 using WireText.Cli.Hosting;
-using WireText.Cli.Storage;
 
 namespace WireText.Cli.Arguments;
 
@@ -30,7 +29,7 @@ internal sealed class FormatOption : Option<string?>
             return formats.First(format => format.Word() == word);
         }
 
-        if (target is null or Files.Standard)
+        if (target is null or StandardStream.Name)
         {
             return formats[0];
         }

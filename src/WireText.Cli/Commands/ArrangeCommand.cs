@@ -41,7 +41,7 @@ internal sealed class ArrangeCommand : Command
 
     private static int Run(CliContext context, string file, bool isWritten, FolderSources sources)
     {
-        if (isWritten && file == Files.Standard)
+        if (isWritten && file == StandardStream.Name)
         {
             throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
         }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Storage;
 using WireText.Output;
 using WireText.Text;
 

@@ -99,7 +99,7 @@ internal sealed class DrawCommand : Command
     {
         request.RefuseConfusion();
         var source = Files.Read(request.Source, context.Host);
-        var fileName = request.Source == Files.Standard ? null : Path.GetFileName(source.Path);
+        var fileName = request.Source == StandardStream.Name ? null : Path.GetFileName(source.Path);
         var settings = new SettingsFiles(context.Host).For(request.Source);
         var compiled = Compilation.Of(source, sources, settings: settings);
         var options = new DrawOptions(request.Effort, request.Theme, fileName)
@@ -176,6 +176,6 @@ internal sealed class DrawCommand : Command
     /// <summary>Beside the source; to standard output when the source is standard input; nowhere when only measured.</summary>
     private static string? DefaultTarget(string source, OutputFormat format, bool isMeasured) =>
         isMeasured ? null
-        : source == Files.Standard ? Files.Standard
+        : source == StandardStream.Name ? StandardStream.Name
         : Path.ChangeExtension(source, format.Word());
 }

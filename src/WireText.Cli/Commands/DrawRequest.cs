@@ -32,7 +32,7 @@ internal sealed record DrawRequest(
             throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
         }
 
-        if (IsMeasured && Target == Files.Standard)
+        if (IsMeasured && Target == StandardStream.Name)
         {
             throw new CannotException(
                 "the picture and its measure cannot both go to standard output; name a file with -o"

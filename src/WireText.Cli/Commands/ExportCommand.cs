@@ -3,7 +3,6 @@ using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Storage;
 using WireText.Output;
 
 namespace WireText.Cli.Commands;
@@ -53,7 +52,7 @@ internal sealed class ExportCommand : Command
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
         var state = read.StateAt(parsed.GetValue(at));
         var deck = SpiceWriter.Write(read.Study, state);
-        read.Write(parsed.GetValue(output) ?? Files.Standard, Encoding.UTF8.GetBytes(deck));
+        read.Write(parsed.GetValue(output) ?? StandardStream.Name, Encoding.UTF8.GetBytes(deck));
         return read.Code;
     }
 }

@@ -19,7 +19,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         var outcomes = new FileOutcome[files.Length];
         var progress = new Progress(context, files.Length);
         // Standard input has one reader, and a file that is given twice must not be written by two.
-        if (jobs == 1 || files.Length == 1 || isMending || files.Contains(Files.Standard))
+        if (jobs == 1 || files.Length == 1 || isMending || files.Contains(StandardStream.Name))
         {
             for (var i = 0; i < files.Length; i++)
             {
@@ -61,7 +61,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
 
     private FileChecked Mend(string file)
     {
-        if (file == Files.Standard)
+        if (file == StandardStream.Name)
         {
             throw new CannotException("standard input cannot be mended: there is no file to write");
         }

@@ -66,7 +66,7 @@ internal sealed class FormatCommand : Command
             return ExitCode.Findings;
         }
 
-        if (file == Files.Standard && !isCheck)
+        if (file == StandardStream.Name && !isCheck)
         {
             context.Output.Write(formatted);
         }

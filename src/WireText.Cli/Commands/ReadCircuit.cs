@@ -29,7 +29,7 @@ internal sealed class ReadCircuit
     public Circuit Circuit => Study.Circuit;
 
     /// <summary>The name without its folders; null for standard input.</summary>
-    public string? FileName => file == Files.Standard ? null : Path.GetFileName(file);
+    public string? FileName => file == StandardStream.Name ? null : Path.GetFileName(file);
 
     /// <summary>The exit code when all went well: a circuit with mistakes is computed as it is wired.</summary>
     public int Code => ExitCode.For(Compiled.Findings, isStrict: false);

@@ -4,7 +4,6 @@ using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Storage;
 using WireText.Drawing.Charts;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Responses;
@@ -67,7 +66,7 @@ internal sealed class ResponseCommand : Command
         var request = RequestIn(parsed, format.In(parsed, target));
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
         var study = Study(read, request);
-        read.Write(target ?? Files.Standard, Content(study, request, read.FileName));
+        read.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
         TellSilent(study, context.Error);
         return read.Code;
     }

@@ -15,7 +15,7 @@ internal sealed class SettingsFiles(ICliHost host)
     /// <summary>The settings for a file; for standard input those of the folder in which the program was started.</summary>
     public CheckSettings For(string file)
     {
-        var folder = file == Files.Standard ? host.WorkingFolder : Path.GetDirectoryName(Path.GetFullPath(file));
+        var folder = file == StandardStream.Name ? host.WorkingFolder : Path.GetDirectoryName(Path.GetFullPath(file));
         return OfFolder(folder);
     }
 

@@ -8,9 +8,6 @@ namespace WireText.Cli.Storage;
 /// <summary>Reads sources and writes results. Nothing is half-written: a result goes to a file beside, which is then renamed.</summary>
 internal static class Files
 {
-    /// <summary>Stands for standard input as a source, and for standard output as a target.</summary>
-    public const string Standard = "-";
-
     private static readonly UTF8Encoding Strict = new(
         encoderShouldEmitUTF8Identifier: false,
         throwOnInvalidBytes: true
@@ -38,7 +35,11 @@ internal static class Files
     /// <summary>The paths, with each folder among them replaced by the wiring files in it and below it, in the order of their names.</summary>
     /// <exception cref="CannotException">A folder has none, or may not be looked into.</exception>
     public static string[] WithFoldersOpened(IEnumerable<string> paths) =>
-        [.. paths.SelectMany(path => path != Standard && Directory.Exists(path) ? WiringFilesIn(path) : [path])];
+        [
+            .. paths.SelectMany(path =>
+                path != StandardStream.Name && Directory.Exists(path) ? WiringFilesIn(path) : [path]
+            ),
+        ];
 
     private static string[] WiringFilesIn(string folder)
     {
@@ -65,7 +66,7 @@ internal static class Files
 
     public static void Write(string path, byte[] content, ICliHost host)
     {
-        if (path == Standard)
+        if (path == StandardStream.Name)
         {
             host.Output.Write(content);
             host.Output.Flush();
@@ -106,8 +107,8 @@ internal static class Files
     {
         try
         {
-            return one != Standard
-                && other != Standard
+            return one != StandardStream.Name
+                && other != StandardStream.Name
                 && string.Equals(
                     BehindLinks(Path.GetFullPath(one)),
                     BehindLinks(Path.GetFullPath(other)),
@@ -136,7 +137,7 @@ internal static class Files
 
     private static byte[] ReadBytes(string path, ICliHost host)
     {
-        using var stream = path == Standard ? host.Input : File.OpenRead(path);
+        using var stream = path == StandardStream.Name ? host.Input : File.OpenRead(path);
         using var content = new MemoryStream();
         var buffer = new byte[64 * 1024];
         int count;

@@ -13,7 +13,7 @@ internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost
             return SourceLoad.Missing("the path must be relative");
         }
 
-        var own = from.Path == Files.Standard ? "." : Path.GetDirectoryName(from.Path);
+        var own = from.Path == StandardStream.Name ? "." : Path.GetDirectoryName(from.Path);
         foreach (var folder in partsFolders.Prepend(string.IsNullOrEmpty(own) ? "." : own))
         {
             if (Find(folder, path) is { } found)
