@@ -7,13 +7,17 @@ namespace WireText.Cli.Tests;
 internal sealed class TestHost : ICliHost, IDisposable
 {
     private readonly MemoryStream output = new();
-    private readonly MemoryStream error = new();
+    private readonly ToldStream error;
     private readonly Dictionary<string, string> variables = new(StringComparer.Ordinal);
 
     public TestHost(string input = "")
         : this(Encoding.UTF8.GetBytes(input)) { }
 
-    public TestHost(byte[] input) => Input = new MemoryStream(input);
+    public TestHost(byte[] input)
+    {
+        Input = new MemoryStream(input);
+        error = new ToldStream(TakePlace);
+    }
 
     public Stream Input { get; }
 
@@ -25,7 +29,18 @@ internal sealed class TestHost : ICliHost, IDisposable
 
     public bool IsErrorTerminal { get; init; }
 
-    public string WorkingFolder { get; init; } = Directory.GetCurrentDirectory();
+    public string WorkingFolder
+    {
+        get
+        {
+            TakePlace();
+            return field;
+        }
+        init;
+    } = Directory.GetCurrentDirectory();
+
+    /// <summary>What takes place while the program works: after it has read its file, where it has settings to read or much to complain of.</summary>
+    public Action? Meanwhile { get; set; }
 
     public byte[] WrittenBytes => output.ToArray();
 
@@ -33,7 +48,10 @@ internal sealed class TestHost : ICliHost, IDisposable
 
     public string Complaint => Encoding.UTF8.GetString(error.ToArray());
 
-    public string? Variable(string name) => variables.GetValueOrDefault(name);
+    /// <summary>What asking for a variable throws; null for nothing.</summary>
+    public Exception? Trouble { get; init; }
+
+    public string? Variable(string name) => Trouble is null ? variables.GetValueOrDefault(name) : throw Trouble;
 
     public void Dispose()
     {
@@ -42,9 +60,32 @@ internal sealed class TestHost : ICliHost, IDisposable
         error.Dispose();
     }
 
+    private void TakePlace()
+    {
+        var now = Meanwhile;
+        Meanwhile = null;
+        now?.Invoke();
+    }
+
     public TestHost With(string variable, string value)
     {
         variables[variable] = value;
         return this;
+    }
+
+    /// <summary>Tells when something is written to it.</summary>
+    private sealed class ToldStream(Action tell) : MemoryStream
+    {
+        public override void Write(byte[] buffer, int offset, int count)
+        {
+            tell();
+            base.Write(buffer, offset, count);
+        }
+
+        public override void Write(ReadOnlySpan<byte> buffer)
+        {
+            tell();
+            base.Write(buffer);
+        }
     }
 }

@@ -22,6 +22,14 @@ internal static class CliRun
         {
             return TellTrouble(error, $"cannot write the output: {e.Message}");
         }
+        catch (UnauthorizedAccessException)
+        {
+            return TellTrouble(error, "cannot write the output: it is closed");
+        }
+        catch (Exception e)
+        {
+            return TellTrouble(error, $"this is a fault of the program itself: {e.GetType().Name}: {e.Message}");
+        }
     }
 
     private static int ToItsEnd(CliContext context, Func<CliContext, int> run)
@@ -45,7 +53,7 @@ internal static class CliRun
             error.WriteLine($"wiretext: {message}");
             error.Flush();
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // There is nobody to tell; the exit code says it.
         }
