@@ -135,6 +135,34 @@ public sealed partial class SettingsTests : IDisposable
         Assert.EndsWith("1 error\n", ran.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("[", "]", 64)]
+    [InlineData("[", "]", 100_000)]
+    [InlineData("{a=", "}", 100)]
+    public void Brackets_WithinBracketsWithoutEnd_AreToldInOneLine(string open, string close, int depth)
+    {
+        var nested = string.Concat(Enumerable.Repeat(open, depth)) + string.Concat(Enumerable.Repeat(close, depth));
+        folder.Put("wiretext.toml", $"[checks]\nheat = {nested}\n");
+
+        var ran = Run(folder.Put("a.wiring", Floating));
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("wiretext: wiretext.toml: its brackets are nested too deeply\n", ran.Error);
+    }
+
+    /// <summary>As findings are: whoever hands over a file of another kind sees what is wrong, and how much.</summary>
+    [Fact]
+    public void Mistakes_PastADozen_AreCounted()
+    {
+        folder.Put("wiretext.toml", string.Concat(Enumerable.Range(0, 1000).Select(i => $"key-{i} = 1\n")));
+
+        var lines = Run(folder.Put("a.wiring", Floating)).Error.Split('\n');
+
+        Assert.Equal(14, lines.Length);
+        Assert.StartsWith("wiretext.toml:12:1: ", lines[11], StringComparison.Ordinal);
+        Assert.Equal(["wiretext.toml: 988 more", ""], lines[12..]);
+    }
+
     [Fact]
     public void FileThatIsNoText_IsAClearError()
     {

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 using WireText.Checks;
 using WireText.Cli.Hosting;
+using WireText.Output;
 using WireText.Text;
 
 namespace WireText.Cli.Settings;
@@ -33,19 +35,43 @@ internal sealed class SettingsReader
     /// <exception cref="CannotException">Something in it is wrong: every problem is named.</exception>
     public static CheckSettings Read(SourceText source, string shownPath)
     {
+        shownPath = shownPath.Replace(Path.DirectorySeparatorChar, '/');
         var reader = new SettingsReader();
-        reader.ReadDocument(SyntaxParser.Parse(source.Content, shownPath, validate: true));
+        reader.ReadDocument(Parse(source, shownPath));
         return reader.problems.Count == 0
             ? new CheckSettings(reader.weights.ToImmutable())
-            : throw new CannotException(
-                string.Join('\n', reader.problems.OrderBy(one => one.At.Offset).Select(one => Line(shownPath, one)))
-            );
+            : throw new CannotException(string.Join('\n', reader.Lines(shownPath)));
+    }
+
+    private static DocumentSyntax Parse(SourceText source, string shownPath)
+    {
+        try
+        {
+            return SyntaxParser.Parse(source.Content, shownPath, validate: true);
+        }
+        catch (TomlException)
+        {
+            // The one mistake that its parser does not go on behind: brackets within brackets past its limit.
+            throw new CannotException($"{shownPath}: its brackets are nested too deeply");
+        }
+    }
+
+    /// <summary>A line a problem; so many as of findings, and the others are counted.</summary>
+    private IEnumerable<string> Lines(string path)
+    {
+        var lines = problems.OrderBy(one => one.At.Offset).Select(one => Line(path, one));
+        var more = problems.Count - FindingText.MostAlike;
+        return more <= 0
+            ? lines
+            : lines
+                .Take(FindingText.MostAlike)
+                .Append(string.Create(CultureInfo.InvariantCulture, $"{path}: {more} more"));
     }
 
     private static string Line(string path, (TextPosition At, string Message) problem) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{path.Replace('\\', '/')}:{problem.At.Line + 1}:{problem.At.Column + 1}: {problem.Message}"
+            $"{path}:{problem.At.Line + 1}:{problem.At.Column + 1}: {problem.Message}"
         );
 
     private void ReadDocument(DocumentSyntax document)
