@@ -88,7 +88,7 @@ internal static class Files
                 return;
             }
 
-            var target = BehindLinks(path);
+            var target = RealPath.Of(path);
             RefuseReadOnly(target);
             beside = $"{target}.{Environment.ProcessId}.tmp";
             File.WriteAllBytes(beside, content);
@@ -109,11 +109,7 @@ internal static class Files
         {
             return one != StandardStream.Name
                 && other != StandardStream.Name
-                && string.Equals(
-                    BehindLinks(Path.GetFullPath(one)),
-                    BehindLinks(Path.GetFullPath(other)),
-                    StringComparison.Ordinal
-                );
+                && FileIdentity.Of(Path.GetFullPath(one)) == FileIdentity.Of(Path.GetFullPath(other));
         }
         catch (Exception e) when (IsFileTrouble(e))
         {
@@ -170,11 +166,6 @@ internal static class Files
             throw new UnauthorizedAccessException();
         }
     }
-
-    private static string BehindLinks(string path) =>
-        new FileInfo(path) is { LinkTarget: not null } link
-            ? link.ResolveLinkTarget(returnFinalTarget: true)!.FullName
-            : path;
 
     /// <summary>The new file may be read by those who might read the old one.</summary>
     private static void KeepRights(string old, string fresh)

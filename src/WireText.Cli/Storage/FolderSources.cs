@@ -25,35 +25,21 @@ internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost
         return SourceLoad.Missing("it is not below this file's folder nor in a parts folder");
     }
 
-    /// <summary>The file's path when it lies in or below the folder, links followed, and exists.</summary>
-    private static string? Find(string folder, string path)
+    /// <summary>The file's path when it lies in or below the folder, every link on the way followed, and exists.</summary>
+    private string? Find(string folder, string path)
     {
         try
         {
-            var root = RealPath(Path.GetFullPath(folder));
-            var file = Path.GetFullPath(Path.Combine(root, path));
-            if (!File.Exists(file))
-            {
-                return null;
-            }
-
-            var real = RealPath(file);
-            var isBelow = real.StartsWith(
-                root.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar,
-                StringComparison.Ordinal
-            );
-            return isBelow ? Path.Combine(folder, Path.GetRelativePath(root, real)) : null;
+            var root = RealPath.Of(Path.GetFullPath(folder, host.WorkingFolder));
+            var real = RealPath.Of(Path.Combine(root, path));
+            return RealPath.IsBelow(real, root) && FileStatus.Of(real).Kind is not (FileKind.Missing or FileKind.Folder)
+                ? Path.Combine(folder, Path.GetRelativePath(root, real))
+                : null;
         }
         catch (Exception e) when (Files.IsFileTrouble(e))
         {
             return null;
         }
-    }
-
-    private static string RealPath(string path)
-    {
-        FileSystemInfo info = Directory.Exists(path) ? new DirectoryInfo(path) : new FileInfo(path);
-        return info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
     }
 
     private SourceLoad Read(string path)
