@@ -35,6 +35,23 @@ public sealed class ClosedOutputTests : IDisposable
         Assert.DoesNotContain("   at ", ran.Error, StringComparison.Ordinal);
     }
 
+    [SkippableFact]
+    public void WorkingFolder_ThatIsGone_IsToldAsThat()
+    {
+        folder.Put("a.wiring", Sample.Right);
+
+        var relative = shell.Run("mkdir gone && cd gone && rmdir ../gone && wiretext check a.wiring", folder);
+        var whole = shell.Run($"mkdir gone && cd gone && rmdir ../gone && wiretext check {folder["a.wiring"]}", folder);
+
+        Assert.Equal(2, relative.Code);
+        Assert.EndsWith(
+            "wiretext: the folder in which the program was started is gone\n",
+            relative.Error,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(0, whole.Code);
+    }
+
     [Fact]
     public void Fault_OfTheProgram_IsOneLine()
     {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
 
 namespace WireText.Cli.Arguments;
@@ -14,5 +13,5 @@ internal sealed class PartsOption : Option<string[]>
         HelpName = "DIR";
     }
 
-    public FolderSources In(ParseResult parsed, ICliHost host) => new(parsed.GetValue(this) ?? [], host);
+    public FolderSources In(ParseResult parsed, SourceReader reader) => new(parsed.GetValue(this) ?? [], reader);
 }

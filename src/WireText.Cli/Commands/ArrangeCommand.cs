@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
@@ -35,7 +34,7 @@ internal sealed class ArrangeCommand : Command
         Add(write);
         Add(parts);
         SetAction(parsed =>
-            Run(context, parsed.GetRequiredValue(file), parsed.GetValue(write), parts.In(parsed, context.Host))
+            Run(context, parsed.GetRequiredValue(file), parsed.GetValue(write), parts.In(parsed, context.Sources))
         );
     }
 
@@ -46,10 +45,11 @@ internal sealed class ArrangeCommand : Command
             throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
         }
 
+        var source = context.Sources.Read(file, SourceRole.Wiring);
         var compiled = Compilation.Of(
-            Files.Read(file, context.Host),
+            source.Text,
             sources,
-            settings: new SettingsFiles(context.Host).For(file)
+            settings: new SettingsFiles(context.Host, context.Sources).For(file)
         );
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
         FindingText.Write(findings, context.Error, inColour: false);
@@ -65,7 +65,7 @@ internal sealed class ArrangeCommand : Command
         }
         else if (isWritten)
         {
-            Files.Write(file, Encoding.UTF8.GetBytes(ArrangeLines.Insert(compiled.Tree, lines)), context.Host);
+            context.Results.Replace(source, ArrangeLines.Insert(compiled.Tree, lines));
         }
         else
         {

@@ -60,7 +60,7 @@ internal sealed class CheckCommand : Command
         Add(fix);
         Add(jobs);
         Add(parts);
-        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Host)));
+        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Sources)));
     }
 
     private Request RequestIn(ParseResult parsed) =>
@@ -75,11 +75,9 @@ internal sealed class CheckCommand : Command
 
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
-        var outcomes = new FileChecker(context, sources, request.WithNotes, request.IsMending).Check(
-            Files.WithFoldersOpened(request.Files),
-            request.Jobs
-        );
-        var report = CheckReport.Of(outcomes);
+        var found = FoundFiles.At(request.Files, context.Sources);
+        var checker = new FileChecker(context, sources, request.WithNotes, request.IsMending);
+        var report = CheckReport.Of(found.Problems, checker.Check(found.Files, request.Jobs));
         report.TellProblems(context);
         report.Write(request.Format, context);
         if (request.IsMending)

@@ -14,11 +14,12 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
 
     private ImmutableArray<CheckedFile> Checked => [.. Files.Select(file => file.File)];
 
-    public static CheckReport Of(IReadOnlyCollection<FileOutcome> outcomes) =>
-        new(
-            [.. outcomes.OfType<FileChecked>()],
-            [.. outcomes.OfType<FileRefused>().Select(file => file.Problem).Distinct(StringComparer.Ordinal)]
-        );
+    /// <param name="problems">What hindered the search for files.</param>
+    public static CheckReport Of(IEnumerable<string> problems, IReadOnlyCollection<FileOutcome> outcomes)
+    {
+        var refused = outcomes.OfType<FileRefused>().Select(file => file.Problem);
+        return new([.. outcomes.OfType<FileChecked>()], [.. problems.Concat(refused).Distinct(StringComparer.Ordinal)]);
+    }
 
     public int Code(bool isStrict) =>
         Problems.IsEmpty ? ExitCode.For(Files.SelectMany(file => file.File.Findings), isStrict) : ExitCode.CouldNot;
@@ -33,23 +34,27 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
 
     public void Write(FindingFormat format, CliContext context)
     {
-        var folder = context.Host.WorkingFolder.Replace('\\', '/');
         switch (format)
         {
             case FindingFormat.Json:
                 context.Output.Write(FindingJson.Write(Checked));
                 break;
             case FindingFormat.Sarif:
-                context.Output.Write(FindingSarif.Write(Checked, new SarifRun(ProgramVersion.Text, folder, Problems)));
+                context.Output.Write(
+                    FindingSarif.Write(Checked, new SarifRun(ProgramVersion.Text, FolderOf(context), Problems))
+                );
                 break;
             case FindingFormat.Commands:
-                context.Output.Write(FindingCommands.Write(Checked, folder));
+                context.Output.Write(FindingCommands.Write(Checked, FolderOf(context)));
                 break;
             default:
                 WriteText(context);
                 break;
         }
     }
+
+    private static string FolderOf(CliContext context) =>
+        context.Host.WorkingFolder.Replace(Path.DirectorySeparatorChar, '/');
 
     private void WriteText(CliContext context)
     {

@@ -72,7 +72,7 @@ internal sealed class DrawCommand : Command
         Add(trace);
         Add(views);
         Add(parts);
-        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Host)));
+        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Sources)));
     }
 
     private DrawRequest RequestIn(ParseResult parsed)
@@ -98,11 +98,10 @@ internal sealed class DrawCommand : Command
     private static int Run(CliContext context, DrawRequest request, FolderSources sources)
     {
         request.RefuseConfusion();
-        var source = Files.Read(request.Source, context.Host);
-        var fileName = request.Source == StandardStream.Name ? null : Path.GetFileName(source.Path);
-        var settings = new SettingsFiles(context.Host).For(request.Source);
-        var compiled = Compilation.Of(source, sources, settings: settings);
-        var options = new DrawOptions(request.Effort, request.Theme, fileName)
+        var source = context.Sources.Read(request.Source, SourceRole.Wiring);
+        var settings = new SettingsFiles(context.Host, context.Sources).For(request.Source);
+        var compiled = Compilation.Of(source.Text, sources, settings: settings);
+        var options = new DrawOptions(request.Effort, request.Theme, source.Name)
         {
             Trace = TraceIn(compiled, request.Trace),
             Views = request.HasViews ? ViewsOf(compiled) : [],
@@ -120,13 +119,13 @@ internal sealed class DrawCommand : Command
         if (ArrangeLines.Write(plan.Layout).Length > 0)
         {
             context.Error.WriteLine(
-                $"{source.Path}: info: places were searched for; 'wiretext arrange {source.Path} --write' keeps them, so that later changes move no part"
+                $"{source.Text.Path}: info: places were searched for; 'wiretext arrange {source.Text.Path} --write' keeps them, so that later changes move no part"
             );
         }
 
         if (request.Target is { } target)
         {
-            Files.Write(target, PictureBytes.Of(svg, request.Format, request.Png), context.Host);
+            context.Results.Write(target, PictureBytes.Of(svg, request.Format, request.Png));
         }
 
         if (request.IsMeasured)

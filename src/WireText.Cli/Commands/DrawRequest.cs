@@ -1,6 +1,5 @@
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
-using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Raster;
@@ -37,11 +36,6 @@ internal sealed record DrawRequest(
             throw new CannotException(
                 "the picture and its measure cannot both go to standard output; name a file with -o"
             );
-        }
-
-        if (Target is { } target && Files.IsSame(Source, target))
-        {
-            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
         }
     }
 }

@@ -49,10 +49,10 @@ internal sealed class ExportCommand : Command
             throw new CannotException("say what to export: --spice is a netlist for ngspice");
         }
 
-        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var state = read.StateAt(parsed.GetValue(at));
         var deck = SpiceWriter.Write(read.Study, state);
-        read.Write(parsed.GetValue(output) ?? StandardStream.Name, Encoding.UTF8.GetBytes(deck));
+        context.Results.Write(parsed.GetValue(output) ?? StandardStream.Name, Encoding.UTF8.GetBytes(deck));
         return read.Code;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Cli.Settings;
@@ -11,15 +12,15 @@ namespace WireText.Cli.Commands;
 /// <param name="isMending">Whether what is certain is mended in the files.</param>
 internal sealed class FileChecker(CliContext context, FolderSources sources, bool withNotes, bool isMending)
 {
-    private readonly SettingsFiles settings = new(context.Host);
+    private readonly SettingsFiles settings = new(context.Host, context.Sources);
 
     /// <param name="jobs">How many files are checked at once.</param>
-    public FileOutcome[] Check(string[] files, int jobs)
+    public FileOutcome[] Check(ImmutableArray<FoundFile> files, int jobs)
     {
         var outcomes = new FileOutcome[files.Length];
         var progress = new Progress(context, files.Length);
         // Standard input has one reader, and a file that is given twice must not be written by two.
-        if (jobs == 1 || files.Length == 1 || isMending || files.Contains(StandardStream.Name))
+        if (jobs == 1 || files.Length == 1 || isMending || files.Any(file => file.Path == StandardStream.Name))
         {
             for (var i = 0; i < files.Length; i++)
             {
@@ -41,7 +42,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         }
     }
 
-    private FileOutcome CheckOne(string file)
+    private FileOutcome CheckOne(FoundFile file)
     {
         try
         {
@@ -53,27 +54,28 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         }
     }
 
-    private FileChecked Look(string file)
+    private FileChecked Look(FoundFile file)
     {
-        var source = Files.Read(file, context.Host);
-        return Outcome(source.Path, Compilation.Of(source, sources, withNotes, settings.For(file)), mended: 0);
+        var source = context.Sources.Read(file.Path, file.Role);
+        var compiled = Compilation.Of(source.Text, sources, withNotes, settings.For(file.Path));
+        return Outcome(source.Text.Path, compiled, mended: 0);
     }
 
-    private FileChecked Mend(string file)
+    private FileChecked Mend(FoundFile file)
     {
-        if (file == StandardStream.Name)
+        if (file.Path == StandardStream.Name)
         {
             throw new CannotException("standard input cannot be mended: there is no file to write");
         }
 
-        var source = Files.Read(file, context.Host);
-        var result = Mender.Mend(source, sources, withNotes, settings.For(file));
+        var source = context.Sources.Read(file.Path, file.Role);
+        var result = Mender.Mend(source.Text, sources, withNotes, settings.For(file.Path));
         if (!result.Mended.IsEmpty)
         {
-            Files.WriteText(file, result.Source.Content, context.Host);
+            context.Results.Replace(source, result.Source.Content);
         }
 
-        return Outcome(source.Path, result.Left, result.Mended.Length);
+        return Outcome(source.Text.Path, result.Left, result.Mended.Length);
     }
 
     private static FileChecked Outcome(string path, Compilation result, int mended) =>

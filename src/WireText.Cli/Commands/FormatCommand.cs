@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
@@ -55,14 +54,14 @@ internal sealed class FormatCommand : Command
 
     private static int FormatOne(CliContext context, string file, bool isCheck)
     {
-        var source = Files.Read(file, context.Host);
-        var tree = WiringParser.Parse(source);
+        var source = context.Sources.Read(file, SourceRole.Wiring);
+        var tree = WiringParser.Parse(source.Text);
         var formatted = Formatter.Format(tree);
-        var isChanged = !string.Equals(formatted, source.Content, StringComparison.Ordinal);
+        var isChanged = !string.Equals(formatted, source.Text.Content, StringComparison.Ordinal);
         FindingText.Write(tree.Findings, context.Error, inColour: false);
         if (isCheck && isChanged)
         {
-            context.Output.WriteLine($"{source.Path} would change");
+            context.Output.WriteLine($"{source.Text.Path} would change");
             return ExitCode.Findings;
         }
 
@@ -72,7 +71,7 @@ internal sealed class FormatCommand : Command
         }
         else if (isChanged)
         {
-            Files.Write(file, Encoding.UTF8.GetBytes(formatted), context.Host);
+            context.Results.Replace(source, formatted);
         }
 
         return ExitCode.For(tree.Findings, isStrict: false);

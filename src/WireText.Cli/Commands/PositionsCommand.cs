@@ -44,7 +44,7 @@ internal sealed class PositionsCommand : Command
 
     private int Run(CliContext context, ParseResult parsed)
     {
-        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var table = read.Study.Positions;
         var text = parsed.GetValue(expect) ? ExpectLines.Write(read.Study) : format.In(parsed)(table);
         context.Output.Write(text);

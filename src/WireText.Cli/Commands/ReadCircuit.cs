@@ -38,9 +38,9 @@ internal sealed class ReadCircuit
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)
     {
         var compiled = Compilation.Of(
-            Files.Read(file, context.Host),
+            context.Sources.Read(file, SourceRole.Wiring).Text,
             sources,
-            settings: new SettingsFiles(context.Host).For(file)
+            settings: new SettingsFiles(context.Host, context.Sources).For(file)
         );
         FindingText.Write(compiled.Findings, context.Error, inColour: false);
         if (compiled.Circuit is null)
@@ -63,16 +63,5 @@ internal sealed class ReadCircuit
 
         var read = StateReader.Read(Circuit, text);
         return read.Value ?? throw new CannotException($"--at {text}: {read.Problem}");
-    }
-
-    /// <summary>Writes a result, but never over the wiring itself.</summary>
-    public void Write(string target, byte[] content)
-    {
-        if (Files.IsSame(file, target))
-        {
-            throw new CannotException($"'{target}' is the wiring itself; name another file with -o");
-        }
-
-        Files.Write(target, content, context.Host);
     }
 }

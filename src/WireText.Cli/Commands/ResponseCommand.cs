@@ -64,9 +64,9 @@ internal sealed class ResponseCommand : Command
     {
         var target = parsed.GetValue(output);
         var request = RequestIn(parsed, format.In(parsed, target));
-        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Host), context);
+        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var study = Study(read, request);
-        read.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
+        context.Results.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
         TellSilent(study, context.Error);
         return read.Code;
     }

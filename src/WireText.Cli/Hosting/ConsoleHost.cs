@@ -13,7 +13,20 @@ internal sealed class ConsoleHost : ICliHost
 
     public bool IsErrorTerminal => !Console.IsErrorRedirected;
 
-    public string WorkingFolder => Directory.GetCurrentDirectory();
+    public string WorkingFolder
+    {
+        get
+        {
+            try
+            {
+                return Directory.GetCurrentDirectory();
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new CannotException("the folder in which the program was started is gone");
+            }
+        }
+    }
 
     public string? Variable(string name) => Environment.GetEnvironmentVariable(name);
 }

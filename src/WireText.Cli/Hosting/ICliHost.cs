@@ -15,7 +15,7 @@ public interface ICliHost
     /// <summary>True when what is written to <see cref="Error"/> is read on a terminal.</summary>
     bool IsErrorTerminal { get; }
 
-    /// <summary>The folder in which the program was started.</summary>
+    /// <summary>The folder in which the program was started; paths that are not whole are taken from there.</summary>
     string WorkingFolder { get; }
 
     /// <summary>The value of an environment variable, or null.</summary>

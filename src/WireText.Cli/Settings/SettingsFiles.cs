@@ -6,7 +6,7 @@ using WireText.Cli.Storage;
 namespace WireText.Cli.Settings;
 
 /// <summary>Finds the settings that hold for a wiring file: the nearest <c>wiretext.toml</c> in its folder or one above.</summary>
-internal sealed class SettingsFiles(ICliHost host)
+internal sealed class SettingsFiles(ICliHost host, SourceReader reader)
 {
     public const string Name = "wiretext.toml";
 
@@ -15,7 +15,7 @@ internal sealed class SettingsFiles(ICliHost host)
     /// <summary>The settings for a file; for standard input those of the folder in which the program was started.</summary>
     public CheckSettings For(string file)
     {
-        var folder = file == StandardStream.Name ? host.WorkingFolder : Path.GetDirectoryName(Path.GetFullPath(file));
+        var folder = file == StandardStream.Name ? host.WorkingFolder : Path.GetDirectoryName(reader.FullPath(file));
         return OfFolder(folder);
     }
 
@@ -28,7 +28,10 @@ internal sealed class SettingsFiles(ICliHost host)
     {
         var path = Path.Combine(folder, Name);
         return File.Exists(path)
-            ? SettingsReader.Read(Files.Read(path, host), Path.GetRelativePath(host.WorkingFolder, path))
+            ? SettingsReader.Read(
+                reader.Read(path, SourceRole.Settings).Text,
+                Path.GetRelativePath(host.WorkingFolder, path)
+            )
             : OfFolder(Path.GetDirectoryName(folder));
     }
 }

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Cli.Storage;
 
 /// <summary>Hands in included files from below the including file's folder, or from the folders named on the command line.</summary>
-internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost host) : ISourceProvider
+internal sealed class FolderSources(IReadOnlyList<string> partsFolders, SourceReader reader) : ISourceProvider
 {
     public SourceLoad Load(string path, SourceText from)
     {
@@ -30,13 +30,13 @@ internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost
     {
         try
         {
-            var root = RealPath.Of(Path.GetFullPath(folder, host.WorkingFolder));
+            var root = RealPath.Of(reader.FullPath(folder));
             var real = RealPath.Of(Path.Combine(root, path));
             return RealPath.IsBelow(real, root) && FileStatus.Of(real).Kind is not (FileKind.Missing or FileKind.Folder)
                 ? Path.Combine(folder, Path.GetRelativePath(root, real))
                 : null;
         }
-        catch (Exception e) when (Files.IsFileTrouble(e))
+        catch (Exception e) when (FileTrouble.Is(e))
         {
             return null;
         }
@@ -46,7 +46,7 @@ internal sealed class FolderSources(IReadOnlyList<string> partsFolders, ICliHost
     {
         try
         {
-            return SourceLoad.Found(Files.Read(path, host));
+            return SourceLoad.Found(reader.Read(path, SourceRole.Included).Text);
         }
         catch (CannotException e)
         {

@@ -1,0 +1,16 @@
+using WireText.Cli.Hosting;
+using WireText.Text;
+
+namespace WireText.Cli.Storage;
+
+/// <summary>A file as it was read.</summary>
+/// <param name="Path">As it was given; a dash for standard input.</param>
+/// <param name="Text">Without a byte order mark: some editors start a file with one, and it is no character of the text.</param>
+/// <param name="Bytes">All of it.</param>
+internal sealed record SourceFile(string Path, SourceText Text, byte[] Bytes)
+{
+    public bool HasMark => Bytes is [0xEF, 0xBB, 0xBF, ..];
+
+    /// <summary>The name without its folders; null for standard input.</summary>
+    public string? Name => Path == StandardStream.Name ? null : System.IO.Path.GetFileName(Path);
+}

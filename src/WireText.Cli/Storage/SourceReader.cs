@@ -1,0 +1,107 @@
+using System.Collections.Concurrent;
+using System.Text;
+using WireText.Cli.Hosting;
+using WireText.Syntax.Parsing;
+using WireText.Text;
+
+namespace WireText.Cli.Storage;
+
+/// <summary>Reads what a run is given, and remembers it: no result is written over what it came from.</summary>
+internal sealed class SourceReader(ICliHost host)
+{
+    /// <summary>A file past the parser's limit is not read whole first.</summary>
+    private const long MostBytes = WiringParser.MaxLength;
+
+    private static readonly UTF8Encoding Strict = new(
+        encoderShouldEmitUTF8Identifier: false,
+        throwOnInvalidBytes: true
+    );
+
+    private readonly ConcurrentDictionary<FileIdentity, SourceRole> roles = new();
+
+    /// <summary>Reads a file. One that was not named on the command line must be a regular one: whoever wrote what leads to it may not make the program wait.</summary>
+    /// <exception cref="CannotException">It cannot be read, or is no text.</exception>
+    public SourceFile Read(string path, SourceRole role)
+    {
+        var full = path;
+        try
+        {
+            full = path == StandardStream.Name ? path : FullPath(path);
+            var bytes = path == StandardStream.Name ? BytesOf(host.Input) : BytesOf(full, role);
+            var text = Strict.GetString(bytes);
+            return new SourceFile(path, new SourceText(NameOf(path), WithoutMark(text)), bytes);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw new CannotException($"cannot read '{path}': it is not text in UTF-8");
+        }
+        catch (Exception e) when (FileTrouble.Is(e))
+        {
+            throw new CannotException($"cannot read '{path}': {FileTrouble.Reason(e, full)}");
+        }
+    }
+
+    /// <summary>What the file was read for; null when it was not.</summary>
+    public SourceRole? RoleOf(string path) =>
+        roles.TryGetValue(FileIdentity.Of(FullPath(path)), out var role) ? role : null;
+
+    /// <summary>The whole path of a file as it was given.</summary>
+    public string FullPath(string path) =>
+        Path.IsPathFullyQualified(path) ? Path.GetFullPath(path) : Path.GetFullPath(path, host.WorkingFolder);
+
+    private byte[] BytesOf(string path, SourceRole role)
+    {
+        var status = FileStatus.Of(path);
+        if (!MayRead(status.Kind, path, role))
+        {
+            throw new IOException(
+                status.Kind == FileKind.Pipe && role == SourceRole.Wiring
+                    ? "it is a pipe, which may never end; give its text as standard input (-)"
+                    : status.Kind.Word()
+            );
+        }
+
+        using var stream = File.OpenRead(path);
+        var bytes = BytesOf(stream);
+        if (status.Kind is FileKind.Regular)
+        {
+            roles.TryAdd(FileIdentity.Of(path), role);
+        }
+
+        return bytes;
+    }
+
+    /// <summary>What is missing or may not be looked at is opened, to learn why.</summary>
+    private static bool MayRead(FileKind kind, string path, SourceRole role) =>
+        kind switch
+        {
+            FileKind.Missing or FileKind.Regular => true,
+            FileKind.CharacterDevice => role == SourceRole.Wiring,
+            FileKind.Pipe => role == SourceRole.Wiring && IsOpenAlready(path),
+            _ => false,
+        };
+
+    /// <summary>A pipe that the shell made for this run has no name of its own in any folder: somebody writes to it already.</summary>
+    private static bool IsOpenAlready(string path) => FileStatus.Of(RealPath.Of(path)).Kind == FileKind.Missing;
+
+    private static byte[] BytesOf(Stream stream)
+    {
+        using var content = new MemoryStream();
+        var buffer = new byte[64 * 1024];
+        int count;
+        while ((count = stream.Read(buffer)) > 0)
+        {
+            content.Write(buffer, 0, count);
+            if (content.Length > MostBytes)
+            {
+                throw new IOException("it is larger than 16 MiB");
+            }
+        }
+
+        return content.ToArray();
+    }
+
+    private static string NameOf(string path) => path.Replace(Path.DirectorySeparatorChar, '/');
+
+    private static string WithoutMark(string text) => text.StartsWith('\uFEFF') ? text[1..] : text;
+}

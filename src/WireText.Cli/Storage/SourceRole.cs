@@ -1,0 +1,28 @@
+namespace WireText.Cli.Storage;
+
+/// <summary>What a file was read for.</summary>
+internal enum SourceRole
+{
+    /// <summary>It was named on the command line.</summary>
+    Wiring,
+
+    /// <summary>It stands in a folder that was named.</summary>
+    InFolder,
+
+    /// <summary>Another file includes it.</summary>
+    Included,
+
+    Settings,
+}
+
+internal static class SourceRoleWords
+{
+    /// <summary>What a file is, behind its name.</summary>
+    public static string Word(this SourceRole role) =>
+        role switch
+        {
+            SourceRole.Included => "is included by the wiring",
+            SourceRole.Settings => "holds the settings",
+            _ => "is the wiring itself",
+        };
+}
