@@ -4,20 +4,21 @@ namespace WireText.Cli.Storage;
 internal static class FileReplacement
 {
     /// <param name="target">A path without links. The file need not be there yet.</param>
-    public static void Write(string target, byte[] content)
+    /// <param name="expected">What the old file must still hold; null for anything.</param>
+    /// <exception cref="IOException">It cannot be written, or the old file holds something else.</exception>
+    public static void Write(string target, byte[] content, byte[]? expected)
     {
         RefuseReadOnly(target);
-        var beside = $"{target}.{Environment.ProcessId}.tmp";
-        try
+        using var fresh = new UnfinishedFile(target);
+        fresh.Write(content, ModeOf(target));
+
+        // As late as can be: what is saved between this and the next line is lost.
+        if (expected is not null && !File.ReadAllBytes(target).AsSpan().SequenceEqual(expected))
         {
-            File.WriteAllBytes(beside, content);
-            KeepRights(target, beside);
-            File.Move(beside, target, overwrite: true);
+            throw new IOException("somebody has changed it meanwhile; run it again");
         }
-        finally
-        {
-            File.Delete(beside);
-        }
+
+        fresh.MoveTo(target);
     }
 
     /// <summary>The folder would let the file be replaced, but its owner has said that it stays.</summary>
@@ -29,12 +30,7 @@ internal static class FileReplacement
         }
     }
 
-    /// <summary>The new file may be read by those who might read the old one.</summary>
-    private static void KeepRights(string old, string fresh)
-    {
-        if (!OperatingSystem.IsWindows() && File.Exists(old))
-        {
-            File.SetUnixFileMode(fresh, File.GetUnixFileMode(old));
-        }
-    }
+    /// <summary>The new file may be read by those who might read the old one; null where the system decides.</summary>
+    private static UnixFileMode? ModeOf(string target) =>
+        !OperatingSystem.IsWindows() && File.Exists(target) ? File.GetUnixFileMode(target) : null;
 }

@@ -35,7 +35,7 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
     }
 
     /// <summary>Writes a changed text over the file that it was read from, with the byte order mark that it had.</summary>
-    /// <exception cref="CannotException">It cannot be written.</exception>
+    /// <exception cref="CannotException">It cannot be written, or somebody has changed it meanwhile.</exception>
     public void Replace(SourceFile source, string text)
     {
         byte[] mark = source.HasMark ? [.. Encoding.UTF8.Preamble] : [];
@@ -49,7 +49,7 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
                     throw new IOException(kind.Word());
                 }
 
-                FileReplacement.Write(RealPath.Of(full), [.. mark, .. Encoding.UTF8.GetBytes(text)]);
+                FileReplacement.Write(RealPath.Of(full), [.. mark, .. Encoding.UTF8.GetBytes(text)], source.Bytes);
             }
         );
     }
@@ -59,7 +59,7 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
         switch (FileStatus.Of(path).Kind)
         {
             case FileKind.Missing or FileKind.Regular:
-                FileReplacement.Write(RealPath.Of(path), content);
+                FileReplacement.Write(RealPath.Of(path), content, expected: null);
                 break;
             case FileKind.Pipe or FileKind.CharacterDevice:
                 // To rename a file over it would take it away from everyone.

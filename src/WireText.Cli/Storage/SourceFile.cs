@@ -6,7 +6,7 @@ namespace WireText.Cli.Storage;
 /// <summary>A file as it was read.</summary>
 /// <param name="Path">As it was given; a dash for standard input.</param>
 /// <param name="Text">Without a byte order mark: some editors start a file with one, and it is no character of the text.</param>
-/// <param name="Bytes">All of it.</param>
+/// <param name="Bytes">All of it. They tell later whether somebody changed the file meanwhile.</param>
 internal sealed record SourceFile(string Path, SourceText Text, byte[] Bytes)
 {
     public bool HasMark => Bytes is [0xEF, 0xBB, 0xBF, ..];
