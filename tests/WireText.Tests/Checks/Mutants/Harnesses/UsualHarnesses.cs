@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using WireText.Testing;
+
+namespace WireText.Tests.Checks.Mutants.Harnesses;
+
+/// <summary>Thirty harnesses, the same in every run. Selectors and extra switches go round, so that each occurs; the rest is drawn.</summary>
+internal static class UsualHarnesses
+{
+    public const int Count = 30;
+
+    /// <summary>Where the draw starts. Chosen before the first harness was looked at; no meaning.</summary>
+    private const string Start = "000000000001";
+
+    private static readonly Extra[] Extras =
+    [
+        Extra.MomentaryMute,
+        Extra.None,
+        Extra.ToneLift,
+        Extra.LatchingMute,
+        Extra.CapacitorChoice,
+        Extra.None,
+        Extra.JackThatShortsWithoutAPlug,
+        Extra.SixCapacitors,
+        Extra.None,
+        Extra.TwelveCapacitors,
+        Extra.None,
+    ];
+
+    public static ImmutableArray<Harness> All { get; } = [.. Enumerable.Range(1, Count).Select(Of)];
+
+    private static Harness Of(int number)
+    {
+        var gen = HarnessChoices.Around(
+            Selector.All[(number - 1) % Selector.All.Length],
+            Extras[(number - 1) % Extras.Length]
+        );
+        return HarnessComposer.Compose(number, Samples.Take(gen, Start, number).Last().Value);
+    }
+}
