@@ -1,6 +1,7 @@
 using WireText.Circuits.Binding;
 using WireText.Syntax.Parsing;
 using WireText.Testing;
+using WireText.Tests.Checks.Mutants.Harnesses;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Mutants;
@@ -36,6 +37,17 @@ public class MutantTests
         );
         Every.Item(suites, HasFewFindings);
         Every.Item(suites, HoldsWithoutClaims);
+    }
+
+    /// <summary>The page says how many are found of circuits that no check was written beside; nothing is asked of the figures.</summary>
+    [Fact]
+    public void Mutants_OfCircuitsNobodyTunedOn_AreCounted()
+    {
+        var suites = UsualHarnesses.All.Select(HarnessSuite.Of).ToList();
+        var page = Between(File.ReadAllText(Repository.PathOf(Page)), "untuned", HarnessPage.Figures(suites));
+        page = Between(page, "survivors", HarnessPage.Survivors(suites));
+        page = Between(page, "unseen", HarnessPage.Unseen(suites));
+        AcceptedFile.Check(Page, Between(page, "silent", HarnessPage.Silent(suites)));
     }
 
     [Fact]
