@@ -158,6 +158,22 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(isColoured, Ran.Of(host, "check", file).Output.Contains('\u001b', StringComparison.Ordinal));
     }
 
+    [SkippableTheory]
+    [InlineData("dumb")]
+    [InlineData("")]
+    public void Check_TerminalThatTakesNoCodes_GetsNone(string terminal)
+    {
+        Skip.If(OperatingSystem.IsWindows(), "its console takes codes whatever it is called");
+        var file = folder.Put("a.wiring", Sample.Wrong);
+        var other = folder.Put("b.wiring", Sample.Wrong);
+        var host = new TestHost { IsTerminal = true, IsErrorTerminal = true }.With("TERM", terminal);
+
+        var ran = Ran.Of(host, "check", file, other);
+
+        Assert.DoesNotContain('\u001b', ran.Output + ran.Error);
+        Assert.DoesNotContain('\r', ran.Output + ran.Error);
+    }
+
     [Fact]
     public void Check_ByteOrderMark_IsNoCharacterOfTheLine()
     {

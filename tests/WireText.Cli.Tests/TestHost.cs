@@ -8,7 +8,7 @@ internal sealed class TestHost : ICliHost, IDisposable
 {
     private readonly MemoryStream output = new();
     private readonly ToldStream error;
-    private readonly Dictionary<string, string> variables = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> variables = new(StringComparer.Ordinal) { ["TERM"] = "xterm" };
 
     public TestHost(string input = "")
         : this(Encoding.UTF8.GetBytes(input)) { }

@@ -17,17 +17,18 @@ internal static class CommandLine
         {
             foreach (var problem in Problems(parsed))
             {
-                context.Error.WriteLine($"wiretext: {problem}");
+                context.Tell(problem);
             }
 
             context.Error.WriteLine("wiretext --help shows how it is used");
             return ExitCode.CouldNot;
         }
 
+        // The library writes its own help alone, and breaks its lines itself.
         return parsed.Invoke(
             new InvocationConfiguration
             {
-                Output = context.Output,
+                Output = context.Data,
                 Error = context.Error,
                 EnableDefaultExceptionHandler = false,
             }

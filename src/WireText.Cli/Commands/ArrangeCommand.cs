@@ -52,7 +52,7 @@ internal sealed class ArrangeCommand : Command
             settings: new SettingsFiles(context.Host, context.Sources).For(file)
         );
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
-        FindingText.Write(findings, context.Error, inColour: false);
+        FindingText.Write(findings, context.Error);
         if (compiled.PlanFor(LayoutEffort.Full)?.Layout is not { } layout)
         {
             throw new CannotException("there is no circuit to arrange");
@@ -69,7 +69,7 @@ internal sealed class ArrangeCommand : Command
         }
         else
         {
-            context.Output.Write(lines);
+            context.Data.Write(lines);
         }
 
         return ExitCode.For(findings, isStrict: false);

@@ -28,7 +28,7 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
     {
         foreach (var problem in Problems)
         {
-            context.Error.WriteLine($"wiretext: {problem}");
+            context.Tell(problem);
         }
     }
 
@@ -37,15 +37,15 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
         switch (format)
         {
             case FindingFormat.Json:
-                context.Output.Write(FindingJson.Write(Checked));
+                context.Data.Write(FindingJson.Write(Checked));
                 break;
             case FindingFormat.Sarif:
-                context.Output.Write(
+                context.Data.Write(
                     FindingSarif.Write(Checked, new SarifRun(ProgramVersion.Text, FolderOf(context), Problems))
                 );
                 break;
             case FindingFormat.Commands:
-                context.Output.Write(FindingCommands.Write(Checked, FolderOf(context)));
+                context.Data.Write(FindingCommands.Write(Checked, FolderOf(context)));
                 break;
             default:
                 WriteText(context);
@@ -59,7 +59,7 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
     private void WriteText(CliContext context)
     {
         List<Finding> all = [.. Files.SelectMany(file => file.File.Findings)];
-        FindingText.Write(all, context.Output, context.InColour);
+        FindingText.Write(all, context.Output);
         foreach (var path in Files.Where(file => file.IsUnpinned).Select(file => file.File.Path))
         {
             context.Output.WriteLine(

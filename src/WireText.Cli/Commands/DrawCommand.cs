@@ -108,10 +108,10 @@ internal sealed class DrawCommand : Command
             Scale = request.Scale,
         };
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
-        FindingText.Write(findings, context.Error, inColour: false);
+        FindingText.Write(findings, context.Error);
         if (compiled.Circuit is not { } circuit || compiled.PlanFor(request.Effort) is not { } plan)
         {
-            context.Error.WriteLine("wiretext: there is no circuit to draw");
+            context.Tell("there is no circuit to draw");
             return ExitCode.CouldNot;
         }
 
@@ -130,7 +130,7 @@ internal sealed class DrawCommand : Command
 
         if (request.IsMeasured)
         {
-            context.Output.Write(PictureMeasurer.Measure(svg, WiresOf(circuit)).ToJson());
+            context.Data.Write(PictureMeasurer.Measure(svg, WiresOf(circuit)).ToJson());
         }
 
         return ExitCode.For(findings, isStrict: false);

@@ -44,7 +44,7 @@ internal sealed class FormatCommand : Command
             }
             catch (CannotException e)
             {
-                context.Error.WriteLine($"wiretext: {e.Message}");
+                context.Tell(e.Message);
                 code = ExitCode.CouldNot;
             }
         }
@@ -58,7 +58,7 @@ internal sealed class FormatCommand : Command
         var tree = WiringParser.Parse(source.Text);
         var formatted = Formatter.Format(tree);
         var isChanged = !string.Equals(formatted, source.Text.Content, StringComparison.Ordinal);
-        FindingText.Write(tree.Findings, context.Error, inColour: false);
+        FindingText.Write(tree.Findings, context.Error);
         if (isCheck && isChanged)
         {
             context.Output.WriteLine($"{source.Text.Path} would change");
@@ -67,7 +67,7 @@ internal sealed class FormatCommand : Command
 
         if (file == StandardStream.Name && !isCheck)
         {
-            context.Output.Write(formatted);
+            context.Results.Write(file, source.Encoded(formatted));
         }
         else if (isChanged)
         {

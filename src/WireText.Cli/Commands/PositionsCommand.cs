@@ -10,13 +10,13 @@ namespace WireText.Cli.Commands;
 internal sealed class PositionsCommand : Command
 {
     private readonly Argument<string> file = CommonOptions.OneFile();
-    private readonly ChoiceOption<Func<PositionTable, string>> format = new(
+    private readonly ChoiceOption<Form> format = new(
         "--format",
         "How the table is written",
-        ("text", PositionText.Write),
-        ("json", PositionData.WriteJson),
-        ("csv", PositionData.WriteCsv),
-        ("markdown", PositionText.WriteMarkdown)
+        ("text", new Form(PositionText.Write, IsData: false)),
+        ("json", new Form(PositionData.WriteJson, IsData: true)),
+        ("csv", new Form(PositionData.WriteCsv, IsData: true)),
+        ("markdown", new Form(PositionText.WriteMarkdown, IsData: false))
     );
     private readonly Option<bool> expect = new("--expect")
     {
@@ -45,9 +45,13 @@ internal sealed class PositionsCommand : Command
     private int Run(CliContext context, ParseResult parsed)
     {
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
-        var table = read.Study.Positions;
-        var text = parsed.GetValue(expect) ? ExpectLines.Write(read.Study) : format.In(parsed)(table);
-        context.Output.Write(text);
+        var form = parsed.GetValue(expect)
+            ? new Form(_ => ExpectLines.Write(read.Study), IsData: true)
+            : format.In(parsed);
+        (form.IsData ? context.Data : context.Output).Write(form.Write(read.Study.Positions));
         return read.Code;
     }
+
+    /// <param name="IsData">True for what other programs read, the lines of wiring among them.</param>
+    private sealed record Form(Func<PositionTable, string> Write, bool IsData);
 }

@@ -42,7 +42,7 @@ internal sealed class ReadCircuit
             sources,
             settings: new SettingsFiles(context.Host, context.Sources).For(file)
         );
-        FindingText.Write(compiled.Findings, context.Error, inColour: false);
+        FindingText.Write(compiled.Findings, context.Error);
         if (compiled.Circuit is null)
         {
             throw new CannotException("there is no circuit to look at");

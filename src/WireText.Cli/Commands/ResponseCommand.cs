@@ -67,7 +67,7 @@ internal sealed class ResponseCommand : Command
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var study = Study(read, request);
         context.Results.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
-        TellSilent(study, context.Error);
+        TellSilent(study, context);
         return read.Code;
     }
 
@@ -110,11 +110,11 @@ internal sealed class ResponseCommand : Command
         };
 
     /// <summary>An empty column says nothing; what is behind it is told beside it.</summary>
-    private static void TellSilent(ResponseStudy study, TextWriter error)
+    private static void TellSilent(ResponseStudy study, CliContext context)
     {
         foreach (var curve in study.Curves.Where(curve => curve.Decibels is null))
         {
-            error.WriteLine($"wiretext: {curve.Label}: {curve.Heard}");
+            context.Tell($"{curve.Label}: {curve.Heard}");
         }
     }
 

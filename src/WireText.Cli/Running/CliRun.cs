@@ -1,4 +1,3 @@
-using System.Text;
 using WireText.Cli.Hosting;
 
 namespace WireText.Cli.Running;
@@ -8,27 +7,25 @@ internal static class CliRun
 {
     public static int Of(ICliHost host, Func<CliContext, int> run)
     {
-        // Not disposed: that would try once more to write what a full disk refused.
-        var output = WriterTo(host.Output);
-        var error = WriterTo(host.Error);
+        var context = new CliContext(host);
         try
         {
-            var code = ToItsEnd(new CliContext(host, output, error), run);
-            output.Flush();
-            error.Flush();
+            var code = ToItsEnd(context, run);
+            context.Data.Flush();
+            context.Error.Flush();
             return code;
         }
         catch (IOException e)
         {
-            return TellTrouble(error, $"cannot write the output: {e.Message}");
+            return TellTrouble(context, $"cannot write the output: {e.Message}");
         }
         catch (UnauthorizedAccessException)
         {
-            return TellTrouble(error, "cannot write the output: it is closed");
+            return TellTrouble(context, "cannot write the output: it is closed");
         }
         catch (Exception e)
         {
-            return TellTrouble(error, $"this is a fault of the program itself: {e.GetType().Name}: {e.Message}");
+            return TellTrouble(context, $"this is a fault of the program itself: {e.GetType().Name}: {e.Message}");
         }
     }
 
@@ -40,18 +37,16 @@ internal static class CliRun
         }
         catch (CannotException e)
         {
-            return TellTrouble(context.Error, e.Message);
+            return TellTrouble(context, e.Message);
         }
     }
 
-    private static StreamWriter WriterTo(Stream stream) => new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
-
-    private static int TellTrouble(TextWriter error, string message)
+    private static int TellTrouble(CliContext context, string message)
     {
         try
         {
-            error.WriteLine($"wiretext: {message}");
-            error.Flush();
+            context.Tell(message);
+            context.Error.Flush();
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -5,10 +5,7 @@ namespace WireText.Cli.Running;
 /// <summary>Says on a terminal how many files are done. Where nobody looks on, it says nothing.</summary>
 internal sealed class Progress(CliContext context, int count)
 {
-    /// <summary>Back to the start of the line, and the rest of it empty.</summary>
-    private const string EmptyLine = "\r\u001b[K";
-
-    private readonly bool isShown = count > 1 && context.Host.IsErrorTerminal;
+    private readonly bool isShown = count > 1 && context.ShowsProgress;
     private readonly Lock oneAtATime = new();
     private int done;
 
@@ -22,9 +19,8 @@ internal sealed class Progress(CliContext context, int count)
         lock (oneAtATime)
         {
             done++;
-            context.Error.Write(
-                string.Create(CultureInfo.InvariantCulture, $"{EmptyLine}{done} of {count} files checked")
-            );
+            context.Error.EraseLine();
+            context.Error.Write(string.Create(CultureInfo.InvariantCulture, $"{done} of {count} files checked"));
             context.Error.Flush();
         }
     }
@@ -33,7 +29,7 @@ internal sealed class Progress(CliContext context, int count)
     {
         if (isShown)
         {
-            context.Error.Write(EmptyLine);
+            context.Error.EraseLine();
             context.Error.Flush();
         }
     }

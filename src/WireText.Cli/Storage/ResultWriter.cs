@@ -1,4 +1,3 @@
-using System.Text;
 using WireText.Cli.Hosting;
 
 namespace WireText.Cli.Storage;
@@ -38,7 +37,6 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
     /// <exception cref="CannotException">It cannot be written, or somebody has changed it meanwhile.</exception>
     public void Replace(SourceFile source, string text)
     {
-        byte[] mark = source.HasMark ? [.. Encoding.UTF8.Preamble] : [];
         Try(
             source.Path,
             full =>
@@ -49,7 +47,7 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
                     throw new IOException(kind.Word());
                 }
 
-                FileReplacement.Write(RealPath.Of(full), [.. mark, .. Encoding.UTF8.GetBytes(text)], source.Bytes);
+                FileReplacement.Write(RealPath.Of(full), source.Encoded(text), source.Bytes);
             }
         );
     }

@@ -1,3 +1,4 @@
+using System.Text;
 using WireText.Cli.Hosting;
 using WireText.Text;
 
@@ -9,7 +10,11 @@ namespace WireText.Cli.Storage;
 /// <param name="Bytes">All of it. They tell later whether somebody changed the file meanwhile.</param>
 internal sealed record SourceFile(string Path, SourceText Text, byte[] Bytes)
 {
-    public bool HasMark => Bytes is [0xEF, 0xBB, 0xBF, ..];
+    /// <summary>Another text in the bytes of this file: with a byte order mark when it has one.</summary>
+    public byte[] Encoded(string text) =>
+        Bytes is [0xEF, 0xBB, 0xBF, ..]
+            ? [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)]
+            : Encoding.UTF8.GetBytes(text);
 
     /// <summary>The name without its folders; null for standard input.</summary>
     public string? Name => Path == StandardStream.Name ? null : System.IO.Path.GetFileName(Path);

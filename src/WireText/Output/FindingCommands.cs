@@ -51,11 +51,15 @@ public static class FindingCommands
             _ => "notice",
         };
 
-    private static string Data(string text) =>
+    private static string Data(string text) => VisibleText.Line(Escaped(text));
+
+    private static string Property(string text) =>
+        VisibleText.Line(
+            Escaped(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal)
+        );
+
+    private static string Escaped(string text) =>
         text.Replace("%", "%25", StringComparison.Ordinal)
             .Replace("\r", "%0D", StringComparison.Ordinal)
             .Replace("\n", "%0A", StringComparison.Ordinal);
-
-    private static string Property(string text) =>
-        Data(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);
 }

@@ -9,11 +9,14 @@ public static class FindingText
     /// <summary>No more of a line is shown, in UTF-16 units.</summary>
     private const int LongestShown = 120;
 
+    /// <summary>Of Select Graphic Rendition (ECMA-48).</summary>
+    private const string Bold = "1";
+
     /// <summary>So many findings of one check in one file are written; the others are counted.</summary>
     /// <remarks>Whoever gives the program a file of another kind should see what is wrong, not a thousand lines of it.</remarks>
     public const int MostAlike = 12;
 
-    public static void Write(IEnumerable<Finding> findings, TextWriter writer, bool inColour)
+    public static void Write(IEnumerable<Finding> findings, MessageWriter writer)
     {
         var alike = new Dictionary<(string File, string Check), int>();
         foreach (var finding in findings)
@@ -22,13 +25,15 @@ public static class FindingText
             alike[key] = alike.GetValueOrDefault(key) + 1;
             if (alike[key] <= MostAlike)
             {
-                Write(finding, writer, inColour);
+                Write(finding, writer);
             }
         }
 
         foreach (var ((file, check), count) in alike.Where(many => many.Value > MostAlike))
         {
-            writer.Write(string.Create(CultureInfo.InvariantCulture, $"{file}: {count - MostAlike} more [{check}]\n"));
+            writer.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"{file}: {count - MostAlike} more [{check}]")
+            );
         }
     }
 
@@ -73,17 +78,19 @@ public static class FindingText
         };
     }
 
-    private static void Write(Finding finding, TextWriter writer, bool inColour)
+    private static void Write(Finding finding, MessageWriter writer)
     {
-        var paint = new Paint(inColour, finding.Severity);
-        writer.Write(
-            $"{PlaceOf(finding.Location)}: {paint.Severity(WordFor(finding.Severity))}: {paint.Strong(finding.Message)}  [{finding.Id}]\n"
-        );
-        WriteLine(finding.Location, writer, paint);
+        var style = StyleOf(finding.Severity);
+        writer.Write($"{PlaceOf(finding.Location)}: ");
+        writer.WriteStyled(WordFor(finding.Severity), style);
+        writer.Write(": ");
+        writer.WriteStyled(VisibleText.Line(finding.Message), Bold);
+        writer.WriteLine($"  [{finding.Id}]");
+        WriteLine(finding.Location, writer, style);
         foreach (var related in finding.Related)
         {
-            writer.Write($"{PlaceOf(related.Location)}: {related.Message}\n");
-            WriteLine(related.Location, writer, paint);
+            writer.WriteLine($"{PlaceOf(related.Location)}: {related.Message}");
+            WriteLine(related.Location, writer, style);
         }
 
         if (finding.Help is { } help)
@@ -95,11 +102,11 @@ public static class FindingText
     private static string PlaceOf(SourceLocation location)
     {
         var (line, column) = location.Position;
-        return string.Create(CultureInfo.InvariantCulture, $"{location.Source.Path}:{line}:{column}");
+        return VisibleText.Line(string.Create(CultureInfo.InvariantCulture, $"{location.Source.Path}:{line}:{column}"));
     }
 
     /// <summary>The line of the source, and carets under the place. A line too long to read is cut around the place.</summary>
-    private static void WriteLine(SourceLocation location, TextWriter writer, Paint paint)
+    private static void WriteLine(SourceLocation location, MessageWriter writer, string style)
     {
         var (number, column) = location.Position;
         var line = location.Source.LineSpan(number);
@@ -111,34 +118,32 @@ public static class FindingText
         }
 
         var text = location.Source.Content[start..end];
-        var before = location.Source.Content[start..Math.Max(start, location.Span.Start)];
-        var marked = location.Source.Content[
-            Math.Min(end, location.Span.Start)..Math.Clamp(location.Span.End, Math.Min(end, location.Span.Start), end)
-        ];
+        var before = VisibleText.Line(location.Source.Content[start..Math.Max(start, location.Span.Start)]);
+        var marked = VisibleText.Line(
+            location.Source.Content[
+                Math.Min(end, location.Span.Start)..Math.Clamp(
+                    location.Span.End,
+                    Math.Min(end, location.Span.Start),
+                    end
+                )
+            ]
+        );
         var margin = number.ToString(CultureInfo.InvariantCulture).PadLeft(3);
         var indent = new string(before.Select(c => c == '\t' ? '\t' : ' ').ToArray());
         var padding = new string(' ', Math.Max(0, TextWidth.Of(before) - before.Length));
-        var carets = new string('^', Math.Max(1, TextWidth.Of(marked)));
-        writer.Write($"{margin} | {TextWidth.Printable(text)}\n");
-        writer.Write($"{new string(' ', margin.Length)} | {indent}{padding}{paint.Severity(carets)}\n");
+        writer.WriteLine($"{margin} | {text}");
+        writer.Write($"{new string(' ', margin.Length)} | {indent}{padding}");
+        writer.WriteStyled(new string('^', Math.Max(1, TextWidth.Of(marked))), style);
+        writer.WriteLine();
     }
 
-    private readonly record struct Paint(bool InColour, Severity Level)
-    {
-        public string Severity(string text) =>
-            Wrap(
-                text,
-                Level switch
-                {
-                    Text.Severity.Error => "1;31",
-                    Text.Severity.Warning => "1;33",
-                    Text.Severity.Note => "1;34",
-                    _ => "36",
-                }
-            );
-
-        public string Strong(string text) => Wrap(text, "1");
-
-        private string Wrap(string text, string code) => InColour ? $"\u001b[{code}m{text}\u001b[0m" : text;
-    }
+    /// <summary>Parameters of Select Graphic Rendition (ECMA-48).</summary>
+    private static string StyleOf(Severity severity) =>
+        severity switch
+        {
+            Severity.Error => "1;31",
+            Severity.Warning => "1;33",
+            Severity.Note => "1;34",
+            _ => "36",
+        };
 }

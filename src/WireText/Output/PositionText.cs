@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using WireText.Electrical.Positions;
+using WireText.Text;
 
 namespace WireText.Output;
 
@@ -22,7 +23,7 @@ public static class PositionText
         var text = new StringBuilder();
         if (table.Circuit.Title is { } title)
         {
-            text.Append(TextWidth.Printable(title)).Append("\n\n");
+            text.Append(VisibleText.Line(title)).Append("\n\n");
         }
 
         WriteTable(text, sheet.Heading, sheet.Rows, sheet.HeardColumn, below: []);

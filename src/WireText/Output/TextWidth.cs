@@ -23,12 +23,6 @@ internal static class TextWidth
         return width;
     }
 
-    /// <summary>Control characters would move the cursor: each is shown as a blank box.</summary>
-    public static string Printable(string text) =>
-        text.Any(c => char.IsControl(c) && c != '\t')
-            ? new string(text.Select(c => char.IsControl(c) && c != '\t' ? '□' : c).ToArray())
-            : text;
-
     /// <summary>The text with blanks after it, as wide as asked.</summary>
     public static string Padded(string text, int width) => text + new string(' ', Math.Max(0, width - Of(text)));
 
