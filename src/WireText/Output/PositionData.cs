@@ -197,10 +197,7 @@ public static class PositionData
         };
 
     private static void AppendLine(StringBuilder text, IEnumerable<string> cells) =>
-        text.Append(string.Join(',', cells.Select(Quoted))).Append('\n');
-
-    private static string Quoted(string text) =>
-        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        text.Append(string.Join(',', cells.Select(CsvCell.Of))).Append('\n');
 
     internal static void WriteFigure(Utf8JsonWriter json, string name, double? value)
     {

@@ -164,5 +164,10 @@ public static class PositionText
         text.Replace("\\", "\\\\", StringComparison.Ordinal)
             .Replace("|", "\\|", StringComparison.Ordinal)
             .Replace("*", "\\*", StringComparison.Ordinal)
-            .Replace("<", "\\<", StringComparison.Ordinal);
+            .Replace("<", "\\<", StringComparison.Ordinal)
+            .Replace("[", "\\[", StringComparison.Ordinal)
+            .Replace("`", "\\`", StringComparison.Ordinal)
+            // Of these some readers make links by themselves.
+            .Replace("@", "\\@", StringComparison.Ordinal)
+            .Replace("www.", "www\\.", StringComparison.Ordinal);
 }

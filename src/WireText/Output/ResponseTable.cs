@@ -13,7 +13,7 @@ public static class ResponseTable
         var table = new StringBuilder("Hz");
         foreach (var curve in study.Curves)
         {
-            table.Append(',').Append(Cell(curve.Label));
+            table.Append(',').Append(CsvCell.Of(curve.Label));
         }
 
         table.Append('\n');
@@ -30,7 +30,4 @@ public static class ResponseTable
 
         return table.ToString();
     }
-
-    private static string Cell(string text) =>
-        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }
