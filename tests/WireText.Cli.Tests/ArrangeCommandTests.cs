@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace WireText.Cli.Tests;
 
 public sealed class ArrangeCommandTests : IDisposable
@@ -31,6 +33,24 @@ public sealed class ArrangeCommandTests : IDisposable
         Assert.Equal(0, Ran.Of("check", file).Code);
         Assert.Contains("every part has its place already", second.Error, StringComparison.Ordinal);
         Assert.Equal(written, File.ReadAllText(file));
+    }
+
+    [Fact]
+    public void Arrange_Write_KeepsByteOrderMarkAndLineEnds()
+    {
+        byte[] mark = [0xEF, 0xBB, 0xBF];
+        var plain = folder.Put("plain.wiring", Sample.Right);
+        var file = folder.Put(
+            "a.wiring",
+            [.. mark, .. Encoding.UTF8.GetBytes(Sample.Right.ReplaceLineEndings("\r\n"))]
+        );
+
+        Ran.Of("arrange", plain, "--write");
+        Ran.Of("arrange", file, "--write");
+
+        var written = File.ReadAllText(plain);
+        Assert.Contains("\narrange\n", written, StringComparison.Ordinal);
+        Assert.Equal([.. mark, .. Encoding.UTF8.GetBytes(written.ReplaceLineEndings("\r\n"))], File.ReadAllBytes(file));
     }
 
     [Fact]

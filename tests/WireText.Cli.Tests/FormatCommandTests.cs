@@ -1,4 +1,5 @@
 using System.Runtime.Versioning;
+using System.Text;
 
 namespace WireText.Cli.Tests;
 
@@ -6,6 +7,8 @@ public sealed class FormatCommandTests : IDisposable
 {
     private const string Ragged =
         "jack out mono   # the only one\npickup neck single-coil\nwire neck.hot to out.tip white\n";
+
+    private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
 
     private readonly TestFolder folder = new();
 
@@ -45,6 +48,23 @@ public sealed class FormatCommandTests : IDisposable
 
         Assert.Equal(0, ran.Code);
         Assert.Equal(Words(Ragged), Words(ran.Output));
+    }
+
+    [Fact]
+    public void Format_ByteOrderMarkAndLineEnds_Stay()
+    {
+        var ragged = Ragged.ReplaceLineEndings("\r\n");
+        Ran.Of("format", folder.Put("plain.wiring", Ragged));
+        byte[] expected = [.. Mark, .. Encoding.UTF8.GetBytes(folder.Text("plain.wiring").ReplaceLineEndings("\r\n"))];
+
+        var file = folder.Put("a.wiring", [.. Mark, .. Encoding.UTF8.GetBytes(ragged)]);
+        var input = Ran.Of(new TestHost(File.ReadAllBytes(file)), "format", "-");
+        var ran = Ran.Of("format", file);
+
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(expected, File.ReadAllBytes(file));
+        Assert.Equal(expected, input.OutputBytes);
+        Assert.Equal(0, Ran.Of("format", "--check", file).Code);
     }
 
     [Fact]

@@ -36,10 +36,17 @@ public static class Formatter
             start = end;
         }
 
-        return Join(rows);
+        return Join(rows, LineEndOf(tree.Source));
     }
 
-    private static string Join(List<Row> rows)
+    /// <summary>The line end of the first line; all others are made alike.</summary>
+    private static string LineEndOf(SourceText source)
+    {
+        var end = source.LineSpan(1).End;
+        return source.Content.AsSpan(end).StartsWith("\r\n") ? "\r\n" : "\n";
+    }
+
+    private static string Join(List<Row> rows, string lineEnd)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
@@ -48,7 +55,8 @@ public static class Formatter
         }
 
         // The last line of a file that ends with a line break is empty, and no blank lines stand at the end.
-        return text.ToString().TrimEnd('\n') is { Length: > 0 } content ? content + "\n" : "";
+        var content = text.ToString().TrimEnd('\n');
+        return content.Length == 0 ? "" : (content + "\n").Replace("\n", lineEnd, StringComparison.Ordinal);
     }
 
     private static Row RowOf(LineSyntax line, SourceText source)

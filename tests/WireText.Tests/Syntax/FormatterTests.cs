@@ -48,6 +48,14 @@ public class FormatterTests
         );
     }
 
+    /// <summary>Those of the first line: an editor that mixes them in shows both as one.</summary>
+    [Theory]
+    [InlineData("jack out\r\njack   in  \r\n\r\n", "jack    out\r\njack    in\r\n")]
+    [InlineData("jack out\r\nwire  bad\njack   in", "jack    out\r\nwire  bad\r\njack    in\r\n")]
+    [InlineData("jack out\njack   in\r\n", "jack    out\njack    in\n")]
+    [InlineData("\r\n\r\n", "")]
+    public void Format_LineEndsOfTheFile_Stay(string text, string formatted) => Assert.Equal(formatted, Format(text));
+
     /// <summary>A tab in a quoted text takes as many columns where the comment is looked for as where it is put.</summary>
     [Theory]
     [InlineData("note \"a\tb\" # why")]
