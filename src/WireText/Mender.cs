@@ -35,8 +35,8 @@ public static class Mender
                 (source, now) = (edited, then);
             }
 
-            // The same slip may stand in several lines; what a check says is mended once.
-            if (!isBetter || !OfReading.Contains(finding.Id))
+            // The same slip may stand in several lines, and the same allowance; what a check says is mended once.
+            if (!isBetter || !MayStandTwice(finding))
             {
                 tried.Add(KeyOf(finding));
             }
@@ -60,16 +60,31 @@ public static class Mender
     /// </summary>
     private static bool IsBetter(Compilation before, Compilation after, Finding finding)
     {
+        if (finding.Id == AllowanceFindings.AllowUnused.Id)
+        {
+            // A line that did nothing is gone; another like it says the same.
+            return after.Findings.Count(one => KeyOf(one) == KeyOf(finding))
+                    < before.Findings.Count(one => KeyOf(one) == KeyOf(finding))
+                && HasNoNewError(before, after);
+        }
+
         if (OfReading.Contains(finding.Id))
         {
             return after.Findings.Count(one => OfReading.Contains(one.Id))
                 < before.Findings.Count(one => OfReading.Contains(one.Id));
         }
 
-        var known = before.Findings.Select(KeyOf).ToHashSet();
-        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding))
-            && after.Findings.All(one => one.Severity < Severity.Error || known.Contains(KeyOf(one)));
+        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding)) && HasNoNewError(before, after);
     }
+
+    private static bool HasNoNewError(Compilation before, Compilation after)
+    {
+        var known = before.Findings.Select(KeyOf).ToHashSet();
+        return after.Findings.All(one => one.Severity < Severity.Error || known.Contains(KeyOf(one)));
+    }
+
+    private static bool MayStandTwice(Finding finding) =>
+        OfReading.Contains(finding.Id) || finding.Id == AllowanceFindings.AllowUnused.Id;
 
     private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
 }

@@ -179,6 +179,19 @@ public class MenderTests
         );
     }
 
+    [Fact]
+    public void Mend_TheSameUnusedAllowanceThreeTimes_TakesEachOut()
+    {
+        const string right =
+            "pickup neck single-coil\njack out\nwire neck.hot to out.tip white\nwire neck.ground to out.sleeve black\n";
+        const string allow = "allow wire-twice \"why\"\n";
+
+        var result = Mend(allow + right + allow + allow);
+
+        Assert.Equal(3, result.Mended.Length);
+        Assert.Equal(right, result.Source.Content);
+    }
+
     /// <summary>Two slips that hide what the checks would say: both words are mended, and then it is said.</summary>
     [Fact]
     public void Mend_SlipThatHidesAMistake_ShowsIt()
