@@ -46,6 +46,26 @@ public sealed class ExportCommandTests : IDisposable
         Assert.Contains("tip and sleeve are joined", Ngspice.OutputOf(ran.Output), StringComparison.Ordinal);
     }
 
+    /// <summary>A lead in the air, a coil with one end, a coil that nothing plucks, and no coil at all.</summary>
+    [SkippableTheory]
+    [InlineData("wire neck.ground to out.sleeve black\n")]
+    [InlineData("wire neck.hot to out.tip white\n")]
+    [InlineData("wire neck.hot to neck.ground white\nwire neck.ground to out.sleeve black\n")]
+    [InlineData("wire vol.3 to out.tip white\nwire vol.1 to out.sleeve black\n")]
+    [InlineData("wire vol.3 to out.tip white\nwire vol.1 to out.sleeve black\nwire neck.ground to out.sleeve black\n")]
+    public void Spice_NothingHeard_RunsAndSaysSo(string wires)
+    {
+        Ngspice.SkipWhereAbsent();
+        var file = folder.Put(
+            "a.wiring",
+            "pickup neck single-coil dcr=6k l=2.4H c=100p\npot vol 250k audio\njack out mono\n" + wires
+        );
+
+        var said = Ngspice.OutputOf(Ran.Of("export", file, "--spice").Output);
+
+        Assert.Contains("nothing arrives at the jack", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Spice_NoTarget_GoesToStandardOutputWithNodesByLug()
     {

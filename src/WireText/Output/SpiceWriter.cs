@@ -16,11 +16,15 @@ namespace WireText.Output;
 /// </remarks>
 public static class SpiceWriter
 {
+    /// <summary>Less than this is rounding: a coil drives 1 V, and double precision keeps 16 digits.</summary>
+    private const double LeastVolts = 1e-12;
+
     private const string Sweep = "dec 133 20 20000";
 
     /// <summary>
     /// The whole deck: the circuit, an AC sweep with every string coil driven, and the level at the tip as a table in
-    /// <c>response.txt</c>. Where tip and sleeve are joined there is nothing to sweep, and the deck says so.
+    /// <c>response.txt</c>. Where tip and sleeve are joined there is nothing to sweep, and where nothing
+    /// arrives there is no level: the deck says so.
     /// </summary>
     /// <param name="state">A control at any stays open.</param>
     public static string Write(Study study, State state)
@@ -41,6 +45,13 @@ public static class SpiceWriter
         deck.Append("set numdgt=15\n");
         deck.Append("set wr_singlescale\n");
         deck.Append(CultureInfo.InvariantCulture, $"ac {Sweep}\n");
+        if (study.Analyse(state).Outcome is Outcome.Open or Outcome.Quiet or Outcome.Dead)
+        {
+            // At the logarithm of 0 ngspice stops, and that of its own rounding says nothing.
+            deck.Append(CultureInfo.InvariantCulture, $"if vecmax(mag(v({names.Tip}))) lt {Number(LeastVolts)}\n");
+            deck.Append("echo nothing arrives at the jack in this state: there is no level\nquit\nend\n");
+        }
+
         deck.Append(CultureInfo.InvariantCulture, $"let level = db(v({names.Tip}))\n");
         deck.Append("wrdata response.txt level\n");
         deck.Append("quit\n");
