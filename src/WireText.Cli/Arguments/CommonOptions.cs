@@ -25,9 +25,7 @@ internal static class CommonOptions
         new(
             "--theme",
             $"The colours of the {what}",
-            ("light", Drawing.Lettering.Theme.Light),
-            ("dark", Drawing.Lettering.Theme.Dark),
-            ("print", Drawing.Lettering.Theme.Print)
+            [.. Drawing.Lettering.Theme.All.Select(theme => (theme.Name, theme))]
         );
 
     public static WholeNumberOption Width() =>

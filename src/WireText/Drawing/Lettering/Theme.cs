@@ -113,11 +113,11 @@ public sealed record Theme
     /// <summary>Wires without room for a tag go to the table of wires, bare ones too.</summary>
     public bool HasTagsOnAll { get; init; }
 
+    /// <summary>Every theme; the first is taken when none is named.</summary>
+    public static ImmutableArray<Theme> All { get; } = [Light, Dark, Print];
+
     /// <summary>The theme of that name, or null.</summary>
-    public static Theme? Find(string name) =>
-        new[] { Light, Dark, Print }.FirstOrDefault(theme =>
-            string.Equals(theme.Name, name, StringComparison.OrdinalIgnoreCase)
-        );
+    public static Theme? Find(string name) => All.FirstOrDefault(theme => Naming.Alike(theme.Name, name));
 
     /// <summary>The colour of insulation, or of bare copper.</summary>
     public static Colour Insulation(ColourCode code) =>

@@ -14,7 +14,7 @@ namespace WireText.Tests.Drawing.Charts;
 
 public class ResponseChartTests
 {
-    private static readonly Theme[] Themes = [Theme.Light, Theme.Dark, Theme.Print];
+    private static readonly IReadOnlyList<Theme> Themes = Every.Of(Theme.All);
 
     /// <summary>One, two, five, eleven, twelve and twenty-four curves; silence among them and alone; before and after.</summary>
     public static TheoryData<string, string, string, string> Charts =>

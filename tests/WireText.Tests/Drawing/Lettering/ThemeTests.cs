@@ -56,7 +56,7 @@ public class ThemeTests
     [Fact]
     public void Casings_OnEveryPaper_KeepTheWireOffThePaper()
     {
-        foreach (var theme in new[] { Theme.Light, Theme.Dark, Theme.Print })
+        foreach (var theme in Every.Of(Theme.All))
         {
             foreach (var code in Enum.GetValues<ColourCode>())
             {
