@@ -14,7 +14,7 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     private const int MaxControls = 3;
 
     /// <summary>Sets of positions tried before the search ends. Chosen.</summary>
-    private const int TriedLimit = 20_000;
+    internal const int TriedLimit = 20_000;
 
     /// <summary>Names that say that silence is meant.</summary>
     private static readonly ImmutableArray<string> SilentNames = ["off", "mute", "standby", "silent", "kill"];

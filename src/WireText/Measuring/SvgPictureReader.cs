@@ -7,9 +7,9 @@ namespace WireText.Measuring;
 /// <remarks>Hostile text is expected: no DTD, no recursion, and limits on size, depth and numbers.</remarks>
 internal sealed class SvgPictureReader
 {
-    private const int MostCharacters = 64_000_000;
-    private const int MostElements = 200_000;
-    private const int MostDepth = 64;
+    internal const int MostCharacters = 64_000_000;
+    internal const int MostElements = 200_000;
+    internal const int MostDepth = 64;
 
     private readonly Stack<Group> groups = new();
     private readonly List<DrawnBody> bodies = [];

@@ -4,7 +4,7 @@ namespace WireText.Measuring;
 internal sealed class WorkLimit
 {
     /// <summary>A drawing of 2,000 wires takes a few percent of this.</summary>
-    private const long Most = 10_000_000;
+    internal const long Most = 10_000_000;
 
     private long done;
 

@@ -20,7 +20,7 @@ public readonly record struct ValueReading(double? Value, string? Problem, strin
 /// </remarks>
 public static class ValueReader
 {
-    private const int LongestValue = 40;
+    internal const int LongestValue = 40;
 
     /// <summary>Reads a value for a use, and refuses what is nonsense there.</summary>
     public static ValueReading Read(string text, ValueUse use)

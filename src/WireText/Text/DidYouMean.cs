@@ -4,7 +4,7 @@ namespace WireText.Text;
 public static class DidYouMean
 {
     /// <summary>Longer words are never typos of a name; this also bounds the work for one comparison.</summary>
-    private const int LongestWord = 64;
+    internal const int LongestWord = 64;
 
     /// <summary>The candidate that takes the fewest slips of the keyboard to turn into <paramref name="word"/>.</summary>
     /// <remarks>

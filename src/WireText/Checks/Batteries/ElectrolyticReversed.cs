@@ -10,7 +10,7 @@ namespace WireText.Checks.Batteries;
 public sealed class ElectrolyticReversed : IStudyCheck
 {
     /// <summary>Situations looked at. Chosen.</summary>
-    private const int SituationLimit = 4_096;
+    internal const int SituationLimit = 4_096;
 
     public CheckDescription Description { get; } =
         new(

@@ -9,7 +9,7 @@ namespace WireText.Checks.Batteries;
 internal sealed record SuppliedAmplifier(Amplifier Amplifier, ImmutableArray<double?> Volts)
 {
     /// <summary>Situations looked at. Chosen.</summary>
-    private const int SituationLimit = 4_096;
+    internal const int SituationLimit = 4_096;
 
     /// <summary>Those that have their supply lug wired, in order of declaration.</summary>
     public static IEnumerable<SuppliedAmplifier> Of(StudyContext context) =>

@@ -8,7 +8,7 @@ namespace WireText.Checks.Connections;
 internal sealed class JoinBlame
 {
     /// <summary>A smallest set of wires larger than this explains nothing. Chosen.</summary>
-    private const int MaxWires = 8;
+    internal const int MaxWires = 8;
 
     private readonly CheckContext context;
     private readonly State? state;

@@ -8,7 +8,7 @@ namespace WireText.Checks.Controls;
 internal static class ControlEffects
 {
     /// <summary>With more situations than this a control is taken to do something. Chosen.</summary>
-    private const int SituationLimit = 256;
+    internal const int SituationLimit = 256;
 
     /// <summary>True when all positions give the same with all dials at the middle, whatever the other controls are set to.</summary>
     public static bool IsInert(StudyContext context, Control control)

@@ -17,7 +17,7 @@ namespace WireText.Checks.Repairs;
 public static class Behaviour
 {
     /// <summary>States compared one by one; with more, the situations of both circuits are. Chosen.</summary>
-    private const int MaxStates = 4_096;
+    internal const int MaxStates = 4_096;
 
     /// <summary>How far two answers may differ, relative to the larger. Chosen.</summary>
     private const double Tolerance = 1e-9;

@@ -32,7 +32,7 @@ public sealed class RepairSearch(
     public const int Bound = 5_000;
 
     /// <summary>Lugs looked at before the search gives up: a large circuit has fewer trials, each costs more. Chosen.</summary>
-    private const int LugBound = 1_000_000;
+    internal const int LugBound = 1_000_000;
 
     /// <summary>Null when nothing is refuted.</summary>
     public RepairResult? Run(CancellationToken cancellation = default)

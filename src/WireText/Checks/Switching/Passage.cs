@@ -10,7 +10,7 @@ namespace WireText.Checks.Switching;
 internal sealed record Passage(Transition Transition, SituationSound Before, SituationSound After)
 {
     /// <summary>With more situations than this no passages are looked at. Chosen.</summary>
-    private const int SituationLimit = 256;
+    internal const int SituationLimit = 256;
 
     /// <summary>What both situations share, but for the control on its way.</summary>
     public State State => Shared(Before.State, After.State, Transition.Control.Index) ?? Before.State;

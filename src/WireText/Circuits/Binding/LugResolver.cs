@@ -8,7 +8,7 @@ namespace WireText.Circuits.Binding;
 internal sealed class LugResolver(CircuitDraft draft)
 {
     /// <summary>Guessing costs time that grows with the file; past this many wrong names a message offers none.</summary>
-    private const int MostGuesses = 200;
+    internal const int MostGuesses = 200;
 
     private int guesses;
 

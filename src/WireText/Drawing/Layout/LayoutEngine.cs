@@ -9,7 +9,7 @@ namespace WireText.Drawing.Layout;
 public static class LayoutEngine
 {
     /// <summary>How often channels are widened when wires are left without a path.</summary>
-    private const int MostWidenings = 3;
+    internal const int MostWidenings = 3;
 
     /// <summary>
     /// Up to here full effort and every widening are worth their time. No harness is near it; a larger drawing is laid at

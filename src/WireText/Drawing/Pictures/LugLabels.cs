@@ -19,7 +19,7 @@ internal sealed class LugLabels
     private const double Reach = 3.4;
     private const double Step = 0.3;
 
-    private const int MostCandidates = 400;
+    internal const int MostCandidates = 400;
 
     /// <summary>With so many places that nothing speaks against, no more are looked at.</summary>
     private const int EnoughGood = 160;

@@ -11,7 +11,7 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
     /// Pairs of claims that are compared, so that no input can keep it busy; a conflict beyond them is still found, for one
     /// of its claims is refuted. Chosen.
     /// </summary>
-    private const long PairLimit = 1_000_000;
+    internal const long PairLimit = 1_000_000;
 
     /// <summary>The first conflict of each line with those before it and within itself, in the order of the lines.</summary>
     /// <param name="judge">Claims that are both proved exclude nothing; null where there is no jack to prove them at.</param>

@@ -12,7 +12,7 @@ namespace WireText.Electrical.Expectations;
 public sealed record MeantStates(ImmutableArray<State> Sets, ImmutableArray<Control> Crowding, int Limit)
 {
     /// <summary>States looked at for a claim on batteries, which contacts far from the jack can decide. Chosen.</summary>
-    private const int BatteryLimit = 4_096;
+    internal const int BatteryLimit = 4_096;
 
     public bool IsComplete { get; private init; } = true;
 

@@ -10,10 +10,10 @@ namespace WireText.Electrical.Forms;
 public static class FormFinder
 {
     /// <summary>Live branches beyond which a network is called a bridge network without being reduced. Chosen.</summary>
-    private const int MaxBranches = 1_000;
+    internal const int MaxBranches = 1_000;
 
     /// <summary>Edges of a kernel beyond which it is not simplified: each is tried by a solve. Chosen.</summary>
-    private const int MaxKernel = 100;
+    internal const int MaxKernel = 100;
 
     /// <summary>How the heard coils of a state are joined.</summary>
     /// <param name="sound">What is heard in that state.</param>

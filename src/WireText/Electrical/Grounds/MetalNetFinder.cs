@@ -9,7 +9,7 @@ namespace WireText.Electrical.Grounds;
 public sealed class MetalNetFinder
 {
     /// <summary>Nets and elements looked at, over all metal, before the search for hot metal ends. Chosen: a second or two.</summary>
-    private const long WorkLimit = 20_000_000;
+    internal const long WorkLimit = 20_000_000;
 
     private readonly Network network;
     private readonly SituationOutcomes? outcomes;

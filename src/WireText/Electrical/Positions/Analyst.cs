@@ -13,7 +13,7 @@ namespace WireText.Electrical.Positions;
 public sealed class Analyst
 {
     /// <summary>Live networks that are handed on; with more the next starts empty, so that an editor open all day keeps its size. Chosen.</summary>
-    private const int MostShared = 65_536;
+    internal const int MostShared = 65_536;
 
     private readonly ConcurrentDictionary<LiveNetwork, KnownNetwork> known;
 

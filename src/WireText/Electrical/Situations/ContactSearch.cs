@@ -18,7 +18,7 @@ internal sealed record ContactLeaf(State State, ImmutableArray<int> Live, bool I
 internal sealed class ContactSearch(Network network, ImmutableArray<Branch> branches, (int A, int B) probe, int limit)
 {
     /// <summary>Edges looked at before the search gives up, so that no input can keep it busy. Chosen: a second or two.</summary>
-    private const long WorkLimit = 20_000_000;
+    internal const long WorkLimit = 20_000_000;
 
     private readonly DialSetting dials = DialSetting.Undecided(network);
     private readonly Branch[] batteries = [.. network.Branches.Where(branch => branch.Kind == BranchKind.Battery)];

@@ -12,7 +12,7 @@ namespace WireText.Electrical.Solving;
 internal sealed class Elimination
 {
     /// <summary>Multiply-adds beyond which a network is not solved: seconds per sweep. No guitar comes near. Chosen.</summary>
-    private const int MaxUpdates = 4_000_000;
+    internal const int MaxUpdates = 4_000_000;
 
     private readonly int[] placeOf;
     private readonly Dictionary<(int Row, int Column), int> entryOf = [];

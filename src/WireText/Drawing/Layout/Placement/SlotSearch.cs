@@ -13,7 +13,7 @@ internal readonly record struct SlotStart(int ExtraColumns, int CrossingCost, in
 internal sealed class SlotSearch
 {
     /// <summary>With more big parts than this they are only brought near each other: the search would grow with the cube of their number.</summary>
-    private const int MostSearched = 24;
+    internal const int MostSearched = 24;
 
     private readonly SlotCost cost;
     private readonly int[][] turnsOf;

@@ -8,7 +8,7 @@ namespace WireText.Drawing.Layout.Placement;
 internal sealed class SlotSpread
 {
     /// <summary>Trials at most, for each part: enough for some twenty rounds over the two hundred parts of a benchmark.</summary>
-    private const int TrialsAPart = 4_000;
+    internal const int TrialsAPart = 4_000;
 
     private readonly int[] parts;
     private readonly int[][] joined;

@@ -6,7 +6,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// </summary>
 internal sealed class LaneNegotiation(RoutingTable table, Negotiation manner)
 {
-    private const int MostRounds = 60;
+    internal const int MostRounds = 60;
 
     public void Run()
     {

@@ -6,7 +6,7 @@ internal static class LatticeBuilder
     private const double Pitch = LayoutScale.Pitch;
 
     /// <summary>A larger lattice than this is not built; see <see cref="IsTooLarge"/>.</summary>
-    private const long MostNodes = 4_000_000;
+    internal const long MostNodes = 4_000_000;
 
     /// <summary>Nor one with more columns or rows, whose numbers would no longer be told apart.</summary>
     private const double MostInARow = 100_000;

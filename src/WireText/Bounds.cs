@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using WireText.Checks;
+using WireText.Checks.Batteries;
+using WireText.Checks.Connections;
+using WireText.Checks.Controls;
+using WireText.Checks.Repairs;
+using WireText.Checks.Switching;
+using WireText.Circuits;
+using WireText.Circuits.Binding;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Layout.Placement;
+using WireText.Drawing.Layout.Routing;
+using WireText.Drawing.Pictures;
+using WireText.Electrical.Expectations;
+using WireText.Electrical.Forms;
+using WireText.Electrical.Grounds;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Situations;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
+using WireText.Measuring;
+using WireText.Parts;
+using WireText.Quantities;
+using WireText.Syntax.Parsing;
+using WireText.Text;
+
+namespace WireText;
+
+/// <summary>The most that is read, or looked at in a search: a count and never a clock, so that every machine stops at the same place.</summary>
+/// <param name="Stage">Whose it is.</param>
+/// <param name="Counted">What is counted.</param>
+/// <param name="Beyond">What is done past it.</param>
+public sealed record Bound(string Stage, string Counted, long Most, string Beyond);
+
+/// <summary>Every bound on work and memory, in the order of the stages.</summary>
+public static class Bounds
+{
+    public static ImmutableArray<Bound> All { get; } =
+    [
+        new("reading", "characters of a file", WiringParser.MaxLength, "the finding too-large; nothing is read"),
+        new("reading", "brackets in one another in a claim", BracketDepth.Max, "the line cannot be read"),
+        new("reading", "files that include files", DefinitionGatherer.MaxDepth, "the finding include-too-deep"),
+        new("reading", "parts and splices of a circuit", CircuitLimits.MaxParts, "the finding too-large"),
+        new("reading", "stretches of wire of a circuit", CircuitLimits.MaxWires, "the finding too-large"),
+        new("reading", "letters of a value", ValueReader.LongestValue, "it is no value"),
+        new(
+            "reading",
+            "letters of a word for which a near one is looked for",
+            DidYouMean.LongestWord,
+            "none is offered"
+        ),
+        new("reading", "names of lugs guessed in a file", LugResolver.MostGuesses, "no more are offered"),
+        new(
+            "electrical",
+            "situations of a circuit",
+            SituationTree.Limit,
+            "the finding too-many-situations; what positions do is not checked"
+        ),
+        new(
+            "electrical",
+            "steps of the search for situations",
+            ContactSearch.WorkLimit,
+            "the same finding as for too many situations"
+        ),
+        new(
+            "electrical",
+            "states in which two nets are compared",
+            ContactReport.Limit,
+            "how contacts join them is left open"
+        ),
+        new(
+            "electrical",
+            "steps of the search for ungrounded metal",
+            MetalNetFinder.WorkLimit,
+            "the rest is not looked at"
+        ),
+        new("electrical", "multiply-adds of one solution", Elimination.MaxUpdates, "the row says not computed"),
+        new(
+            "electrical",
+            "nodes of a network that is solved with pivots",
+            DenseSolver.MaxSize,
+            "the row says not computed"
+        ),
+        new("electrical", "live parts that one search solves", SolveBudget.Limit, "the rest is not told"),
+        new(
+            "electrical",
+            "branches of which a form is sought",
+            FormFinder.MaxBranches,
+            "the coils are listed as a bridge"
+        ),
+        new("electrical", "branches in a bridge", FormFinder.MaxKernel, "the coils are listed as a bridge"),
+        new("electrical", "solved states kept from one edit to the next", Analyst.MostShared, "they are solved anew"),
+        new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
+        new(
+            "claims",
+            "pairs of claims compared with each other",
+            ExpectationConflict.PairLimit,
+            "the rest is not compared"
+        ),
+        new(
+            "checks",
+            "situations in which a control's positions are compared",
+            ControlEffects.SituationLimit,
+            "it is taken to do something"
+        ),
+        new("checks", "situations between which passages are looked at", Passage.SituationLimit, "none are looked at"),
+        new(
+            "checks",
+            "situations in which supplies are looked at",
+            SuppliedAmplifier.SituationLimit,
+            "the rest is not looked at"
+        ),
+        new(
+            "checks",
+            "situations in which direct current is looked for",
+            DirectCurrentAtJack.SituationLimit,
+            "the rest is not looked at"
+        ),
+        new(
+            "checks",
+            "situations in which the sides of electrolytics are looked at",
+            ElectrolyticReversed.SituationLimit,
+            "the rest is not looked at"
+        ),
+        new(
+            "checks",
+            "settings tried to name silent positions",
+            SilentPositions.TriedLimit,
+            "no shorter words for them are looked for"
+        ),
+        new("checks", "wires blamed for a join", JoinBlame.MaxWires, "no more are named"),
+        new("repairs", "circuits tried", RepairSearch.Bound, "no repair is offered"),
+        new("repairs", "lugs looked at", RepairSearch.LugBound, "no repair is offered"),
+        new(
+            "repairs",
+            "states in which two mends are compared",
+            Behaviour.MaxStates,
+            "situations are compared instead"
+        ),
+        new("drawing", "stretches of wire", CircuitLimits.MaxDrawnWires, "the finding too-large-to-draw"),
+        new("drawing", "wires laid at full effort", LayoutEngine.MostWiresAtFullEffort, "the quick effort is taken"),
+        new(
+            "drawing",
+            "big parts whose places are searched",
+            SlotSearch.MostSearched,
+            "they are brought near each other"
+        ),
+        new("drawing", "trials for each part beyond them", SlotSpread.TrialsAPart, "the best so far stands"),
+        new("drawing", "nodes of the lattice", LatticeBuilder.MostNodes, "parts are drawn, wires are listed"),
+        new(
+            "drawing",
+            "rounds in which wires compete for lanes",
+            LaneNegotiation.MostRounds,
+            "wires in conflict are taken out and tried once more"
+        ),
+        new("drawing", "states of a routing at quick effort", SearchBudget.Quick, "wires without a path are listed"),
+        new(
+            "drawing",
+            "states of each start at full effort",
+            SearchBudget.FullStart,
+            "wires without a path are listed"
+        ),
+        new("drawing", "states of a routing that compares places", SearchBudget.Trial, "the score so far counts"),
+        new("drawing", "times that channels are widened", LayoutEngine.MostWidenings, "the best so far stands"),
+        new("drawing", "places tried for the name of a lug", LugLabels.MostCandidates, "the name is left out"),
+        new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
+        new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
+        new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),
+        new("measuring", "steps of one measurement", WorkLimit.Most, "an error"),
+    ];
+}
