@@ -25,8 +25,6 @@ public sealed class PartCatalogue
     /// <summary>The kinds, in the order they were first defined.</summary>
     public IEnumerable<string> Kinds => definitions.Select(d => d.Kind).Distinct(StringComparer.OrdinalIgnoreCase);
 
-    public bool HasKind(string kind) => byKind.ContainsKey(kind);
-
     /// <summary>The models of a kind in order; empty for an unknown kind. The first is the default where a kind has one.</summary>
     public ImmutableArray<PartDefinition> ModelsOf(string kind) => byKind.GetValueOrDefault(kind, []);
 

@@ -26,16 +26,6 @@ public abstract record FormNode
     /// <summary>The same with every coil reversed.</summary>
     public FormNode Reversed() => FormNodes.Flip(this);
 
-    /// <summary>All coils of a part in series, all the same way: what a pickup's name alone means. Null when it has no coil.</summary>
-    public static FormNode? OfPickup(Circuit circuit, Part part)
-    {
-        var coils = part
-            .Elements.Select(element => circuit.Elements[element])
-            .OfType<Coil>()
-            .Select(coil => (FormNode)new CoilForm(coil, 1));
-        return InSeries([.. coils]);
-    }
-
     /// <summary>Joins nodes, flat and in order; one alone stays as it is; null for none.</summary>
     public static FormNode? InSeries(ImmutableArray<FormNode> nodes) =>
         Join(

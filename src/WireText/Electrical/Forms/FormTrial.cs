@@ -34,9 +34,6 @@ internal sealed class FormTrial
 
     public Circuit Circuit => Network.Circuit;
 
-    /// <summary>How many coils are heard.</summary>
-    public int HeardCount => heard.Length;
-
     /// <summary>True for a branch that is part of the form: a heard coil, a coil without magnet, an amplifier's output.</summary>
     public bool Counts(LiveBranch branch) =>
         branch.Source.Kind == BranchKind.AmplifierOutput || counted.Contains(branch.Source.Element);

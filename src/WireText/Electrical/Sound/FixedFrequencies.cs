@@ -14,9 +14,6 @@ public static class FixedFrequencies
     /// <summary>The open strings and two octaves above the highest.</summary>
     public static readonly ImmutableArray<double> Balance = [.. OpenStrings, 659.26, 1318.51];
 
-    /// <summary>Where treble is judged.</summary>
-    public static readonly ImmutableArray<double> Treble = [1318.51, 2637.02, 5274.04];
-
     /// <summary>The whole band in ten steps.</summary>
     public static readonly ImmutableArray<double> Band = [.. Balance, 2637.02, 5274.04];
 }

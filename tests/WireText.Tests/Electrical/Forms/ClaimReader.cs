@@ -31,6 +31,11 @@ internal static class ClaimReader
 
     private static FormNode Named(Circuit circuit, string name) =>
         circuit.FindPart(name) is { } part
-            ? FormNode.OfPickup(circuit, part)!
+            ? FormNode.InSeries([
+                .. part
+                    .Elements.Select(element => circuit.Elements[element])
+                    .OfType<Coil>()
+                    .Select(FormNode (coil) => new CoilForm(coil, 1)),
+            ])!
             : new CoilForm(circuit.Elements.OfType<Coil>().Single(coil => coil.Name == name), 1);
 }
