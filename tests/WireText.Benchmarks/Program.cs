@@ -4,6 +4,7 @@ using WireText.Benchmarks;
 BenchmarkSwitcher
     .FromTypes([
         typeof(StageBenchmarks),
+        typeof(EditBenchmarks),
         typeof(LayoutBenchmarks),
         typeof(ResponseBenchmarks),
         typeof(SolverBenchmarks),
