@@ -9,7 +9,8 @@ using WireText.Text;
 namespace WireText.Benchmarks;
 
 /// <summary>
-/// What one edit costs in an editor that has the findings and the picture of the text before it: a grown circuit of 40 wires.
+/// What one edit costs in an editor that has the findings and the picture of the text before it: a circuit of 40 stretches of
+/// wire, the example with a four-pole lever with a mute and more metal to ground.
 /// </summary>
 /// <remarks>
 /// The text before is compiled anew for each measurement, outside of it: measured again from the same one, an edit would find
@@ -19,13 +20,26 @@ namespace WireText.Benchmarks;
 [MedianColumn]
 public class EditBenchmarks
 {
-    private const int Wires = 40;
-
     /// <summary>Edits before the first that is measured: an editor's process has seen as many, and its code is compiled.</summary>
     private const int EditsBefore = 200;
 
     private static readonly DrawOptions Quick = new(LayoutEffort.Quick, Theme.Light, null);
-    private static readonly string Text = GrownWiring.Of(Wires);
+
+    private static readonly string Text =
+        File.ReadAllText(Repository.PathOf("examples", "9-four-pole-lever.wiring"))
+        + """
+            switch mute spdt
+            wire mute.A0 to out.tip violet
+            wire mute.A1 to out.sleeve black
+            metal plate
+            metal foil
+            metal cover-n
+            metal cover-b
+            wire plate to foil to vol.case black
+            wire cover-n to vol.case black
+            wire cover-b to vol.case black
+
+            """;
 
     private Compilation before = null!;
     private SourceText after = null!;
@@ -65,11 +79,13 @@ public class EditBenchmarks
         {
             "nothing before" => Text,
             "comment" => Text + "# a comment\n",
-            "colour" => With("wire vol1.2 to s1.h violet"),
-            _ => With("wire vol1.2 to s1.c blue"),
+            "colour" => Text.Replace(
+                "to out.tip                     white",
+                "to out.tip brown",
+                StringComparison.Ordinal
+            ),
+            _ => Text.Replace("vol.3            to tone.1", "vol.3            to tone.3", StringComparison.Ordinal),
         };
-
-    private static string With(string line) => Text.Replace("wire vol1.2 to s1.h blue", line, StringComparison.Ordinal);
 
     private static SourceText Source(string text) => new("grown.wiring", text);
 }
