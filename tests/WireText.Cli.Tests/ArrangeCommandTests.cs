@@ -72,7 +72,7 @@ public sealed class ArrangeCommandTests : IDisposable
         var after = Ran.Of("draw", file);
 
         Assert.Contains($"'wiretext arrange {file} --write' keeps them", before.Error, StringComparison.Ordinal);
-        Assert.Equal("", after.Error);
+        Assert.Equal($"{folder["a.svg"]} is written\n", after.Error);
         Assert.Equal((0, 0), (before.Code, after.Code));
     }
 }

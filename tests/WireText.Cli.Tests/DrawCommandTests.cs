@@ -305,6 +305,61 @@ public sealed class DrawCommandTests : IDisposable
     }
 
     [Fact]
+    public void Draw_WidthAndDpi_AreOneOrTheOther()
+    {
+        var file = folder.Put("a.wiring", Sample.Right);
+
+        var ran = Ran.Of("draw", file, "--format", "png", "--width", "300", "--dpi", "300");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("--width and --dpi both say how large a PNG is", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], folder.Names);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("# nothing yet\n")]
+    [InlineData("circuit \"a title\"\n")]
+    public void Draw_FileWithoutParts_WritesNothingAndSaysWhy(string text)
+    {
+        var file = folder.Put("a.wiring", text);
+
+        var ran = Ran.Of("draw", file);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains($"there is nothing to draw: '{file}' has no parts", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["a.wiring"], folder.Names);
+    }
+
+    [Fact]
+    public void Draw_FileThatIsNoWiring_WritesNothingAndSaysWhy()
+    {
+        var file = folder.Put("a.wiring", "no wiring at all\n");
+
+        var ran = Ran.Of("draw", file);
+
+        Assert.Equal(2, ran.Code);
+        Assert.EndsWith(
+            $"wiretext: there is nothing to draw: no line of '{file}' that could be read has a part in it\n",
+            ran.Error,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(["a.wiring"], folder.Names);
+    }
+
+    [Fact]
+    public void Draw_ToAFile_SaysWhatItWrote_AndToStandardOutputDoesNot()
+    {
+        var file = folder.Put("a.wiring", Sample.Right);
+
+        var beside = Ran.Of("draw", file);
+        var piped = Ran.Of("draw", file, "-o", "-");
+
+        Assert.EndsWith($"{folder["a.svg"]} is written\n", beside.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("is written", piped.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Draw_OtherEnding_IsRefused()
     {
         var file = folder.Put("a.wiring", Sample.Right);

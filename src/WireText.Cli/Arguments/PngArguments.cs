@@ -33,11 +33,17 @@ internal sealed class PngArguments
         }
     }
 
-    public PngOptions In(ParseResult parsed) =>
-        new()
-        {
-            WidthPixels = width.In(parsed),
-            Dpi = dpi.In(parsed) ?? new PngOptions().Dpi,
-            IsTransparent = parsed.GetValue(transparent),
-        };
+    /// <exception cref="CannotException">Its size is given twice, or is none.</exception>
+    public PngOptions In(ParseResult parsed)
+    {
+        var (pixels, toTheInch) = (width.In(parsed), dpi.In(parsed));
+        return pixels is not null && toTheInch is not null
+            ? throw new CannotException("--width and --dpi both say how large a PNG is; leave one out")
+            : new PngOptions
+            {
+                WidthPixels = pixels,
+                Dpi = toTheInch ?? new PngOptions().Dpi,
+                IsTransparent = parsed.GetValue(transparent),
+            };
+    }
 }

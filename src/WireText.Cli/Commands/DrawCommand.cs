@@ -12,6 +12,7 @@ using WireText.Drawing.Pictures;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
+using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
@@ -109,10 +110,14 @@ internal sealed class DrawCommand : Command
         };
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
         FindingText.Write(findings, context.Error);
-        if (compiled.Circuit is not { } circuit || compiled.PlanFor(request.Effort) is not { } plan)
+        if (compiled.Circuit is not { Parts.IsEmpty: false } circuit)
         {
-            context.Tell("there is no circuit to draw");
-            return ExitCode.CouldNot;
+            throw new CannotException($"there is nothing to draw: {WhyEmpty(source, findings)}");
+        }
+
+        if (compiled.PlanFor(request.Effort) is not { } plan)
+        {
+            throw new CannotException("the circuit is too large to draw");
         }
 
         var svg = SvgWriter.Write(plan.Paint(circuit, compiled.Findings, options), request.Scale);
@@ -126,6 +131,10 @@ internal sealed class DrawCommand : Command
         if (request.Target is { } target)
         {
             context.Results.Write(target, PictureBytes.Of(svg, request.Format, request.Png));
+            if (target != StandardStream.Name)
+            {
+                context.Error.WriteLine($"{target} is written");
+            }
         }
 
         if (request.IsMeasured)
@@ -135,6 +144,11 @@ internal sealed class DrawCommand : Command
 
         return ExitCode.For(findings, isStrict: false);
     }
+
+    private static string WhyEmpty(SourceFile source, ImmutableArray<Finding> findings) =>
+        findings.Any(finding => finding.Severity == Severity.Error)
+            ? $"no line of '{source.Path}' that could be read has a part in it"
+            : $"'{source.Path}' has no parts; a line such as: pickup neck single-coil makes one";
 
     private static Trace? TraceIn(Compilation compiled, string? text)
     {
