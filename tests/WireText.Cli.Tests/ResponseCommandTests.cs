@@ -129,6 +129,21 @@ public sealed class ResponseCommandTests : IDisposable
     }
 
     [Fact]
+    public void Response_OnATerminal_IsASketch_AndElsewhereNumbers()
+    {
+        var file = folder.Put("a.wiring", Sample.Right);
+
+        var shown = Ran.Of(new TestHost { IsTerminal = true }, "response", file);
+        var asked = Ran.Of(new TestHost { IsTerminal = true }, "response", file, "--format", "csv");
+        var piped = Ran.Of("response", file);
+
+        Assert.InRange(shown.Output.Split('\n').Length, 10, 24);
+        Assert.Contains("peak", shown.Output, StringComparison.Ordinal);
+        Assert.Equal(piped.Output, asked.Output);
+        Assert.Equal(402, piped.Output.Split('\n').Length);
+    }
+
+    [Fact]
     public void Response_WiringWithAMistake_IsComputedAsItIsWiredAndExits1()
     {
         var ran = Ran.Of(new TestHost(Sample.Wrong), "response", "-");

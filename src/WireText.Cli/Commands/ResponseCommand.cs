@@ -42,7 +42,8 @@ internal sealed class ResponseCommand : Command
         : base(
             "response",
             """
-            Computes the level at the jack from 20 Hz to 20 kHz, as numbers or as a chart.
+            Computes the level at the jack from 20 Hz to 20 kHz, as numbers or as a chart; on a terminal as a small one in
+            letters.
 
             Example: wiretext response guitar.wiring -o guitar.svg
             """
@@ -63,10 +64,20 @@ internal sealed class ResponseCommand : Command
     private int Run(CliContext context, ParseResult parsed)
     {
         var target = parsed.GetValue(output);
+        var isSketch = target is null && parsed.GetResult(format) is null && context.Host.IsTerminal;
         var request = RequestIn(parsed, format.In(parsed, target));
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var study = Study(read, request);
-        context.Results.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
+        if (isSketch)
+        {
+            context.Output.Write(ResponseSketch.Draw(study));
+            context.Output.WriteLine("--format csv gives the numbers, -o FILE.svg a chart");
+        }
+        else
+        {
+            context.Results.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
+        }
+
         TellSilent(study, context);
         return read.Code;
     }
