@@ -19,6 +19,7 @@ public static class CliProgram
           wiretext check guitar.wiring
           wiretext positions guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
+          wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
           wiretext explain floating-ground
           wiretext format guitar.wiring

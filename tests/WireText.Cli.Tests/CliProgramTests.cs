@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using WireText.Checks;
 using WireText.Cli.Hosting;
 using WireText.Parts;
@@ -8,11 +9,16 @@ namespace WireText.Cli.Tests;
 /// <summary>What holds for every command, and the two that only tell.</summary>
 public sealed class CliProgramTests : IDisposable
 {
-    private static readonly string[] Commands = ["check", "draw", "parts", "explain", "format", "export", "response"];
+    /// <summary>As the program lists them: a new one is held to all of this without a word here.</summary>
+    private static readonly IReadOnlyList<string> Commands = Every.Of(CommandsIn(Ran.Of("--help").Output));
 
     private readonly TestFolder folder = new();
 
-    public static TheoryData<string> FileCommands => ["check", "draw", "format", "response"];
+    /// <summary>Those that read wiring, by their own examples.</summary>
+    public static TheoryData<string> FileCommands =>
+        Rows.Of(
+            Commands.Where(command => ExampleOf(command).Any(arg => arg.EndsWith(".wiring", StringComparison.Ordinal)))
+        );
 
     public static TheoryData<string> AllCommands => Rows.Of(Commands);
 
@@ -22,13 +28,11 @@ public sealed class CliProgramTests : IDisposable
     [MemberData(nameof(AllCommands))]
     public void Help_OfEachCommand_HasAnExampleThatRuns(string command)
     {
-        var ran = Ran.Of(command, "--help");
+        folder.Put("guitar.wiring", Sample.Right);
+        Ran.Of("format", folder["guitar.wiring"]);
 
-        Assert.Equal(0, ran.Code);
-        Assert.Empty(ran.Error);
-        var example = ran.Output.Split('\n').Single(line => line.Contains("Example:", StringComparison.Ordinal));
-        Assert.Contains($"wiretext {command} ", example, StringComparison.Ordinal);
-        Assert.Equal(0, RunExample(example[(example.IndexOf("wiretext ", StringComparison.Ordinal) + 9)..]).Code);
+        Assert.Equal(command, ExampleOf(command)[0]);
+        Assert.Equal(0, RunExample(command, folder["guitar.wiring"]).Code);
     }
 
     [Fact]
@@ -61,7 +65,8 @@ public sealed class CliProgramTests : IDisposable
     [InlineData("draw", "a.wiring", "--effort", "some")]
     [InlineData("parts", "no-such-part")]
     [InlineData("parts", "pot", "jack")]
-    [InlineData("explain")]
+    [InlineData("parts", "pto", "push-pull")]
+    [InlineData("parts", "pot", "push-pull", "jack")]
     [InlineData("explain", "no-such-check")]
     [InlineData("format")]
     [InlineData("response")]
@@ -172,6 +177,38 @@ public sealed class CliProgramTests : IDisposable
     public void Parts_NameWithATypo_OffersTheNearest() =>
         Assert.Contains("did you mean 'lever-3way'?", Ran.Of("parts", "lever-3wya").Error, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("pot", "push-pull")]
+    [InlineData("POT", "Standard")]
+    [InlineData("jack", "mono")]
+    public void Parts_KindAndModel_ShowsTheOne(string kind, string model)
+    {
+        var ran = Ran.Of("parts", kind, model);
+
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith($"{kind} {model}", ran.Output, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(1, ran.Output.Split('\n').Count(line => line.StartsWith("define ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("no standard pot is called 'push-pul'; did you mean 'push-pull'?", "pot", "push-pul")]
+    [InlineData("there is no kind of part called 'pto'; did you mean 'pot'?", "pto", "push-pull")]
+    [InlineData("several kinds have a 'standard' model; write the kind before it: ", "standard")]
+    public void Parts_NameThatFitsNothing_SaysWhatWould(string message, params string[] names) =>
+        Assert.StartsWith($"wiretext: {message}", Ran.Of(["parts", .. names]).Error, StringComparison.Ordinal);
+
+    [Fact]
+    public void Explain_NoName_ListsEveryFinding()
+    {
+        var ran = Ran.Of("explain");
+
+        Assert.Equal(0, ran.Code);
+        Every.Item(
+            FindingCatalogue.All,
+            check => Assert.Matches($@"(?m)^    {check.Id}  +{Regex.Escape(check.Title)} \(", ran.Output)
+        );
+    }
+
     [Fact]
     public void Explain_EachFinding_SaysWhyAndHowToMend()
     {
@@ -193,27 +230,42 @@ public sealed class CliProgramTests : IDisposable
             StringComparison.Ordinal
         );
 
-    private static void AssertCannotRead(string command, string file, string why)
+    private void AssertCannotRead(string command, string file, string why)
     {
-        var ran = Ran.Of(command, file);
+        var ran = RunExample(command, file);
 
         Assert.Equal(2, ran.Code);
         Assert.StartsWith($"wiretext: cannot read '{file}': ", ran.Error, StringComparison.Ordinal);
         Assert.Contains(why, ran.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>Runs an example of a help text on a formatted, right file.</summary>
-    private Ran RunExample(string example)
+    /// <summary>Runs the example of a command on a file; what it writes goes beside.</summary>
+    private Ran RunExample(string command, string file) =>
+        Ran.Of([
+            .. ExampleOf(command)
+                .Select(arg =>
+                    arg.EndsWith(".wiring", StringComparison.Ordinal) ? file
+                    : arg.StartsWith("guitar.", StringComparison.Ordinal) ? folder[arg]
+                    : arg
+                ),
+        ]);
+
+    /// <summary>The arguments of the example in the help of a command.</summary>
+    private static string[] ExampleOf(string command)
     {
-        folder.Put("guitar.wiring", Sample.Right);
-        Ran.Of("format", folder["guitar.wiring"]);
-        var args = example
-            .Trim()
-            .Split(' ')
-            .Select(arg => arg.Replace("*", "guitar", StringComparison.Ordinal))
-            .Select(arg => arg.StartsWith("guitar.", StringComparison.Ordinal) ? folder[arg] : arg);
-        return Ran.Of([.. args]);
+        var ran = Ran.Of(command, "--help");
+        Assert.Equal((0, ""), (ran.Code, ran.Error));
+        var line = ran.Output.Split('\n').Single(line => line.Contains("Example: wiretext ", StringComparison.Ordinal));
+        return line.Trim().Split(' ')[2..];
     }
+
+    private static IEnumerable<string> CommandsIn(string help) =>
+        help.Split('\n')
+            .SkipWhile(line => line != "Commands:")
+            .Skip(1)
+            .TakeWhile(line => line.StartsWith("  ", StringComparison.Ordinal))
+            .Where(line => line.Length > 2 && line[2] != ' ')
+            .Select(line => line.Trim().Split(' ')[0]);
 
     /// <summary>A console whose every output is a full disk.</summary>
     private sealed class FullHost : ICliHost, IDisposable

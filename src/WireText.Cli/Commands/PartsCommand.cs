@@ -10,10 +10,13 @@ namespace WireText.Cli.Commands;
 /// <summary><c>wiretext parts</c></summary>
 internal sealed class PartsCommand : Command
 {
-    private readonly Argument<string?> name = new("NAME")
+    /// <summary>What a kind of part is when no model is named; several kinds have one of that name.</summary>
+    private const string Plain = "standard";
+
+    private readonly Argument<string[]> names = new("NAME")
     {
-        Description = "A kind or a model, such as pot or lever-3way",
-        Arity = ArgumentArity.ZeroOrOne,
+        Description = "A kind, a model or both, such as pot, lever-3way or pot push-pull",
+        Arity = new ArgumentArity(0, 2),
     };
 
     public PartsCommand(CliContext context)
@@ -26,31 +29,60 @@ internal sealed class PartsCommand : Command
             """
         )
     {
-        Add(name);
-        SetAction(parsed => Run(context, parsed.GetValue(name)));
+        Add(names);
+        SetAction(parsed => Run(context, parsed.GetValue(names) ?? []));
     }
 
-    private static int Run(CliContext context, string? name)
+    private static int Run(CliContext context, string[] names)
     {
         var catalogue = StandardParts.Catalogue;
-        if (name is null)
+        if (names.Length == 0)
         {
             context.Output.Write(PartSheet.List(catalogue));
             return ExitCode.Right;
         }
 
+        var found = names is [var kind, var model] ? [Model(catalogue, kind, model)] : Alike(catalogue, names[0]);
+        context.Output.Write(string.Join('\n', found.Select(PartSheet.Show)));
+        return ExitCode.Right;
+    }
+
+    private static PartDefinition Model(PartCatalogue catalogue, string kind, string model)
+    {
+        var ofKind = catalogue.Definitions.Where(part => Naming.Alike(part.Kind, kind)).ToList();
+        if (ofKind.Count == 0)
+        {
+            throw new CannotException(
+                $"there is no kind of part called '{kind}'{Offer.Nearest(kind, catalogue.Kinds)}"
+            );
+        }
+
+        return ofKind.Find(part => Naming.Alike(part.Model, model))
+            ?? throw new CannotException(
+                $"no standard {ofKind[0].Kind} is called '{model}'{Offer.Nearest(model, ofKind.Select(part => part.Model))}"
+            );
+    }
+
+    /// <summary>The models of that name, or all of the kind.</summary>
+    private static List<PartDefinition> Alike(PartCatalogue catalogue, string name)
+    {
+        if (Naming.Alike(name, Plain))
+        {
+            var kinds = catalogue.Definitions.Where(part => Naming.Alike(part.Model, Plain)).Select(part => part.Kind);
+            throw new CannotException(
+                $"several kinds have a '{Plain}' model; write the kind before it: {string.Join(", ", kinds)}"
+            );
+        }
+
         var found = catalogue
-            .Definitions.Where(d =>
-                Naming.Alike(d.Model, name) && !Naming.Alike(d.Model, "standard") || Naming.Alike(d.Kind, name)
-            )
+            .Definitions.Where(part => Naming.Alike(part.Model, name) || Naming.Alike(part.Kind, name))
             .ToList();
         if (found.Count == 0)
         {
-            var offer = Offer.Nearest(name, catalogue.Kinds.Concat(catalogue.Definitions.Select(d => d.Model)));
+            var offer = Offer.Nearest(name, catalogue.Kinds.Concat(catalogue.Definitions.Select(part => part.Model)));
             throw new CannotException($"no standard part is called '{name}'{offer}");
         }
 
-        context.Output.Write(string.Join('\n', found.Select(PartSheet.Show)));
-        return ExitCode.Right;
+        return found;
     }
 }

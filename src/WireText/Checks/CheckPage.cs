@@ -66,6 +66,23 @@ public static class CheckPage
         return table.ToString();
     }
 
+    /// <summary>A line a finding for a terminal, under what each is about, ending with a line break.</summary>
+    public static string WriteList(IReadOnlyCollection<FindingDescription> checks)
+    {
+        var width = checks.Max(check => check.Id.Length);
+        var list = new StringBuilder();
+        foreach (var group in checks.GroupBy(check => check.Group).OrderBy(group => group.Key))
+        {
+            list.Append(WordFor(group.Key)).Append('\n');
+            foreach (var check in group)
+            {
+                list.Append($"    {check.Id.PadRight(width)}  {check.Title} ({WeightOf(check)})\n");
+            }
+        }
+
+        return list.ToString();
+    }
+
     private static string Code(string marked) =>
         $"```wiring\n{marked.Replace("[|", "", StringComparison.Ordinal).Replace("|]", "", StringComparison.Ordinal).Trim()}\n```\n";
 
