@@ -27,7 +27,7 @@ internal sealed class SettingsFiles(ICliHost host, SourceReader reader)
     private CheckSettings Read(string folder)
     {
         var path = Path.Combine(folder, Name);
-        return File.Exists(path)
+        return FileStatus.Of(path).Kind is not (FileKind.Missing or FileKind.Folder)
             ? SettingsReader.Read(
                 reader.Read(path, SourceRole.Settings).Text,
                 Path.GetRelativePath(host.WorkingFolder, path)
