@@ -1,3 +1,5 @@
+using System.Net.Sockets;
+
 namespace WireText.Cli.Tests.Storage;
 
 /// <summary>What is no regular file is told by its kind, not by its name, and never waited for.</summary>
@@ -40,6 +42,48 @@ public sealed class SpecialFileTests : IDisposable
 
         Assert.Equal(2, ran.Code);
         Assert.Contains("it is a pipe", ran.Error, StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
+    public void File_ThatIsASocket_IsRefused()
+    {
+        Skip.IfNot(OperatingSystem.IsLinux(), MakesPipes);
+        using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
+        socket.Bind(new UnixDomainSocketEndPoint(folder["a.wiring"]));
+        var file = folder.Put("b.wiring", Sample.Right);
+
+        var read = Ran.Of("check", folder["a.wiring"]);
+        var written = Ran.Of("export", "--spice", file, "-o", folder["a.wiring"]);
+
+        Assert.Equal((2, 2), (read.Code, written.Code));
+        Assert.Equal($"wiretext: cannot read '{folder["a.wiring"]}': it is a socket\n", read.Error);
+        Assert.Equal($"wiretext: cannot write '{folder["a.wiring"]}': it is a socket\n", written.Error);
+    }
+
+    /// <summary>One that is named on the command line may be a terminal; one that gives without end is left.</summary>
+    [SkippableFact]
+    public void File_ThatIsADeviceWithoutEnd_IsLeft()
+    {
+        Skip.IfNot(File.Exists("/dev/zero"), "this system has no device that gives without end");
+
+        var ran = Ran.Of("check", "/dev/zero");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("wiretext: cannot read '/dev/zero': it is larger than 16 MiB\n", ran.Error);
+    }
+
+    [SkippableFact]
+    public void FolderMember_ThatLeadsToADevice_IsTold()
+    {
+        Skip.IfNot(OperatingSystem.IsLinux(), MakesPipes);
+        folder.Put("shop/b.wiring", Sample.Wrong);
+        File.CreateSymbolicLink(folder["shop/a.wiring"], "/dev/zero");
+
+        var ran = Ran.Of("check", folder["shop"]);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("shop/a.wiring': it is a link that leads out of", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("shop/b.wiring:4:", ran.Output, StringComparison.Ordinal);
     }
 
     [SkippableFact]
