@@ -19,7 +19,6 @@ using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Measuring;
-using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax.Parsing;
 using WireText.Text;
