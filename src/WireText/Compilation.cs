@@ -55,6 +55,9 @@ public sealed class Compilation
     /// <summary>What an <c>allow</c> line took out of the findings, by place in the text.</summary>
     public ImmutableArray<AllowedFinding> Allowed => Report.Allowed;
 
+    /// <summary>The checks whose findings wait until what stands is mended, by id.</summary>
+    public ImmutableArray<string> Waiting => Report.Waiting;
+
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
     /// <param name="withNotes">Also tells what is harmless: see <see cref="FindingDescription.OnlyWhenAsked"/>.</param>

@@ -60,6 +60,11 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
     {
         List<Finding> all = [.. Files.SelectMany(file => file.File.Findings)];
         FindingText.Write(all, context.Output);
+        foreach (var waiting in Checked.Select(FindingText.Waiting).OfType<string>())
+        {
+            context.Output.WriteLine(waiting);
+        }
+
         foreach (var path in Files.Where(file => file.IsUnpinned).Select(file => file.File.Path))
         {
             context.Output.WriteLine(

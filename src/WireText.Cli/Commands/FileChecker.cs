@@ -80,7 +80,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
 
     private static FileChecked Outcome(string path, Compilation result, int mended) =>
         new(
-            new CheckedFile(path, result.Findings) { Allowed = result.Allowed },
+            new CheckedFile(path, result.Findings) { Allowed = result.Allowed, Waiting = result.Waiting },
             mended,
             IsUnpinned: !result.HasErrors
                 && result.Circuit is { Expectations.IsEmpty: true } circuit

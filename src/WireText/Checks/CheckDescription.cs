@@ -17,4 +17,7 @@ public sealed record CheckDescription(
 {
     /// <summary>What is dropped while a finding of this check stands.</summary>
     public ImmutableArray<Silence> Silences { get; init; } = [];
+
+    /// <summary>True for a check whose errors say that the whole instrument is dead: no warning makes those wait.</summary>
+    public bool YieldsToErrorsAlone { get; init; }
 }

@@ -10,4 +10,11 @@ public sealed record AllowedFinding(Finding Finding, Allowance Allowance);
 /// <summary>What the checks found.</summary>
 /// <param name="Findings">By place in the text, then in the order of <see cref="CheckList"/>.</param>
 /// <param name="Allowed">What an <c>allow</c> line took out, in the same order.</param>
-public sealed record CheckReport(ImmutableArray<Finding> Findings, ImmutableArray<AllowedFinding> Allowed);
+public sealed record CheckReport(ImmutableArray<Finding> Findings, ImmutableArray<AllowedFinding> Allowed)
+{
+    /// <summary>
+    /// The ids of checks that found something which a mistake that stands may explain: whether it is more is known when that is
+    /// mended.
+    /// </summary>
+    public ImmutableArray<string> Waiting { get; init; } = [];
+}

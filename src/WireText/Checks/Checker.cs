@@ -19,50 +19,58 @@ public static class Checker
     {
         var (checks, settings) = (request.Checks, request.Settings);
         var context = CheckContext.Of(circuit, study, cancellation);
-        var all = ImmutableArray.CreateBuilder<(CheckDescription Check, Finding Finding)>();
+        var all = ImmutableArray.CreateBuilder<WeighedFinding>();
         foreach (var check in checks)
         {
             cancellation.ThrowIfCancellationRequested();
-            all.AddRange(check.Find(context).Select(finding => (check.Description, finding)));
+            all.AddRange(
+                check.Find(context).Select(finding => WeighedFinding.Of(circuit, check.Description, finding, settings))
+            );
         }
 
-        var found = Shadows
-            .Remove(context, all.ToImmutable())
-            .Concat(Allowances.FindUnknown(circuit))
+        var (standing, waiting) = Shadows.Part(context, all.ToImmutable());
+        var left = standing
+            .Where(one => one.Allowance is null)
+            .Select(one => one.Weighed)
+            .Concat(AboutAllowances(context, checks, settings, all.ToImmutable()))
+            .OfType<Finding>();
+        var allowed = standing
+            .Where(one => one is { Allowance: not null, Weighed: not null })
+            .Select(one => new AllowedFinding(one.Weighed!, one.Allowance!));
+        return new CheckReport([.. InOrder(left, finding => finding)], [.. InOrder(allowed, one => one.Finding)])
+        {
+            Waiting =
+            [
+                .. waiting
+                    .Where(one => one is { Allowance: null, Weighed: not null })
+                    .Select(one => one.Check.Id)
+                    .Distinct(StringComparer.Ordinal),
+            ],
+        };
+    }
+
+    private static IEnumerable<T> InOrder<T>(IEnumerable<T> items, Func<T, Finding> findingOf) =>
+        items
+            .OrderBy(item => findingOf(item).Location.Source.Path, StringComparer.Ordinal)
+            .ThenBy(item => findingOf(item).Location.Span.Start);
+
+    /// <summary>What is wrong with the <c>allow</c> lines themselves.</summary>
+    private static IEnumerable<Finding?> AboutAllowances(
+        CheckContext context,
+        ImmutableArray<ICheck> checks,
+        CheckSettings settings,
+        ImmutableArray<WeighedFinding> all
+    ) =>
+        Allowances
+            .FindUnknown(context.Circuit)
             .Concat(
                 Allowances.FindUnused(
-                    circuit,
+                    context.Circuit,
                     WholeChecks(context, checks, settings),
                     [.. all.Select(one => one.Finding)]
                 )
             )
-            .ToList();
-        var allowed = ImmutableArray.CreateBuilder<AllowedFinding>();
-        var left = ImmutableArray.CreateBuilder<Finding>();
-        foreach (
-            var finding in found
-                .OrderBy(finding => finding.Location.Source.Path, StringComparer.Ordinal)
-                .ThenBy(finding => finding.Location.Span.Start)
-        )
-        {
-            // What is not wanted is left out at the end, as what is allowed: its shadows would be worse than itself.
-            if (settings.Apply(finding) is not { } weighed)
-            {
-                continue;
-            }
-
-            if (Allowances.Of(circuit, finding) is { } allowance)
-            {
-                allowed.Add(new AllowedFinding(weighed, allowance));
-            }
-            else
-            {
-                left.Add(weighed);
-            }
-        }
-
-        return new CheckReport(left.ToImmutable(), allowed.ToImmutable());
-    }
+            .Select(settings.Apply);
 
     /// <summary>The checks that could look at everything: without a jack, or with too many situations, most see a part at best.</summary>
     private static IReadOnlyCollection<string> WholeChecks(

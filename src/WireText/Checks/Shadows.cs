@@ -7,39 +7,51 @@ namespace WireText.Checks;
 /// <summary>Drops findings that only follow from another one: one cause, one finding.</summary>
 internal static class Shadows
 {
-    /// <summary>What stands, in the order given. Only a finding that stands itself can drop a later one.</summary>
-    public static IReadOnlyList<Finding> Remove(
+    /// <summary>What stands and what waits for it, each in the order given. Only a mistake that stands itself can drop a later finding.</summary>
+    public static (ImmutableArray<WeighedFinding> Standing, ImmutableArray<WeighedFinding> Waiting) Part(
         CheckContext context,
-        ImmutableArray<(CheckDescription Check, Finding Finding)> found
+        ImmutableArray<WeighedFinding> found
     )
     {
-        var standing = new List<Cause>();
-        foreach (var (check, finding) in found)
+        var causes = new List<Cause>();
+        var standing = ImmutableArray.CreateBuilder<WeighedFinding>();
+        var waiting = ImmutableArray.CreateBuilder<WeighedFinding>();
+        foreach (var one in found)
         {
-            var scope = Scope.Of(context, finding);
-            if (!standing.Exists(cause => cause.Drops(check, scope)))
+            var scope = Scope.Of(context, one.Finding);
+            if (causes.Exists(cause => cause.Drops(one, scope)))
             {
-                var isAllowed = Allowances.Of(context.Circuit, finding) is not null;
-                standing.Add(new Cause(check, finding, scope, isAllowed));
+                waiting.Add(one);
+                continue;
+            }
+
+            standing.Add(one);
+            if (one.IsMistake)
+            {
+                causes.Add(new Cause(one, scope));
             }
         }
 
-        return [.. standing.Select(one => one.Finding)];
+        return (standing.ToImmutable(), waiting.ToImmutable());
     }
 
-    /// <summary>A finding that stands. A note, or what is meant, explains what is beside it and nothing elsewhere.</summary>
-    /// <param name="IsAllowed">True when an <c>allow</c> line says that it is meant.</param>
-    private sealed record Cause(CheckDescription Check, Finding Finding, Scope Scope, bool IsAllowed)
+    /// <summary>A mistake that stands, and what it marks.</summary>
+    private sealed record Cause(WeighedFinding One, Scope Scope)
     {
-        public bool Drops(CheckDescription check, Scope scope) =>
-            check.Id != Check.Id && Check.Silences.Any(silence => Drops(silence, check, scope));
+        public bool Drops(WeighedFinding other, Scope scope) =>
+            other.Check.Id != One.Check.Id
+            && (
+                One.Severity == Severity.Error
+                || other is not { Severity: Severity.Error, Check.YieldsToErrorsAlone: true }
+            )
+            && One.Check.Silences.Any(silence => Drops(silence, other.Check, scope));
 
         private bool Drops(Silence silence, CheckDescription check, Scope scope) =>
             silence.Names(check.Id)
-            && (!silence.OnlyByErrors || Finding.Severity == Severity.Error)
+            && (!silence.OnlyByErrors || One.Severity == Severity.Error)
             && silence.Reach switch
             {
-                SilenceReach.Anywhere => !IsAllowed && Finding.Severity >= Severity.Warning,
+                SilenceReach.Anywhere => true,
                 SilenceReach.SamePart => Scope.Parts.Overlaps(scope.Parts),
                 _ => Scope.Parts.Overlaps(scope.Parts) || Scope.Nets.Overlaps(scope.Nets),
             };

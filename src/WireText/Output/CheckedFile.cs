@@ -11,4 +11,7 @@ public sealed record CheckedFile(string Path, ImmutableArray<Finding> Findings)
 {
     /// <summary>What an <c>allow</c> line took out.</summary>
     public ImmutableArray<AllowedFinding> Allowed { get; init; } = [];
+
+    /// <summary>The ids of checks whose findings wait until what stands is mended.</summary>
+    public ImmutableArray<string> Waiting { get; init; } = [];
 }

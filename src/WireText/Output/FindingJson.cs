@@ -31,6 +31,13 @@ public static class FindingJson
                 }
 
                 json.WriteEndArray();
+                json.WriteStartArray("waiting");
+                foreach (var check in file.Waiting)
+                {
+                    json.WriteStringValue(check);
+                }
+
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
 

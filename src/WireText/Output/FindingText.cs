@@ -57,6 +57,18 @@ public static class FindingText
         return files == 1 ? what : string.Create(CultureInfo.InvariantCulture, $"{what} in {files} files");
     }
 
+    /// <summary>One line on what is not told yet; null when nothing waits.</summary>
+    public static string? Waiting(CheckedFile file) =>
+        file.Waiting switch
+        {
+            [] => null,
+            [var only] => $"{file.Path}: 1 more check waits until this is mended: {only}",
+            var many => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{file.Path}: {many.Length} more checks wait until this is mended: {string.Join(", ", many)}"
+            ),
+        };
+
     /// <summary>The word for a severity, as in a finding's first line.</summary>
     public static string WordFor(Severity severity) =>
         severity switch

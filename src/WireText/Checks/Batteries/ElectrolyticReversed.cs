@@ -1,6 +1,7 @@
 using System.Globalization;
 using WireText.Checks.Values;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
 using WireText.Text;
 

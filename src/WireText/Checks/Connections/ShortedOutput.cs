@@ -56,6 +56,7 @@ public sealed class ShortedOutput : IStudyCheck
             """
         )
         {
+            YieldsToErrorsAlone = true,
             Silences =
             [
                 new Silence("crowded-lug", SilenceReach.SamePart),

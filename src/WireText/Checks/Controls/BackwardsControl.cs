@@ -44,6 +44,7 @@ public sealed class BackwardsControl : IStudyCheck
         )
         {
             Silences = [Silence.Of("bleed-misplaced"), Silence.Everywhere("inert-control")],
+            YieldsToErrorsAlone = true,
         };
 
     public IEnumerable<Finding> Find(StudyContext context)
@@ -76,6 +77,7 @@ public sealed class BackwardsControl : IStudyCheck
             ? "is brightest at 0"
             : "is loudest at 0";
         return Description.At(
+            RestSound.OfDials(context).Silencing == dial ? Severity.Error : Severity.Warning,
             part.NameAt,
             $"'{dial.Name}' works backwards: it {what}",
             $"{DialWires.Exchange(context, track)}, or write turns-back behind the pot's values if it is meant",

@@ -1,3 +1,4 @@
+using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
 using WireText.Quantities;
@@ -81,7 +82,7 @@ public sealed class DeadPosition : IStudyCheck
         );
         return Description.At(
             context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
-            $"nothing is heard at {string.Join(" and at ", where)}: {WhatIsLeft(network, dead[0])}",
+            $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(network, dead[0])}",
             Help(context, dead[0]),
             [
                 .. dead.SelectMany(one => one.Positions)
@@ -94,6 +95,18 @@ public sealed class DeadPosition : IStudyCheck
                     ),
             ]
         );
+    }
+
+    private static string WhyItIs(Network network, SilentPositions dead) =>
+        Unpowered(network, dead) is { } amplifier
+            ? $"'{network.Circuit.Parts[amplifier.Part].Name}' gets no supply there"
+            : WhatIsLeft(network, dead);
+
+    /// <summary>An amplifier that gets its supply elsewhere and not in this position; null for none.</summary>
+    private static Amplifier? Unpowered(Network network, SilentPositions dead)
+    {
+        var powered = Supply.PoweredAmplifiers(network, dead.State);
+        return network.Circuit.Elements.OfType<Amplifier>().FirstOrDefault(one => !powered.Contains(one.Index));
     }
 
     private static string WhatIsLeft(Network network, SilentPositions dead)
@@ -111,6 +124,11 @@ public sealed class DeadPosition : IStudyCheck
     {
         var control = context.Circuit.Controls[dead.Positions[0].Control];
         var allow = $"or write: allow dead-position at {control.Name} \"why\"";
+        if (Unpowered(context.Study.Network, dead) is { Supply: { } supply })
+        {
+            return $"let the battery feed '{context.Circuit.NameOf(supply)}' there, name the position off, {allow}";
+        }
+
         return EmptyThrow(context, dead) is { } lug
             ? $"wire '{lug}' to what is meant to be heard there, {allow}"
             : $"wire what is meant to be heard there, or join tip and sleeve there if silence is meant, {allow}";

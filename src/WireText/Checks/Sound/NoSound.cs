@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Text;
 
@@ -48,6 +49,7 @@ public sealed class NoSound : IStudyCheck
         )
         {
             Silences = [.. Silence.AllThatIsRead(but: "no-sound")],
+            YieldsToErrorsAlone = true,
         };
 
     public IEnumerable<Finding> Find(StudyContext context)
@@ -58,8 +60,14 @@ public sealed class NoSound : IStudyCheck
             yield break;
         }
 
+        var rest = RestSound.OfDials(context);
         if (outcomes.AtTheMiddle.Contains(StructuralOutcome.Sounding))
         {
+            if (!rest.IsHeard && !IsBackwards(context, rest.Silencing))
+            {
+                yield return AtRest(context, rest.Silencing);
+            }
+
             yield break;
         }
 
@@ -78,6 +86,26 @@ public sealed class NoSound : IStudyCheck
                 Subject.Part(output.Name),
                 .. fromTip.Take(Listed).Concat(fromCoil.Take(Listed)).Select(lug => Subject.Lug(lug.Name)).Distinct(),
             ]
+        );
+    }
+
+    /// <summary>True for a volume that only turns the wrong way: <c>backwards-control</c> says it, and how to mend it.</summary>
+    private static bool IsBackwards(StudyContext context, Dial? dial) =>
+        dial is not null && context.Study.Roles?.AgreedOn(dial, DialRole.VolumeBackwards).Count > 0;
+
+    /// <summary>The circuit has a way for the sound, and the dials as they rest shut it.</summary>
+    private Finding AtRest(StudyContext context, Dial? dial)
+    {
+        var output = context.Circuit.Parts[context.Circuit.Outputs[0].Part];
+        return Description.At(
+            output.NameAt,
+            $"no position lets a string be heard at '{output.Name}', the dials where they rest",
+            dial is null
+                ? "compare the wires on the lugs of each pot: no dial alone brings the sound back"
+                : $"compare the wires on the lugs of '{dial.Name}': turned to 5 it lets the sound through",
+            dial is null
+                ? [Subject.Part(output.Name)]
+                : [Subject.Part(context.Circuit.Parts[dial.Part].Name), Subject.Part(output.Name)]
         );
     }
 

@@ -61,7 +61,10 @@ public static class MuteFinder
         }
 
         // A selector that lacks a wire opens its only pair too; then a pickup is missing in every position.
-        return Silences(control, open, closed, outcomes) && EveryStringCoilIsLive(network, outcomes)
+        return
+            Silences(control, open, closed, outcomes)
+            && EveryStringCoilIsLive(network, outcomes)
+            && !SwitchesSupply(network, control, open, outcomes)
             ? new Mute(control.Index, MuteKind.Opening, open, pair)
             : null;
     }
@@ -85,6 +88,21 @@ public static class MuteFinder
             .ToHashSet();
         return network.Circuit.Elements.OfType<Coil>().All(coil => !coil.HearsStrings || live.Contains(coil.Index));
     }
+
+    /// <summary>True when amplifiers lose their supply in the silent positions: that is an off switch.</summary>
+    private static bool SwitchesSupply(
+        Network network,
+        Control control,
+        ImmutableArray<int> silent,
+        SituationOutcomes outcomes
+    ) =>
+        network.Circuit.Elements.Any(element => element is Amplifier)
+        && outcomes.Situations.ToLookup(
+            situation => silent.Any(position => situation.State[control.Index] == position),
+            situation => Supply.PoweredAmplifiers(network, situation.State).Count
+        )
+            is var powered
+        && powered[true].DefaultIfEmpty(0).Max() < powered[false].DefaultIfEmpty(0).Max();
 
     private static ImmutableArray<int> PositionsWith(ContactList contacts, NetPair pair) =>
         [.. Enumerable.Range(0, contacts.Effective.Length).Where(p => contacts.Effective[p].Contains(pair))];

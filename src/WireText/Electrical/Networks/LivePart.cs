@@ -18,6 +18,27 @@ public static class LivePart
     public static List<int> OfWholeTracks(Network network, State state) =>
         Of(network, network.InContact(state), DialSetting.Undecided(network));
 
+    /// <summary>As <see cref="Of(Network, State)"/>, but nothing comes out of an amplifier without its supply.</summary>
+    public static List<Branch> WithSupplies(Network network, State state)
+    {
+        var powered = Supply.PoweredAmplifiers(network, state);
+        Branch[] present =
+        [
+            .. network.Branches.Where(branch =>
+                branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element)
+            ),
+        ];
+        var isLive = Find(
+            network,
+            present,
+            network.AtTheDials(state),
+            network.DialsOf(state),
+            [],
+            (network.Tip, network.Sleeve)
+        );
+        return [.. present.Where((_, branch) => isLive[branch])];
+    }
+
     private static List<int> Of(Network network, int[] nodeOf, DialSetting dials)
     {
         var isLive = Find(network, network.Branches.AsSpan(), nodeOf, dials, [], (network.Tip, network.Sleeve));

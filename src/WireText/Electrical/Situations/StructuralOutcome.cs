@@ -15,7 +15,7 @@ public enum StructuralOutcome
     /// <summary>Something lies across the jack, but no coil that hears strings.</summary>
     Unheard,
 
-    /// <summary>A coil that hears strings is live.</summary>
+    /// <summary>A coil that hears strings is live; behind an amplifier, one that gets its supply.</summary>
     Sounding,
 }
 
@@ -31,12 +31,12 @@ public static class StructuralOutcomes
             return StructuralOutcome.Short;
         }
 
-        var live = LivePart.Of(network, state);
+        var live = LivePart.WithSupplies(network, state);
         return live.Count == 0 ? StructuralOutcome.Open
             : live.Exists(branch => HearsStrings(network, branch)) ? StructuralOutcome.Sounding
             : StructuralOutcome.Unheard;
     }
 
-    private static bool HearsStrings(Network network, int branch) =>
-        network.Circuit.Elements[network.Branches[branch].Element] is Circuits.Coil { HearsStrings: true };
+    private static bool HearsStrings(Network network, Branch branch) =>
+        network.Circuit.Elements[branch.Element] is Coil { HearsStrings: true };
 }

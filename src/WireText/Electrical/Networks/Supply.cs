@@ -1,7 +1,6 @@
 using WireText.Circuits;
-using WireText.Electrical.Networks;
 
-namespace WireText.Electrical.Solving;
+namespace WireText.Electrical.Networks;
 
 /// <summary>Which amplifiers get their supply: through metal and batteries alone, from the supply lug round to the common.</summary>
 public static class Supply
