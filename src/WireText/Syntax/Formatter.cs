@@ -207,24 +207,22 @@ public static class Formatter
     private static void Align(List<Row> rows, int start, int end)
     {
         var group = rows.GetRange(start, end - start).Where(r => r.Shape is not null).ToList();
+        var widths = new ColumnWidths();
         foreach (var row in group)
         {
-            var widths = Enumerable.Range(0, row.Cells.Count).Select(column => WidthOf(group, row, column)).ToArray();
+            widths.Add(KindOf(row), row.Cells);
+        }
+
+        foreach (var row in group)
+        {
             row.Text = WithComment(Print(row, widths), row);
         }
     }
 
-    /// <summary>The room a column needs. Behind their names, parts are aligned with those of their own kind.</summary>
-    private static int WidthOf(List<Row> group, Row row, int column) =>
-        group
-            .Where(r => row.Shape != PartShape || column < 2 || Naming.Alike(r.Cells[0], row.Cells[0]))
-            // The last word of a row needs no room behind it.
-            .Where(r => r.Cells.Skip(column + 1).Any(c => c.Length > 0))
-            .Select(r => r.Cells[column].Length)
-            .DefaultIfEmpty(0)
-            .Max();
+    /// <summary>Behind their names, parts are aligned with those of their own kind, other rows with all of their shape.</summary>
+    private static string KindOf(Row row) => row.Shape == PartShape ? row.Cells[0] : "";
 
-    private static string Print(Row row, int[] widths)
+    private static string Print(Row row, ColumnWidths widths)
     {
         var text = new StringBuilder();
         var column = 0;
@@ -237,7 +235,8 @@ public static class Formatter
             }
 
             text.Append(cell);
-            column += i == 0 ? FirstColumn(row, widths[0]) : widths[i] + GapBehind(row, i, widths[i]);
+            var width = widths.Of(KindOf(row), i);
+            column += i == 0 ? FirstColumn(row, width) : width + GapBehind(row, i, width);
         }
 
         return text.ToString().TrimEnd();

@@ -82,6 +82,14 @@ public class FormatterTests
             Format("expect sel=a :( a series b )parallel c ,reads 6k ±1%")
         );
 
+    [Fact]
+    public void Format_ManyWires_WorkGrowsWithTheText() =>
+        Growth.AssertIsLinear(
+            250,
+            count => string.Concat(Enumerable.Range(0, count).Select(i => $"wire a{i}.1 to b{i}.2 red\n")),
+            text => Format(text)
+        );
+
     private static string Format(string text) =>
         Formatter.Format(WiringParser.Parse(new SourceText("test.wiring", text)));
 }
