@@ -3,7 +3,7 @@ using SkiaSharp;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Parts;
+using WireText.Quantities;
 using WireText.Testing;
 using WireText.Text;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using WireText.Parts;
+using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Circuits;

@@ -1,5 +1,5 @@
 using WireText.Circuits;
-using WireText.Parts;
+using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Building;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax.Nodes;
 using WireText.Text;

@@ -5,7 +5,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
-using WireText.Parts;
+using WireText.Quantities;
 
 namespace WireText.Drawing.Pictures;
 

@@ -1,7 +1,7 @@
 using WireText.Circuits;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
-using WireText.Parts;
+using WireText.Quantities;
 
 namespace WireText.Drawing.Pictures;
 

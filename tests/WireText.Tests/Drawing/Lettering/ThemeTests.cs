@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WireText.Drawing.Lettering;
-using WireText.Parts;
+using WireText.Quantities;
 using WireText.Testing;
 using static WireText.Tests.Drawing.Lettering.ColourDifference;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace WireText.Parts;
+namespace WireText.Quantities;
 
 /// <summary>The colours of insulation by their IEC 60757 codes, in the order of its table, and bare wire.</summary>
 public enum ColourCode
