@@ -7,17 +7,27 @@ namespace WireText.Parts;
 /// <summary>Reads a taper: a word, or points such as <c>0:0%,5:20%,10:100%</c>.</summary>
 public static class TaperReader
 {
-    /// <summary>The words for tapers.</summary>
+    /// <summary>What the trade says for some of them as well.</summary>
+    private static readonly ImmutableArray<(string Said, Taper Taper)> AlsoSaid =
+    [
+        ("log", Taper.Audio),
+        ("logarithmic", Taper.Audio),
+        ("lin", Taper.Linear),
+        ("reverse-log", Taper.ReverseAudio),
+        ("antilog", Taper.ReverseAudio),
+    ];
+
+    /// <summary>The words for tapers, one for each.</summary>
     public static IEnumerable<string> Words => Taper.Named.Select(t => t.Name);
+
+    /// <summary>True for a word that means a taper by itself.</summary>
+    public static bool IsWord(string text) => ByWord(text) is not null;
 
     /// <param name="problem">What is wrong; null when the taper could be read.</param>
     public static Taper? Read(string text, out string? problem)
     {
         problem = null;
-        if (
-            Taper.Named.FirstOrDefault(t => string.Equals(t.Name, text, StringComparison.OrdinalIgnoreCase)) is
-            { } named
-        )
+        if (ByWord(text) is { } named)
         {
             return named;
         }
@@ -33,6 +43,10 @@ public static class TaperReader
 
         return ReadPoints(text, out problem);
     }
+
+    private static Taper? ByWord(string text) =>
+        Taper.Named.FirstOrDefault(taper => Naming.Alike(taper.Name, text))
+        ?? AlsoSaid.FirstOrDefault(word => Naming.Alike(word.Said, text)).Taper;
 
     private static Taper? ReadPoints(string text, out string? problem)
     {

@@ -46,13 +46,12 @@ public sealed record InsulationColour(ColourCode Base, ColourCode? Stripe = null
         (ColourCode.Bare, "bare"),
     ];
 
-    /// <summary>Every word that names one colour, for "did you mean": codes, then English names.</summary>
+    /// <summary>The English names, in the order of the codes.</summary>
+    public static IEnumerable<string> Names => English.Select(e => e.Name);
+
+    /// <summary>Every word that names one colour, for "did you mean": English names, then codes.</summary>
     public static ImmutableArray<string> Words { get; } =
-    [
-        .. English.Where(e => e.Code != ColourCode.Bare).Select(e => e.Code.ToString()),
-        .. English.Select(e => e.Name),
-        "GNYE",
-    ];
+    [.. Names, .. English.Where(e => e.Code != ColourCode.Bare).Select(e => e.Code.ToString()), "GNYE"];
 
     public bool IsBare => Base == ColourCode.Bare;
 

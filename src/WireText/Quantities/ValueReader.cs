@@ -143,7 +143,11 @@ public static class ValueReader
     private static ValueReading NeedsLetter(string text, ValueUse use)
     {
         var readings = ReadingsOf(text, use).ToList();
-        var offered = string.Join(", ", readings.Select(r => $"'{r.Text}' is {ValueText.InWords(r.Value, use.Unit)}"));
+        var sensible = readings.FindAll(r => IsSensible(r.Value, use));
+        var told = (sensible.Count > 0 ? sensible : readings).Select(r =>
+            $"'{r.Text}' is {ValueText.InWords(r.Value, use.Unit)}"
+        );
+        var offered = string.Join(", ", told);
         return ValueReading.Bad($"'{text}' needs a letter: {offered}", Likeliest(readings, use));
     }
 
@@ -159,11 +163,13 @@ public static class ValueReader
     {
         var usual = Read(use.Usual, use).Value!.Value;
         return readings
-            .Where(r => r.Value >= use.Least && r.Value <= use.Most)
+            .Where(r => IsSensible(r.Value, use))
             .OrderBy(r => Math.Abs(Math.Log10(r.Value / usual)))
             .Select(r => r.Text)
             .FirstOrDefault();
     }
+
+    private static bool IsSensible(double value, ValueUse use) => value >= use.Least && value <= use.Most;
 
     private static ValueReading WrongLetters(string text, Written written, ValueUse use)
     {

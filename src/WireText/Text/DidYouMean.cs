@@ -6,6 +6,9 @@ public static class DidYouMean
     /// <summary>Longer words are never typos of a name; this also bounds the work for one comparison.</summary>
     internal const int LongestWord = 64;
 
+    /// <summary>A word is not cut shorter; two letters begin too many words. Chosen.</summary>
+    private const int ShortestCut = 3;
+
     /// <summary>The candidate that takes the fewest slips of the keyboard to turn into <paramref name="word"/>.</summary>
     /// <remarks>
     /// A slip is a letter too many, one missing, a wrong one, or two neighbours swapped; upper and lower case are
@@ -36,6 +39,20 @@ public static class DidYouMean
         }
 
         return nearest;
+    }
+
+    /// <summary>The one candidate that the word begins with, or that begins with the word: <c>vol</c> for <c>volume</c>.</summary>
+    /// <returns>Null when there is none, or several.</returns>
+    public static string? CutShort(string word, IEnumerable<string> candidates)
+    {
+        var alike = candidates
+            .Where(candidate => Math.Min(word.Length, candidate.Length) >= ShortestCut)
+            .Where(candidate => Begins(candidate, word) || Begins(word, candidate))
+            .Take(2)
+            .ToList();
+        return alike.Count == 1 ? alike[0] : null;
+
+        static bool Begins(string whole, string start) => whole.StartsWith(start, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>True when no other candidate takes as few slips: then the word is hardly a guess.</summary>

@@ -10,6 +10,15 @@ public class BinderFindingTests
     [Theory]
     [InlineData("name-taken", "pot vol 250k audio\npot [|vol|] 250k audio")]
     [InlineData("name-taken", "pot vol 250k audio\nsplice [|VOL|]")]
+    [InlineData(
+        "name-taken",
+        "pot a 250k audio\njack [|a|] mono\njack out\nwire a.tip to out.tip red\nwire a.2 to out.tip red"
+    )]
+    [InlineData("name-taken", "pot tone 250k audio\ncap [|tone|] 22n from tone.2 to tone.case")]
+    [InlineData("name-taken", "jack sel mono\nswitch [|sel|] lever-3way\npositions sel a b c\nexpect sel=a: silence")]
+    [InlineData("wrong-count", "switch sel lever-3way\npositions sel [|a b|]\nrest sel=a\nexpect sel=b: silence")]
+    [InlineData("said-twice", "switch sel lever-3way\npositions sel a b [|a|]\nexpect sel=a: silence")]
+    [InlineData("unknown-lug", "pot duo concentric 250k audio\njack out\nwire duo.[|w|] to out.tip red")]
     [InlineData("unknown-kind", "[|pikup|] neck single-coil")]
     [InlineData("missing-model", "switch [|sel|]")]
     [InlineData("unknown-model", "switch sel [|lever-3wy|]")]

@@ -56,6 +56,44 @@ public class BinderTests
         Assert.Equal("250k/500k", circuit.Parts[0].ValueLabel);
     }
 
+    [Theory]
+    [InlineData("log", "audio")]
+    [InlineData("LOG", "audio")]
+    [InlineData("logarithmic", "audio")]
+    [InlineData("lin", "linear")]
+    [InlineData("reverse-log", "reverse-audio")]
+    public void Bind_TaperInAWordOfTheTrade_IsTheTaperOfTheLanguage(string said, string taper)
+    {
+        var circuit = Bind($"pot vol 250k {said}\npot tone 250k taper={said}");
+
+        Assert.Equal([taper, taper], circuit.Elements.Cast<Track>().Select(track => track.Taper.Name));
+        Assert.Equal([taper, taper], circuit.Parts.Select(part => part.TaperLabel));
+    }
+
+    [Theory]
+    [InlineData("vol.W", "vol.2")]
+    [InlineData("vol.wiper", "vol.2")]
+    [InlineData("duo.top.w", "duo.top.2")]
+    [InlineData("duo.bottom.wiper", "duo.bottom.2")]
+    [InlineData("mine.W", "mine.W")]
+    public void Bind_WiperByItsWord_IsTheLugOfTheWiper(string said, string lug)
+    {
+        var circuit = Bind(
+            $"""
+            define pot lettered
+                lugs L W H
+                track L W H
+            pot vol 250k audio
+            pot duo concentric 250k audio
+            pot mine lettered 250k audio
+            jack out mono
+            wire {said} to out.tip red
+            """
+        );
+
+        Assert.Equal(lug, circuit.NameOf(circuit.Wires[0].From));
+    }
+
     [Fact]
     public void Bind_BlendPot_HasOneDialForBothTracksThatRestsInTheMiddle()
     {

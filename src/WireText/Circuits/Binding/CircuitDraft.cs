@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WireText.Parts;
 using WireText.Syntax.Nodes;
 using WireText.Text;
@@ -11,6 +12,8 @@ internal sealed class CircuitDraft(PartCatalogue catalogue, FindingSink sink)
     private readonly Dictionary<string, int> partsByName = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, int> lugsByName = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> brokenNames = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<int> misnamedControls = [];
+    private readonly HashSet<string> namesTwice = new(StringComparer.OrdinalIgnoreCase);
 
     public PartCatalogue Catalogue { get; } = catalogue;
 
@@ -37,6 +40,14 @@ internal sealed class CircuitDraft(PartCatalogue catalogue, FindingSink sink)
 
     public bool IsBroken(string name) => brokenNames.Contains(name);
 
+    /// <summary>The positions of a control were given words that could not be taken: nobody knows by which it is meant now.</summary>
+    public void MarkMisnamed(Control control) => misnamedControls.Add(control.Index);
+
+    public bool IsMisnamed(Control control) => misnamedControls.Contains(control.Index);
+
+    /// <summary>True when another part wants the name as well: a line with the name may mean either.</summary>
+    public bool IsNameTwice(string name) => namesTwice.Contains(name);
+
     public Part? FindPart(string name) => partsByName.TryGetValue(name, out var index) ? Parts[index] : null;
 
     public Lug? FindLug(string fullName) => lugsByName.TryGetValue(fullName, out var index) ? Lugs[index] : null;
@@ -49,16 +60,31 @@ internal sealed class CircuitDraft(PartCatalogue catalogue, FindingSink sink)
             return true;
         }
 
+        namesTwice.Add(name.Text);
         Sink.Add(
             PartFindings
                 .NameTaken.At(
                     name.Location,
                     $"'{name.Text}' is the name of another part already",
-                    "give it a name of its own"
+                    $"give it a name of its own, such as {FreeName(name.Text)}"
                 )
                 .Beside(earlier.NameAt, $"'{earlier.Name}' is named here first")
         );
         return false;
+    }
+
+    /// <summary>The name with the least number that makes it free.</summary>
+    private string FreeName(string name)
+    {
+        var number = 2;
+        while (FindPart(Numbered()) is not null)
+        {
+            number++;
+        }
+
+        return Numbered();
+
+        string Numbered() => string.Create(CultureInfo.InvariantCulture, $"{name}{number}");
     }
 
     /// <summary>Adds the lugs of a part that is about to be added, and gives their indices.</summary>

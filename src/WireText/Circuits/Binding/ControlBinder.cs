@@ -29,6 +29,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
         if (syntax.Names.Length != control.Positions.Length)
         {
+            draft.MarkMisnamed(control);
             draft.Sink.Add(
                 ControlFindings.WrongCount.At(
                     syntax.Names[0].Location.To(syntax.Names[^1].Location),
@@ -41,6 +42,7 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
         if (HasBadName(syntax))
         {
+            draft.MarkMisnamed(control);
             return;
         }
 
@@ -127,13 +129,13 @@ internal sealed class ControlBinder(CircuitDraft draft)
 
     private void ReportUnknown(SyntaxNode at, string name, string partName)
     {
-        if (draft.IsBroken(partName))
+        if (draft.IsBroken(partName) || draft.IsNameTwice(partName))
         {
             return;
         }
 
         var names = draft.Controls.Select(c => c.Name);
-        var near = DidYouMean.Nearest(name, names, allowed: 1);
+        var near = DidYouMean.Nearest(name, names, allowed: 1) ?? DidYouMean.CutShort(name, names);
         var isPart = draft.FindPart(partName) is not null;
         draft.Sink.Add(
             (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(

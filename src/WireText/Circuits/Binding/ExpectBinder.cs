@@ -274,9 +274,18 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             return part;
         }
 
-        if (!draft.IsBroken(name.Text))
+        if (ClaimWords.Meant(name.Text) is { } claim)
         {
-            var near = DidYouMean.Nearest(name.Text, draft.Parts.Select(p => p.Name), allowed: 1);
+            draft.Sink.Add(
+                LugFindings
+                    .UnknownPart.At(name.Location, $"no part is named '{name.Text}'", $"did you mean '{claim}'?")
+                    .MendedBy(new TextEdit(name.Location, claim))
+            );
+        }
+        else if (!draft.IsBroken(name.Text))
+        {
+            var names = draft.Parts.Select(p => p.Name).ToList();
+            var near = DidYouMean.Nearest(name.Text, names, allowed: 1) ?? DidYouMean.CutShort(name.Text, names);
             draft.Sink.Add(
                 LugFindings.UnknownPart.At(
                     name.Location,
@@ -292,7 +301,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
     private void ReportUnknownControl(WordSyntax key)
     {
         var part = key.Text.Split('.')[0];
-        if (draft.IsBroken(part))
+        if (draft.IsBroken(part) || draft.IsNameTwice(part))
         {
             return;
         }
@@ -301,13 +310,16 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             .Controls.Select(control => control.Name)
             .Concat(draft.Dials.Select(dial => dial.Name))
             .ToList();
-        var near = DidYouMean.Nearest(key.Text, names, allowed: 1);
+        var near = DidYouMean.Nearest(key.Text, names, allowed: 1) ?? DidYouMean.CutShort(key.Text, names);
         var isPart = draft.FindPart(part) is not null;
+        var ofThePart = names.Where(name => name.StartsWith($"{part}.", StringComparison.OrdinalIgnoreCase)).ToList();
         draft.Sink.Add(
             (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(
                 key.Location,
                 isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
-                near is null ? null : $"did you mean '{near}'?"
+                near is not null ? $"did you mean '{near}'?"
+                    : ofThePart.Count > 0 ? $"say which of its controls: {string.Join(" or ", ofThePart)}"
+                    : null
             )
         );
     }

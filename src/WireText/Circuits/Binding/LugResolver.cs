@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using WireText.Parts;
 using WireText.Syntax.Nodes;
 using WireText.Text;
 
@@ -10,12 +12,15 @@ internal sealed class LugResolver(CircuitDraft draft)
     /// <summary>Guessing costs time that grows with the file; past this many wrong names a message offers none.</summary>
     internal const int MostGuesses = 200;
 
+    /// <summary>What a bench calls the wiper of a pot, whatever number its lug has.</summary>
+    private static readonly ImmutableArray<string> WiperWords = ["w", "wiper"];
+
     private int guesses;
 
-    /// <summary>The lug, or null after a finding; no finding when its part could not be built.</summary>
+    /// <summary>The lug, or null after a finding; no finding when its part could not be built, or when two have its name.</summary>
     public Lug? Resolve(LugSyntax syntax)
     {
-        if (draft.FindLug(syntax.FullName) is { IsInner: false } lug)
+        if ((draft.FindLug(syntax.FullName) ?? FindWiper(syntax)) is { IsInner: false } lug)
         {
             return lug;
         }
@@ -27,7 +32,11 @@ internal sealed class LugResolver(CircuitDraft draft)
 
         if (draft.FindPart(syntax.Name.Text) is { } part)
         {
-            ReportLug(syntax, part);
+            // The lug may be one of the other part of that name, which is reported.
+            if (!draft.IsNameTwice(part.Name))
+            {
+                ReportLug(syntax, part);
+            }
         }
         else
         {
@@ -53,16 +62,40 @@ internal sealed class LugResolver(CircuitDraft draft)
         return null;
     }
 
+    /// <summary>The lug of the wiper where it is called so: <c>vol.wiper</c> is <c>vol.2</c>, <c>duo.top.w</c> is <c>duo.top.2</c>.</summary>
+    /// <returns>Null where the part has no track, or several and the gang is not said.</returns>
+    private Lug? FindWiper(LugSyntax syntax)
+    {
+        if (
+            syntax.Words.Length == 1
+            || !WiperWords.Contains(syntax.Words[^1].Text, Naming.Comparer)
+            || draft.FindPart(syntax.Name.Text) is not { } part
+        )
+        {
+            return null;
+        }
+
+        var gang = string.Concat(syntax.Words[1..^1].Select(word => word.Text + "."));
+        var wipers = part
+            .Definition.Insides.OfType<Inside.TrackInside>()
+            .Select(track => track.Wiper)
+            .Where(wiper => gang.Length == 0 || wiper.StartsWith(gang, StringComparison.OrdinalIgnoreCase))
+            .Distinct(Naming.Comparer)
+            .ToList();
+        return wipers is [var only] ? draft.FindLug($"{part.Name}.{only}") : null;
+    }
+
     private void ReportPart(WordSyntax name)
     {
         var names = draft.Parts.Select(p => p.Name).ToList();
         var near = Guess(name.Text, names);
+        var offered = near ?? CutShort(name.Text, names);
         draft.Sink.Add(
             LugFindings
                 .UnknownPart.At(
                     name.Location,
                     $"no part is named '{name.Text}'",
-                    near is null ? "declare it on a line of its own" : $"did you mean '{near}'?"
+                    offered is null ? "declare it on a line of its own" : $"did you mean '{offered}'?"
                 )
                 .MendedBy(TextEdit.Meant(name.Location, near, names))
         );
@@ -104,10 +137,20 @@ internal sealed class LugResolver(CircuitDraft draft)
                 .UnknownLug.At(
                     at,
                     $"no lug '{wrong}' on '{part.Name}', {model}: it has {LugRanges.Write(names)}",
-                    near is null ? null : $"did you mean '{near}'?"
+                    near is not null ? $"did you mean '{near}'?" : OnWhichGang(syntax, wrong, names)
                 )
                 .MendedBy(TextEdit.Meant(at, near, names))
         );
+    }
+
+    /// <summary>Names the lug on each gang, where gangs have lugs of that name.</summary>
+    private static string? OnWhichGang(LugSyntax syntax, string wrong, List<string> names)
+    {
+        var lugs = names
+            .Where(name => name.EndsWith($".{wrong}", StringComparison.OrdinalIgnoreCase))
+            .Select(name => $"{syntax.Name.Text}.{name}")
+            .ToList();
+        return lugs.Count == 0 ? null : $"say on which gang: {string.Join(" or ", lugs)}";
     }
 
     private IEnumerable<string> LugNames(Part part)
@@ -127,6 +170,9 @@ internal sealed class LugResolver(CircuitDraft draft)
             return isSame && number is { } a && itsNumber is { } b ? Math.Abs(a - b) : int.MaxValue;
         });
     }
+
+    private string? CutShort(string word, IEnumerable<string> names) =>
+        guesses < MostGuesses ? DidYouMean.CutShort(word, names) : null;
 
     private string? Guess(string word, IEnumerable<string> names) =>
         guesses++ < MostGuesses ? DidYouMean.Nearest(word, names, allowed: 1) : null;

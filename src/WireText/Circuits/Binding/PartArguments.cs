@@ -108,14 +108,15 @@ internal sealed class PartArguments
     private static void ReportUnknownKind(PartSyntax part, CircuitDraft draft)
     {
         var near = DidYouMean.Nearest(part.Kind.Text, draft.Catalogue.Kinds);
+        var offered = near ?? DidYouMean.CutShort(part.Kind.Text, draft.Catalogue.Kinds);
         draft.Sink.Add(
             PartFindings
                 .UnknownKind.At(
                     part.Kind.Location,
                     $"no kind of part is called '{part.Kind.Text}'",
-                    near is null
+                    offered is null
                         ? $"the kinds are {string.Join(", ", draft.Catalogue.Kinds)}; 'define' makes a new one"
-                        : $"did you mean '{near}'?"
+                        : $"did you mean '{offered}'?"
                 )
                 .MendedBy(TextEdit.Meant(part.Kind.Location, near, draft.Catalogue.Kinds))
         );
@@ -147,7 +148,7 @@ internal sealed class PartArguments
                 .UnknownModel.At(
                     words[0].Location,
                     $"no {part.Kind.Text} is called '{words[0].Text}'",
-                    near is null ? $"write one of {names}" : $"did you mean '{near}'?"
+                    near is null ? ModelHelp.For(part.Kind.Text, words[0].Text, models) : $"did you mean '{near}'?"
                 )
                 .MendedBy(TextEdit.Meant(words[0].Location, near, models.Select(m => m.Model)))
         );
@@ -157,7 +158,7 @@ internal sealed class PartArguments
     private void Sort(WordSyntax word, CircuitDraft draft)
     {
         var takesTaper = Definition.Insides.Any(i => i is Inside.TrackInside { Taper: null });
-        if (takesTaper && TaperReader.Words.Contains(word.Text, StringComparer.OrdinalIgnoreCase))
+        if (takesTaper && TaperReader.IsWord(word.Text))
         {
             Keep(word, Taper, draft, "taper");
             Taper = word;
@@ -210,9 +211,9 @@ internal sealed class PartArguments
             PartFindings.UnknownWord.At(
                 word.Location,
                 $"'{word.Text}' says nothing about a {Definition.Kind}",
-                near is null
-                    ? $"a {Definition.Kind} takes a model ({string.Join(", ", models)}) and the words {string.Join(", ", words)}"
-                    : $"did you mean '{near}'?"
+                near is not null ? $"did you mean '{near}'?"
+                    : ModelHelp.Alike(word.Text, models) is { } alike ? alike
+                    : $"the models are {string.Join(", ", models)}; the words {string.Join(", ", words)};\na remark stands in quotes"
             )
         );
     }

@@ -8,6 +8,11 @@ internal static class SettingFindings
 {
     public static void ReportNoPosition(CircuitDraft draft, Control control, WordSyntax value)
     {
+        if (draft.IsMisnamed(control))
+        {
+            return;
+        }
+
         var names = control.Positions.Select(position => position.Name).ToList();
         var near = DidYouMean.Nearest(value.Text, names, allowed: 1);
         draft.Sink.Add(

@@ -15,6 +15,11 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
 
     public void Bind(WireSyntax syntax)
     {
+        if (HasColourForLug(syntax))
+        {
+            return;
+        }
+
         var colour = ReadColour(syntax.Colour);
         var keys = ReadKeys(syntax.Pairs);
         var lugs = syntax.Lugs.Select(resolver.Resolve).ToList();
@@ -129,7 +134,11 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
     /// <summary>A two-lead part soldered in by its own leads.</summary>
     public void BindHanging(PartSyntax syntax)
     {
-        if (syntax.Hangs is not { } hangs || draft.FindPart(syntax.Name.Text) is not { } part)
+        if (
+            syntax.Hangs is not { } hangs
+            || draft.FindPart(syntax.Name.Text) is not { } part
+            || part.NameAt != syntax.Name.Location
+        )
         {
             return;
         }
@@ -286,6 +295,31 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             )
         );
 
+    /// <summary>Reports a line whose last lug and colour have changed places: <c>wire vol.2 to black out.tip</c>.</summary>
+    private bool HasColourForLug(WireSyntax syntax)
+    {
+        var last = syntax.Lugs[^1];
+        if (
+            draft.FindLug(last.FullName) is not null
+            || InsulationColour.Read(last.FullName) is null
+            || InsulationColour.Read(syntax.Colour.Text) is not null
+            || draft.FindLug(syntax.Colour.Text) is null
+        )
+        {
+            return false;
+        }
+
+        var line = $"wire {string.Join(" to ", syntax.Lugs[..^1].Select(lug => lug.FullName))}";
+        var finding = WireFindings.UnknownColour.At(
+            last.Location.To(syntax.Colour.Location),
+            $"the colour stands behind the last lug: '{last.FullName}' behind '{syntax.Colour.Text}'",
+            $"write: {line} to {syntax.Colour.Text} {last.FullName}"
+        );
+        TextEdit[] exchange = [new(last.Location, syntax.Colour.Text), new(syntax.Colour.Location, last.FullName)];
+        draft.Sink.Add(finding with { Edits = [.. exchange] });
+        return true;
+    }
+
     private InsulationColour? ReadColour(WordSyntax word)
     {
         if (word.Text.Length == 0)
@@ -298,19 +332,26 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             return colour;
         }
 
-        var near = DidYouMean.Nearest(word.Text, InsulationColour.Words);
+        var near = DidYouMean.Nearest(word.Text, InsulationColour.Words) ?? StripeIn(word.Text);
         draft.Sink.Add(
             WireFindings
                 .UnknownColour.At(
                     word.Location,
                     $"'{word.Text}' is no colour",
                     near is null
-                        ? "write an IEC 60757 code (WH), an English name (white), two with a slash for a stripe, or bare"
+                        ? $"the colours are {string.Join(", ", InsulationColour.Names)}; a stripe follows a slash: white/black"
                         : $"did you mean '{near}'?"
                 )
                 .MendedBy(TextEdit.Meant(word.Location, near, InsulationColour.Words))
         );
         return null;
+    }
+
+    /// <summary>Two colours joined by another sign, as they are joined by a slash; null when they are none.</summary>
+    private static string? StripeIn(string word)
+    {
+        var striped = word.Replace('-', '/').Replace('+', '/').Replace('_', '/');
+        return InsulationColour.Read(striped) is null ? null : striped;
     }
 
     private (double? Length, double? Gauge) ReadKeys(ImmutableArray<PairSyntax> pairs)

@@ -121,10 +121,14 @@ internal sealed class FileParser(SourceText source)
 
         return scan.OpenQuote < 0
             ? null
-            : LineFindings.UnclosedText.At(
-                new SourceLocation(source, TextSpan.FromBounds(scan.OpenQuote, scan.Content.End)),
-                "the quote that starts here does not end on this line",
-                "write the closing quote"
+            : LineSlips.Mend(
+                LineFindings.UnclosedText.At(
+                    new SourceLocation(source, TextSpan.FromBounds(scan.OpenQuote, scan.Content.End)),
+                    "the quote that starts here does not end on this line",
+                    "write the closing quote"
+                ),
+                LineReading.OfStatement(new SourceLocation(source, scan.Content)),
+                StatementReader.IsRead
             );
     }
 }

@@ -9,10 +9,11 @@ internal static class StatementReader
     /// <summary>The statement, or what could be kept of it; why it is bad goes to the sink, as one finding.</summary>
     public static StatementSyntax? Read(SourceLocation content, FindingSink sink)
     {
-        var (statement, problem) = Read(LineReading.OfStatement(content));
+        var reading = LineReading.OfStatement(content);
+        var (statement, problem) = Read(reading);
         if (problem is not null)
         {
-            sink.Add(problem);
+            sink.Add(LineSlips.Mend(problem, reading, IsRead));
         }
 
         return statement;
@@ -21,6 +22,15 @@ internal static class StatementReader
     /// <summary>The same of a line that has a finding already: it gets no second one, and counts as broken.</summary>
     public static StatementSyntax? ReadReported(SourceLocation content) =>
         Read(LineReading.OfStatement(content)).Statement is { } statement ? statement with { IsBroken = true } : null;
+
+    /// <summary>True for a line that can be read by itself.</summary>
+    public static bool IsRead(string line)
+    {
+        var source = new SourceText("", line);
+        var scan = LineScan.Of(source, 1);
+        return scan is { IsEmpty: false, OpenQuote: < 0, Stray: < 0 }
+            && Read(LineReading.OfStatement(new SourceLocation(source, scan.Content))).Problem is null;
+    }
 
     private static (StatementSyntax? Statement, Finding? Problem) Read(LineReading reading)
     {
@@ -74,8 +84,11 @@ internal static class StatementReader
             ? LineFindings.UnknownStatement.At(keyword.Location, $"no statement starts with '{keyword.Text}'", near)
             : null;
 
-    private static string? Near(string word) =>
-        DidYouMean.Nearest(word, Keywords.Statements.Concat(Keywords.StandardKinds)) is { } near
+    private static string? Near(string word)
+    {
+        var words = Keywords.Statements.Concat(Keywords.StandardKinds).ToList();
+        return (DidYouMean.Nearest(word, words) ?? DidYouMean.CutShort(word, words)) is { } near
             ? $"did you mean '{near}'?"
             : null;
+    }
 }
