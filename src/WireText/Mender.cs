@@ -55,7 +55,7 @@ public static class Mender
         );
 
     /// <summary>
-    /// True when the finding is gone and no error has come. While a line cannot be read the circuit is not checked: mended, it
+    /// True when the finding is gone, nothing has come and nothing fell silent. While a line cannot be read the circuit is not checked: mended, it
     /// may show what was hidden, so there the lines that cannot be read count.
     /// </summary>
     private static bool IsBetter(Compilation before, Compilation after, Finding finding)
@@ -74,13 +74,25 @@ public static class Mender
                 < before.Findings.Count(one => OfReading.Contains(one.Id));
         }
 
-        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding)) && HasNoNewError(before, after);
+        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding))
+            && HasNothingNew(before, after, Severity.Warning)
+            && SoundsAsOften(before, after);
     }
 
-    private static bool HasNoNewError(Compilation before, Compilation after)
+    /// <summary>True when no situation fell silent: a wire of ours must not short the signal.</summary>
+    private static bool SoundsAsOften(Compilation before, Compilation after) =>
+        Sounding(before) is not { } was || Sounding(after) is not { } now || now >= was;
+
+    private static int? Sounding(Compilation compiled) =>
+        compiled.Study is { Outcomes: not null } study ? study.Heard.Sounding.Count() : null;
+
+    private static bool HasNoNewError(Compilation before, Compilation after) =>
+        HasNothingNew(before, after, Severity.Error);
+
+    private static bool HasNothingNew(Compilation before, Compilation after, Severity from)
     {
         var known = before.Findings.Select(KeyOf).ToHashSet();
-        return after.Findings.All(one => one.Severity < Severity.Error || known.Contains(KeyOf(one)));
+        return after.Findings.All(one => one.Severity < from || known.Contains(KeyOf(one)));
     }
 
     private static bool MayStandTwice(Finding finding) =>

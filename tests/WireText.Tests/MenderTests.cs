@@ -128,9 +128,48 @@ public class MenderTests
 
         var result = Mend(wrong);
 
-        Assert.Equal(["expect"], result.Mended.Select(finding => finding.Id));
+        Assert.Equal(["unconnected-lug"], result.Mended.Select(finding => finding.Id));
         Assert.Equal(commented, result.Source.Content);
         Assert.Empty(result.Left.Findings);
+    }
+
+    /// <summary>Of each, a wire to ground is offered, and a wire that is there may be the one that went astray.</summary>
+    [Theory]
+    // A braid on the hot lug: a ground wire on it would short the jack.
+    [InlineData(
+        """
+            pickup neck single-coil
+            pot vol 250k audio
+            jack out
+            cable neck.hot to vol.3 white braid cut to vol.3
+            wire neck.ground to vol.case black
+            wire vol.1 to vol.case bare
+            wire vol.2 to out.tip white
+            wire vol.case to out.sleeve black
+
+            """
+    )]
+    // The saddle's wire on a throw that nothing else is on.
+    [InlineData(
+        """
+            pickup neck single-coil
+            metal saddle
+            switch sel dpdt
+            jack out
+            wire neck.hot to sel.A1 to sel.A2 white
+            wire sel.A0 to out.tip white
+            wire neck.ground to out.sleeve black
+            wire saddle to sel.B1 black
+
+            """
+    )]
+    public void Mend_WhatMayBeAWireAstray_IsLeftToThePerson(string text)
+    {
+        var result = Mend(text);
+
+        Assert.Empty(result.Mended);
+        Assert.Equal(text, result.Source.Content);
+        Assert.Contains(result.Left.Findings, finding => finding.Id == "floating-ground");
     }
 
     [Theory]

@@ -50,13 +50,9 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
     public static IEnumerable<Silence> WhatIsRead() =>
         Readings.Select(Of).Concat(AllThatIsRead().Select(silence => silence with { OnlyByErrors = true }));
 
-    /// <summary>What is read off the circuit, wherever it is.</summary>
+    /// <summary>What is read off the circuit, wherever it is. A refuted claim is not: it may know the mend, and is a witness else.</summary>
     public static IEnumerable<Silence> AllThatIsRead(params IReadOnlyList<string> but) =>
-        Readings.Append("expect").Where(check => !but.Contains(check)).Select(Everywhere);
-
-    /// <summary>As <see cref="AllThatIsRead"/>, but a refuted claim, which may know the mend, is dropped only by errors.</summary>
-    public static IEnumerable<Silence> AllButWhatIsMeant() =>
-        AllThatIsRead(but: "expect").Append(Everywhere("expect") with { OnlyByErrors = true });
+        Readings.Where(check => !but.Contains(check)).Select(Everywhere);
 
     /// <summary>What is read off how pots and switches work, wherever they are: a wrong wire before them changes it.</summary>
     public static IEnumerable<Silence> WhatDialsDo() =>

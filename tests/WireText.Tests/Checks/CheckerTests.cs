@@ -120,7 +120,7 @@ public class CheckerTests
 
     /// <summary>A wire to the wrong lug leaves one loose and refutes a claim; the mend of the claim is that of both.</summary>
     [Fact]
-    public void RefutedClaim_WithAMend_DropsWhatVanishesWithIt()
+    public void RefutedClaim_WhoseMendAFindingMarks_IsItsWitness()
     {
         var found = Checked.Findings(
             Circuit(
@@ -135,7 +135,32 @@ public class CheckerTests
             )
         );
 
-        Assert.Equal("expect", Assert.Single(found).Id);
+        var cause = Assert.Single(found);
+        Assert.Equal("unconnected-lug", cause.Id);
+        Assert.StartsWith("one edit makes every claim true", cause.Help, StringComparison.Ordinal);
+        Assert.Contains(cause.Related, place => place.Message.StartsWith("refuted: ", StringComparison.Ordinal));
+    }
+
+    /// <summary>A volume wired backwards is told as that, claims or none; a refuted claim makes it an error.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("expect vol=0: silence")]
+    [InlineData("expect vol=10: neck; expect vol=0: silence")]
+    public void Claims_HideNoPlainFinding(string claims)
+    {
+        var found = Checked.Findings(
+            Circuit(
+                $"""
+                pickup neck single-coil
+                pot vol 250k linear
+                jack out
+                neck.hot ~ vol.1; neck.ground ~ vol.case; vol.3 ~ vol.case; vol.case ~ out.sleeve; vol.2 ~ out.tip
+                {claims}
+                """
+            )
+        );
+
+        Assert.Contains(found, finding => finding.Id is "backwards-control");
     }
 
     /// <summary>The wire is not said to be there twice while tip and sleeve are exchanged: mended, the line is needed.</summary>

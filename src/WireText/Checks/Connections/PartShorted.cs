@@ -46,7 +46,7 @@ public sealed class PartShorted : ICheck
             Mend: "Move one of its leads to the lug it was meant for."
         )
         {
-            Silences = [new Silence("unconnected-lug", SilenceReach.SamePart), .. Silence.AllButWhatIsMeant()],
+            Silences = [new Silence("unconnected-lug", SilenceReach.SamePart), .. Silence.AllThatIsRead()],
         };
 
     public IEnumerable<Finding> Find(CheckContext context) =>

@@ -44,7 +44,7 @@ public sealed class UnconnectedLug : ICheck
                 Silence.Everywhere("no-supply"),
                 Silence.Everywhere("battery-drain"),
                 Silence.Everywhere("dc-at-jack"),
-                .. Silence.AllButWhatIsMeant(),
+                .. Silence.AllThatIsRead(),
             ],
         };
 

@@ -45,7 +45,7 @@ public sealed class WireTwice : ICheck
             [
                 new Silence("crowded-lug", SilenceReach.SamePart),
                 new Silence("loop", SilenceReach.SamePart),
-                .. Silence.AllButWhatIsMeant(),
+                .. Silence.AllThatIsRead(),
             ],
         };
 

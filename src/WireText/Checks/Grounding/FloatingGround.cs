@@ -103,20 +103,30 @@ public sealed class FloatingGround : IStudyCheck
             [.. metal.Lugs.Select(context.Subject), .. silenced.Select(part => Subject.Part(part.Name))]
         ) with
         {
-            Edits = WireLines.Added(context.Circuit, line),
+            Edits = IsBareAlone(context, metal) ? WireLines.Added(context.Circuit, line) : [],
         };
     }
+
+    /// <summary>
+    /// True when nothing but metal lies on the net. Where a lug does, its wire may be the one that went astray, and moving it the
+    /// mend: that is for a person to see.
+    /// </summary>
+    private static bool IsBareAlone(StudyContext context, MetalNet metal) =>
+        context.Circuit.Nets.Members[metal.Net].All(lug => context.Circuit.Lugs[lug].IsMetal);
 
     private Finding ReportBraid(StudyContext context, Cable cable)
     {
         var circuit = context.Circuit;
         var (core, braid) = (circuit.Wires[cable.Cores[0]], circuit.Wires[cable.Braid!.Value]);
         var to = GroundPlaces.Nearest(context, core.To >= 0 ? core.To : core.From);
+        var lug = Math.Max(braid.From, braid.To);
         return Description.At(
             Severity.Warning,
             braid.DeclaredAt,
             $"the braid round {WireLines.Ends(circuit, core)} is not grounded",
-            $"solder one end of it to ground: braid cut to {to}",
+            lug < 0
+                ? $"solder one end of it to ground: braid cut to {to}"
+                : $"take it off '{circuit.NameOf(lug)}' and solder it to ground: braid cut to {to}",
             [
                 .. new[] { braid.From, braid.To, core.From, core.To }
                     .Where(lug => lug >= 0)
@@ -178,9 +188,6 @@ public sealed class FloatingGround : IStudyCheck
                 Subject.Part(context.Circuit.Parts[coil.Part].Name),
                 .. ControlsOn(context, coil, end),
             ]
-        ) with
-        {
-            Edits = WireLines.Added(context.Circuit, line),
-        };
+        );
     }
 }

@@ -52,7 +52,7 @@ public sealed class HotCase : IStudyCheck
                 Silence.Of("floating-ground"),
                 Silence.Of("ground-through-part"),
                 Silence.Of("ground-through-contact"),
-                .. Silence.AllButWhatIsMeant(),
+                .. Silence.AllThatIsRead(),
             ],
         };
 

@@ -65,20 +65,7 @@ public sealed class Expect : IStudyCheck
             the line if it was wrong. Where one edit alone makes every claim true, the finding gives it as lines to write;
             where two or three do, it gives each. What every position does is a command away: wiretext positions FILE.
             """
-        )
-        {
-            // What is meant says more than what is left there.
-            Silences =
-            [
-                new Silence("dead-position", SilenceReach.SamePart),
-                new Silence("hanging-coil", SilenceReach.SamePart),
-                Silence.Everywhere("position-name"),
-                Silence.Everywhere("pickup-shorted"),
-                Silence.Everywhere("out-of-phase"),
-                // A misplaced bleed names its lug.
-                .. Silence.WhatDialsDo().Where(silence => silence.Check != "bleed-misplaced"),
-            ],
-        };
+        );
 
     public IEnumerable<Finding> Find(StudyContext context)
     {

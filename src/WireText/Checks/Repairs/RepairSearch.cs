@@ -13,11 +13,15 @@ namespace WireText.Checks.Repairs;
 /// </param>
 /// <param name="Tested">How many circuits of different nets or names were tried.</param>
 /// <param name="IsComplete">False when the search ended at its bound: then there may be others.</param>
-public sealed record RepairResult(ImmutableArray<CircuitEdit> Repairs, int Tested, bool IsComplete);
+public sealed record RepairResult(ImmutableArray<CircuitEdit> Repairs, int Tested, bool IsComplete)
+{
+    /// <summary>True when what else was found stays with them: they mend the claims and nothing more.</summary>
+    public bool LeavesOthers { get; init; }
+}
 
-/// <summary>Looks for the one edit after which every claim holds and nothing is found.</summary>
+/// <summary>Looks for the one edit after which every claim holds and nothing new is found.</summary>
 /// <param name="study">Of the circuit or a twin of it: what it solved is not solved again.</param>
-/// <param name="isSilent">Whether the checks find no error and no warning; asked when every claim holds.</param>
+/// <param name="isSilent">Whether the checks find no error and no warning that was not there; asked when every claim holds.</param>
 public sealed class RepairSearch(
     Circuit circuit,
     Study study,
@@ -49,24 +53,24 @@ public sealed class RepairSearch(
         var matters = MatteringNets.Of(study.Network, refuted[0], open);
         var candidates = new EditCandidates(circuit, lug => matters[circuit.Nets.OneNet[lug]]);
         var expected = LikeliestToFailFirst(refuted);
-        var seen = new HashSet<string>(StringComparer.Ordinal) { KeyOf(circuit) };
+        var holds = new Dictionary<string, bool>(StringComparer.Ordinal) { [KeyOf(circuit)] = false };
         var found = new List<(CircuitEdit Edit, Circuit Circuit)>();
         var looked = 0;
         foreach (var edit in candidates.All())
         {
             cancellation.ThrowIfCancellationRequested();
-            if (seen.Count > Bound || looked > LugBound)
+            if (holds.Count > Bound || looked > LugBound)
             {
-                return new RepairResult(Edits(), seen.Count - 1, IsComplete: false);
+                return new RepairResult(Edits(), holds.Count - 1, IsComplete: false);
             }
 
             looked += circuit.Lugs.Length;
             var edited = edit.Apply(circuit);
             if (
                 LeadRules.Allow(edited, edit.LugsIn(circuit).AsSpan())
-                && seen.Add(KeyOf(edited))
-                && IsMended(edited)
+                && Holds(edited)
                 && !found.Exists(other => Behaviour.IsEqual(other.Circuit, edited))
+                && isSilent(edited, study.Rewired(edited))
             )
             {
                 found.Add((Simplest(edit, edited, IsMended), edited));
@@ -77,13 +81,21 @@ public sealed class RepairSearch(
             }
         }
 
-        return new RepairResult(Edits(), seen.Count - 1, IsComplete: true);
+        return new RepairResult(Edits(), holds.Count - 1, IsComplete: true);
 
-        bool IsMended(Circuit edited)
+        // Two that give the same nets do the same; how each is built is judged apart.
+        bool Holds(Circuit edited)
         {
-            var rewired = study.Rewired(edited);
-            return Holds(rewired, edited, expected, cancellation) && isSilent(edited, rewired);
+            var key = KeyOf(edited);
+            if (!holds.TryGetValue(key, out var does))
+            {
+                holds[key] = does = AllHold(study.Rewired(edited), edited, expected, cancellation);
+            }
+
+            return does;
         }
+
+        bool IsMended(Circuit edited) => Holds(edited) && isSilent(edited, study.Rewired(edited));
 
         ImmutableArray<CircuitEdit> Edits() => [.. found.Select(one => one.Edit)];
     }
@@ -107,7 +119,7 @@ public sealed class RepairSearch(
         ];
 
     /// <summary>A mended claim must be heard as it says: a trace of what it names, by a way round, mends nothing.</summary>
-    private static bool Holds(
+    private static bool AllHold(
         Study rewired,
         Circuit edited,
         ImmutableArray<(int Index, bool IsRefuted)> expected,

@@ -40,7 +40,10 @@ internal sealed record RepairFigures(int Alone, int Among, int TooMany, int Othe
         var compiled = Compile(wrong);
         Assert.Equal<int>([.. mistake.Apply(right).Nets.OneNet], [.. compiled.Circuit!.Nets.OneNet]);
 
-        var refuted = compiled.Findings.FirstOrDefault(finding => finding.Id == "expect");
+        var refuted = compiled.Findings.FirstOrDefault(finding =>
+            finding.Id == "expect"
+            || finding.Related.Any(place => place.Message.StartsWith("refuted: ", StringComparison.Ordinal))
+        );
         Assert.True(refuted is not null, $"{mistake}: {string.Join("; ", compiled.Findings.Select(f => f.Message))}");
         var help = refuted.Help!;
         var mended = PrintedRepair.ReadAll(help).ConvertAll(repair => Compile(repair.ApplyTo(wrong)));

@@ -168,9 +168,36 @@ public class RepairSearchTests
             .Replace("sel.B3 to sel.B2", "sel.B3 to sel.B1", StringComparison.Ordinal);
 
         Assert.Equal(
-            "mend the wires, or if this is what it is meant to do, write: neck parallel bridge",
+            "mend first what is found at line 3, or if this is what it is meant to do, write: neck parallel bridge",
             HelpFor(wrong)
         );
+    }
+
+    /// <summary>A ground lead on the hot: the error that stands has the wire to move, and the claims are its witnesses.</summary>
+    [Fact]
+    public void GroundLeadOnTheHot_IsToldWithTheWireToMove()
+    {
+        var wrong = Lever.Replace("neck.ground   to vol.case", "neck.ground   to vol.3   ", StringComparison.Ordinal);
+
+        var found = Check(wrong).Findings.Where(finding => finding.Severity == Severity.Error).ToList();
+
+        Assert.Contains(
+            found.SelectMany(finding => PrintedRepair.ReadAll(finding.Help ?? "")),
+            repair => repair.Lines.Exists(line => line.New.Contains("wire neck.ground to vol.case black"))
+        );
+    }
+
+    /// <summary>A warning elsewhere keeps nobody from looking for the wire, and stays.</summary>
+    [Fact]
+    public void MistakeBesideAWarning_HasItsRepair()
+    {
+        var wrong =
+            Lever.Replace("sel.A1 to sel.A2", "sel.A1 to sel.A3", StringComparison.Ordinal) + "pot spare 250k linear\n";
+
+        var found = Check(wrong).Findings;
+
+        Assert.Contains(found, finding => finding.Id == "part-unused");
+        Assert.Contains(found, finding => PrintedRepair.ReadAll(finding.Help ?? "").Count > 0);
     }
 
     /// <summary>The rest was named, so it goes with its name; what is not named in a claim rests there.</summary>
