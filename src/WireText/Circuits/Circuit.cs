@@ -7,6 +7,9 @@ namespace WireText.Circuits;
 /// <summary>The connection model: parts, lugs, wires, controls and nets, in the order they were written. No text, no geometry but what the author placed.</summary>
 public sealed record Circuit
 {
+    private readonly NameIndex<Part> parts = new([], part => part.Name);
+    private readonly NameIndex<Lug> lugs = new([], lug => lug.Name);
+
     public string? Title { get; init; }
 
     public ImmutableArray<string> Notes { get; init; } = [];
@@ -14,9 +17,17 @@ public sealed record Circuit
     /// <summary>What the instrument's finish is, such as <c>nitrocellulose</c>, or null.</summary>
     public string? Finish { get; init; }
 
-    public ImmutableArray<Part> Parts { get; init; } = [];
+    public ImmutableArray<Part> Parts
+    {
+        get => parts.Items;
+        init => parts = new(value, part => part.Name);
+    }
 
-    public ImmutableArray<Lug> Lugs { get; init; } = [];
+    public ImmutableArray<Lug> Lugs
+    {
+        get => lugs.Items;
+        init => lugs = new(value, lug => lug.Name);
+    }
 
     public ImmutableArray<Wire> Wires { get; init; } = [];
 
@@ -55,11 +66,10 @@ public sealed record Circuit
     public string NameOf(int lug) => Lugs[lug].Name;
 
     /// <summary>The lug of that full name, upper and lower case alike, or null.</summary>
-    public Lug? FindLug(string name) =>
-        Lugs.FirstOrDefault(lug => string.Equals(lug.Name, name, StringComparison.OrdinalIgnoreCase));
+    public Lug? FindLug(string name) => lugs.Find(name);
 
-    public Part? FindPart(string name) =>
-        Parts.FirstOrDefault(part => string.Equals(part.Name, name, StringComparison.OrdinalIgnoreCase));
+    /// <summary>The part of that name, upper and lower case alike, or null.</summary>
+    public Part? FindPart(string name) => parts.Find(name);
 
     public Control? FindControl(string name) =>
         Controls.FirstOrDefault(control => string.Equals(control.Name, name, StringComparison.OrdinalIgnoreCase));
