@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Text;
 
 namespace WireText.Parts;
 
@@ -9,14 +10,18 @@ public sealed class PartCatalogue
     public static readonly PartCatalogue Empty = new([]);
 
     private readonly ImmutableArray<PartDefinition> definitions;
-    private readonly Dictionary<string, ImmutableArray<PartDefinition>> byKind;
+    private readonly Dictionary<string, NameIndex<PartDefinition>> byKind;
 
     private PartCatalogue(ImmutableArray<PartDefinition> definitions)
     {
         this.definitions = definitions;
         byKind = definitions
             .GroupBy(d => d.Kind, StringComparer.OrdinalIgnoreCase)
-            .ToDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.OrdinalIgnoreCase);
+            .ToDictionary(
+                g => g.Key,
+                g => new NameIndex<PartDefinition>([.. g], d => d.Model),
+                StringComparer.OrdinalIgnoreCase
+            );
     }
 
     /// <summary>All definitions, in the order they were defined.</summary>
@@ -26,10 +31,9 @@ public sealed class PartCatalogue
     public IEnumerable<string> Kinds => definitions.Select(d => d.Kind).Distinct(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The models of a kind in order; empty for an unknown kind. The first is the default where a kind has one.</summary>
-    public ImmutableArray<PartDefinition> ModelsOf(string kind) => byKind.GetValueOrDefault(kind, []);
+    public ImmutableArray<PartDefinition> ModelsOf(string kind) => byKind.GetValueOrDefault(kind)?.Items ?? [];
 
-    public PartDefinition? Find(string kind, string model) =>
-        ModelsOf(kind).FirstOrDefault(d => string.Equals(d.Model, model, StringComparison.OrdinalIgnoreCase));
+    public PartDefinition? Find(string kind, string model) => byKind.GetValueOrDefault(kind)?.Find(model);
 
     /// <summary>What is taken when no model is named; null for a switch, whose models differ too much to guess.</summary>
     public PartDefinition? DefaultOf(string kind)

@@ -13,7 +13,8 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     public const int MaxDepth = 16;
 
     private readonly HashSet<string> included = new(StringComparer.Ordinal);
-    private PartCatalogue catalogue = StandardParts.Catalogue;
+    private readonly List<PartDefinition> defined = [];
+    private readonly Dictionary<string, PartDefinition> byName = new(Naming.Comparer);
 
     /// <summary>Kinds whose model could not be read, so that parts of it are not reported again.</summary>
     public HashSet<string> BrokenModels { get; } = new(StringComparer.OrdinalIgnoreCase);
@@ -22,7 +23,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     {
         included.UnionWith(statements.Select(statement => statement.Location.Source.Path));
         GatherFrom(statements, depth: 0);
-        return catalogue;
+        return StandardParts.Catalogue.With(defined);
     }
 
     private void GatherFrom(ImmutableArray<StatementSyntax> statements, int depth)
@@ -92,9 +93,10 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
 
     private void Define(DefineSyntax define)
     {
-        if (catalogue.Find(define.Kind.Text, define.Model.Text) is { } earlier)
+        var name = $"{define.Kind.Text} {define.Model.Text}";
+        var standard = StandardParts.Catalogue.Find(define.Kind.Text, define.Model.Text);
+        if ((standard ?? byName.GetValueOrDefault(name)) is { } earlier)
         {
-            var name = $"{define.Kind.Text} {define.Model.Text}";
             sink.Add(
                 earlier.DefinedAt.Source == StandardParts.Source
                     ? Taken($"'{name}' is a standard part")
@@ -105,11 +107,12 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
 
         if (DefinitionReader.Read(define, sink) is { } definition)
         {
-            catalogue = catalogue.With([definition]);
+            defined.Add(definition);
+            byName.Add(name, definition);
         }
         else
         {
-            BrokenModels.Add($"{define.Kind.Text} {define.Model.Text}");
+            BrokenModels.Add(name);
         }
 
         Finding Taken(string message) =>
