@@ -13,13 +13,13 @@ internal static class Shadows
         ImmutableArray<WeighedFinding> found
     )
     {
-        var causes = new List<Cause>();
+        var causes = new Dictionary<string, Causes>(StringComparer.Ordinal);
         var standing = ImmutableArray.CreateBuilder<WeighedFinding>();
         var waiting = ImmutableArray.CreateBuilder<WeighedFinding>();
         foreach (var one in found)
         {
             var scope = Scope.Of(context, one.Finding);
-            if (causes.Exists(cause => cause.Drops(one, scope)))
+            if (causes.Values.Any(cause => cause.Drop(one, scope)))
             {
                 waiting.Add(one);
                 continue;
@@ -28,33 +28,57 @@ internal static class Shadows
             standing.Add(one);
             if (one.IsMistake)
             {
-                causes.Add(new Cause(one, scope));
+                if (!causes.TryGetValue(one.Check.Id, out var same))
+                {
+                    causes.Add(one.Check.Id, same = new Causes(one.Check));
+                }
+
+                same.Add(one, scope);
             }
         }
 
         return (standing.ToImmutable(), waiting.ToImmutable());
     }
 
-    /// <summary>A mistake that stands, and what it marks.</summary>
-    private sealed record Cause(WeighedFinding One, Scope Scope)
+    /// <summary>The mistakes of one check that stand, and what they mark between them.</summary>
+    private sealed class Causes(CheckDescription check)
     {
-        public bool Drops(WeighedFinding other, Scope scope) =>
-            other.Check.Id != One.Check.Id
-            && (
-                One.Severity == Severity.Error
-                || other is not { Severity: Severity.Error, Check.YieldsToErrorsAlone: true }
-            )
-            && One.Check.Silences.Any(silence => Drops(silence, other.Check, scope));
+        private readonly Scope all = new([], []);
+        private readonly Scope ofErrors = new([], []);
+        private bool hasErrors;
 
-        private bool Drops(Silence silence, CheckDescription check, Scope scope) =>
-            silence.Names(check.Id)
-            && (!silence.OnlyByErrors || One.Severity == Severity.Error)
-            && silence.Reach switch
+        public void Add(WeighedFinding one, Scope scope)
+        {
+            all.UnionWith(scope);
+            if (one.Severity == Severity.Error)
+            {
+                hasErrors = true;
+                ofErrors.UnionWith(scope);
+            }
+        }
+
+        /// <summary>True when one of them drops a finding.</summary>
+        public bool Drop(WeighedFinding other, Scope scope) =>
+            other.Check.Id != check.Id
+            && check.Silences.Any(silence => silence.Names(other.Check.Id) && Drop(silence, other, scope));
+
+        private bool Drop(Silence silence, WeighedFinding other, Scope scope)
+        {
+            var byErrorsAlone =
+                silence.OnlyByErrors || other is { Severity: Severity.Error, Check.YieldsToErrorsAlone: true };
+            if (byErrorsAlone && !hasErrors)
+            {
+                return false;
+            }
+
+            var marked = byErrorsAlone ? ofErrors : all;
+            return silence.Reach switch
             {
                 SilenceReach.Anywhere => true,
-                SilenceReach.SamePart => Scope.Parts.Overlaps(scope.Parts),
-                _ => Scope.Parts.Overlaps(scope.Parts) || Scope.Nets.Overlaps(scope.Nets),
+                SilenceReach.SamePart => marked.Parts.Overlaps(scope.Parts),
+                _ => marked.Parts.Overlaps(scope.Parts) || marked.Nets.Overlaps(scope.Nets),
             };
+        }
     }
 
     /// <summary>The parts and the nets that a finding marks; the output's own nets belong to everything and are left out.</summary>
@@ -75,6 +99,12 @@ internal static class Shadows
             }
 
             return scope;
+        }
+
+        public void UnionWith(Scope other)
+        {
+            Parts.UnionWith(other.Parts);
+            Nets.UnionWith(other.Nets);
         }
 
         private void Add(Circuit circuit, Subject subject)
