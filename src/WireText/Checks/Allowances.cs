@@ -6,10 +6,6 @@ namespace WireText.Checks;
 /// <summary>Matches findings with the <c>allow</c> lines of a circuit.</summary>
 internal static class Allowances
 {
-    /// <summary>The first line that allows a finding, or null.</summary>
-    public static Allowance? Of(Circuit circuit, Finding finding) =>
-        circuit.Allowances.FirstOrDefault(allowance => Allows(circuit, allowance, finding));
-
     /// <summary>A finding for each line that allows what no check finds.</summary>
     public static IEnumerable<Finding> FindUnknown(Circuit circuit)
     {
@@ -23,14 +19,13 @@ internal static class Allowances
     /// <param name="run">The ids of the checks that looked at the whole circuit.</param>
     /// <param name="found">All they found, with what is only the shadow of something else: mended, that may need the line.</param>
     public static IEnumerable<Finding> FindUnused(
-        Circuit circuit,
+        AllowanceIndex allowances,
         IReadOnlyCollection<string> run,
         IReadOnlyCollection<Finding> found
     ) =>
-        circuit
-            .Allowances.Where(allowance =>
-                run.Any(id => IsId(allowance, id)) && !found.Any(finding => Allows(circuit, allowance, finding))
-            )
+        allowances
+            .Unused(found)
+            .Where(allowance => run.Any(id => IsId(allowance, id)))
             .Select(allowance =>
                 AllowanceFindings
                     .AllowUnused.At(
@@ -41,10 +36,6 @@ internal static class Allowances
                     )
                     .MendedBy(TextEdit.WithoutStatement(allowance.DeclaredAt))
             );
-
-    private static bool Allows(Circuit circuit, Allowance allowance, Finding finding) =>
-        IsId(allowance, finding.Id)
-        && (allowance.Lug is null || finding.Subjects.Any(subject => IsAt(circuit, allowance.Lug, subject)));
 
     private static Finding Unknown(Allowance allowance, List<string> known)
     {
@@ -66,15 +57,4 @@ internal static class Allowances
 
     private static bool IsId(Allowance allowance, string id) =>
         string.Equals(allowance.Check, id, StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsAt(Circuit circuit, string name, Subject subject)
-    {
-        var part = subject.Kind switch
-        {
-            SubjectKind.Lug => circuit.FindLug(subject.Name) is { } lug ? circuit.PartOf(lug).Name : subject.Name,
-            _ => subject.Name.Split('=')[0],
-        };
-        return string.Equals(name, subject.Name, StringComparison.OrdinalIgnoreCase)
-            || string.Equals(name, part, StringComparison.OrdinalIgnoreCase);
-    }
 }

@@ -19,12 +19,15 @@ public static class Checker
     {
         var (checks, settings) = (request.Checks, request.Settings);
         var context = CheckContext.Of(circuit, study, cancellation);
+        var allowances = new AllowanceIndex(circuit);
         var all = ImmutableArray.CreateBuilder<WeighedFinding>();
         foreach (var check in checks)
         {
             cancellation.ThrowIfCancellationRequested();
             all.AddRange(
-                check.Find(context).Select(finding => WeighedFinding.Of(circuit, check.Description, finding, settings))
+                check
+                    .Find(context)
+                    .Select(finding => WeighedFinding.Of(allowances, check.Description, finding, settings))
             );
         }
 
@@ -32,7 +35,7 @@ public static class Checker
         var left = standing
             .Where(one => one.Allowance is null)
             .Select(one => one.Weighed)
-            .Concat(AboutAllowances(context, checks, settings, all.ToImmutable()))
+            .Concat(AboutAllowances(context, allowances, checks, settings, all.ToImmutable()))
             .OfType<Finding>();
         var allowed = standing
             .Where(one => one is { Allowance: not null, Weighed: not null })
@@ -57,6 +60,7 @@ public static class Checker
     /// <summary>What is wrong with the <c>allow</c> lines themselves.</summary>
     private static IEnumerable<Finding?> AboutAllowances(
         CheckContext context,
+        AllowanceIndex allowances,
         ImmutableArray<ICheck> checks,
         CheckSettings settings,
         ImmutableArray<WeighedFinding> all
@@ -65,7 +69,7 @@ public static class Checker
             .FindUnknown(context.Circuit)
             .Concat(
                 Allowances.FindUnused(
-                    context.Circuit,
+                    allowances,
                     WholeChecks(context, checks, settings),
                     [.. all.Select(one => one.Finding)]
                 )

@@ -10,8 +10,12 @@ namespace WireText.Checks;
 /// <param name="Allowance">The line that says that it is meant; null for none.</param>
 internal sealed record WeighedFinding(CheckDescription Check, Finding Finding, Finding? Weighed, Allowance? Allowance)
 {
-    public static WeighedFinding Of(Circuit circuit, CheckDescription check, Finding finding, CheckSettings settings) =>
-        new(check, finding, settings.Apply(finding), Allowances.Of(circuit, finding));
+    public static WeighedFinding Of(
+        AllowanceIndex allowances,
+        CheckDescription check,
+        Finding finding,
+        CheckSettings settings
+    ) => new(check, finding, settings.Apply(finding), allowances.Of(finding));
 
     /// <summary>True when it is told as a mistake: what is only a note, allowed or not wanted explains nothing else.</summary>
     public bool IsMistake => Allowance is null && Weighed is { Severity: >= Severity.Warning };
