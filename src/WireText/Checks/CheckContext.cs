@@ -11,6 +11,7 @@ namespace WireText.Checks;
 public class CheckContext
 {
     private readonly Lazy<ImmutableArray<ExpectationConflict>> conflicts;
+    private readonly Lazy<ImmutableArray<Lug>> groundedMetal;
     private readonly ILookup<int, Wire> wiresAt;
     private readonly bool[] isJointed;
 
@@ -27,6 +28,7 @@ public class CheckContext
             )
             .ToLookup(end => end.lug, end => end.wire);
         isJointed = Jointed(circuit);
+        groundedMetal = new(() => Grounded(circuit));
         conflicts = new(() => ExpectationConflict.Find(circuit, study?.Judge, cancellation));
     }
 
@@ -41,6 +43,9 @@ public class CheckContext
 
     /// <summary>Claims that exclude each other: neither can be held against the circuit.</summary>
     public ImmutableArray<ExpectationConflict> Conflicts => conflicts.Value;
+
+    /// <summary>The cases and plates that are soldered to the sleeve, in the order of their parts; only with an output jack.</summary>
+    public ImmutableArray<Lug> GroundedMetal => groundedMetal.Value;
 
     /// <summary>What is expected and can be held against the circuit.</summary>
     public IEnumerable<Expectation> ClearExpectations
@@ -88,6 +93,17 @@ public class CheckContext
 
     /// <summary>Where a control is declared: the name of its part.</summary>
     public SourceLocation PlaceOf(Control control) => Circuit.Parts[control.Part].NameAt;
+
+    private static ImmutableArray<Lug> Grounded(Circuit circuit)
+    {
+        var sleeve = circuit.Outputs[0].Sleeve;
+        return
+        [
+            .. circuit.Lugs.Where(lug =>
+                lug.IsMetal && !lug.IsLead && !lug.IsInner && circuit.Nets.SameSolder(lug.Index, sleeve)
+            ),
+        ];
+    }
 
     private static bool[] Jointed(Circuit circuit)
     {

@@ -59,9 +59,10 @@ public sealed class FloatingGround : IStudyCheck
 
         var floating = context.Study.Metal.Where(IsFloating).ToList();
         var silent = new SilentCoils(context, network);
+        var returns = ReturnNets(context.Circuit);
         foreach (var metal in floating)
         {
-            yield return ReportMetal(context, metal, silent.ReturningTo(metal.Net));
+            yield return ReportMetal(context, metal, silent.ReturningTo(metal.Net), returns.Contains(metal.Net));
         }
 
         foreach (var cable in LooseBraids.Of(context, network))
@@ -80,7 +81,7 @@ public sealed class FloatingGround : IStudyCheck
         && metal.Hot is null
         && metal.Contact.Relation is ContactRelation.Never or ContactRelation.Sometimes or ContactRelation.OneNet;
 
-    private Finding ReportMetal(StudyContext context, MetalNet metal, IReadOnlyList<Part> silenced)
+    private Finding ReportMetal(StudyContext context, MetalNet metal, IReadOnlyList<Part> silenced, bool isOnReturn)
     {
         var names = Listing.Of(metal.Lugs.Select(context.Circuit.NameOf));
         var (is_, has) = metal.Lugs.Length == 1 ? ("is", "has") : ("are", "have");
@@ -96,7 +97,9 @@ public sealed class FloatingGround : IStudyCheck
                 : "";
         var line = GroundPlaces.Line(context, metal);
         return Description.At(
-            silenced.Count > 0 || IsReturn(context, metal) ? Severity.Error : Severity.Warning,
+            silenced.Count > 0 || (isOnReturn && metal.Contact.Relation != ContactRelation.OneNet)
+                ? Severity.Error
+                : Severity.Warning,
             Places.Of(context, metal.Lugs[0]),
             message + silence,
             $"solder a ground wire: {line}",
@@ -136,13 +139,14 @@ public sealed class FloatingGround : IStudyCheck
         );
     }
 
-    /// <summary>True when a coil, a track or an amplifier reaches ground over the metal alone: not the screen only is lost.</summary>
-    private static bool IsReturn(StudyContext context, MetalNet metal) =>
-        metal.Contact.Relation != ContactRelation.OneNet
-        && context
-            .Circuit.Elements.Where(element => element is Coil or Track or Amplifier)
-            .SelectMany(element => element.Ends)
-            .Any(lug => context.Circuit.Nets.OneNet[lug] == metal.Net);
+    /// <summary>The nets over which a coil, a track or an amplifier reaches ground: with these not the screen only is lost.</summary>
+    private static HashSet<int> ReturnNets(Circuit circuit) =>
+        [
+            .. circuit
+                .Elements.Where(element => element is Coil or Track or Amplifier)
+                .SelectMany(element => element.Ends)
+                .Select(lug => circuit.Nets.OneNet[lug]),
+        ];
 
     private static string Apart(StudyContext context, ContactReport contact) =>
         contact.Apart is { } apart

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
 using WireText.Electrical.Grounds;
 
 namespace WireText.Checks.Grounding;
@@ -9,14 +11,36 @@ internal static class GroundPlaces
     public static string Nearest(CheckContext context, int lug)
     {
         var circuit = context.Circuit;
-        var sleeve = circuit.Outputs[0].Sleeve;
-        var grounded = circuit.Lugs.Where(other =>
-            other.IsMetal && !other.IsLead && !other.IsInner && circuit.Nets.SameSolder(other.Index, sleeve)
-        );
+        var grounded = context.GroundedMetal;
+        if (grounded.IsEmpty)
+        {
+            return circuit.NameOf(circuit.Outputs[0].Sleeve);
+        }
 
         // Declared next to each other mostly means mounted next to each other.
-        var nearest = grounded.MinBy(other => Math.Abs(other.Part - circuit.Lugs[lug].Part));
-        return nearest?.Name ?? circuit.NameOf(sleeve);
+        var part = circuit.Lugs[lug].Part;
+        var after = FirstFrom(grounded, part);
+        if (after == 0)
+        {
+            return grounded[0].Name;
+        }
+
+        var before = FirstFrom(grounded, grounded[after - 1].Part);
+        var isBehindNearer = after < grounded.Length && grounded[after].Part - part < part - grounded[before].Part;
+        return grounded[isBehindNearer ? after : before].Name;
+    }
+
+    /// <summary>Where the first lug of a part, or of one declared behind it, stands in a list in the order of parts.</summary>
+    private static int FirstFrom(ImmutableArray<Lug> lugs, int part)
+    {
+        var (low, high) = (0, lugs.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = lugs[middle].Part < part ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     /// <summary>The lug of a net that a new wire starts at: one that is no lead, unless the lead is still free.</summary>

@@ -15,6 +15,7 @@ public sealed class Network
     private Network(Circuit circuit, OutputJack output)
     {
         Circuit = circuit;
+        Open = State.Open(circuit);
         Tip = circuit.Nets.OneNet[output.Tip];
         Sleeve = circuit.Nets.OneNet[output.Sleeve];
         Branches = BranchList.Of(circuit);
@@ -27,6 +28,9 @@ public sealed class Network
     }
 
     public Circuit Circuit { get; }
+
+    /// <summary>Plugs and dials at rest, every other control at any.</summary>
+    public State Open { get; }
 
     public int NetCount => Circuit.Nets.Count;
 

@@ -38,10 +38,10 @@ public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int>
 
         if (!network.HasContactAt(a) || !network.HasContactAt(b))
         {
-            return new ContactReport(ContactRelation.Never, [], State.Open(network.Circuit));
+            return new ContactReport(ContactRelation.Never, [], network.Open);
         }
 
-        if (new ContactSearch(network, [], (a, b), Limit).Run(State.Open(network.Circuit)) is not { } leaves)
+        if (new ContactSearch(network, [], (a, b), Limit).Run(network.Open) is not { } leaves)
         {
             return new ContactReport(ContactRelation.Unknown, [], null);
         }
