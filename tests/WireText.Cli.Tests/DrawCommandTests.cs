@@ -505,6 +505,9 @@ public sealed class DrawCommandTests : IDisposable
         var ran = Ran.Of(new TestHost(Encoding.Latin1.GetBytes("# 10 µF\n")), "draw", "-");
 
         Assert.Equal(2, ran.Code);
-        Assert.Equal("wiretext: cannot read '-': it is not text in UTF-8\n", ran.Error);
+        Assert.Equal(
+            "wiretext: cannot read '-': it is not text in UTF-8: line 1 has the byte B5, which is 'µ' in Latin-1; save it as UTF-8\n",
+            ran.Error
+        );
     }
 }

@@ -12,11 +12,6 @@ internal sealed class SourceReader(ICliHost host)
     /// <summary>A file past the parser's limit is not read whole first.</summary>
     private const long MostBytes = WiringParser.MaxLength;
 
-    private static readonly UTF8Encoding Strict = new(
-        encoderShouldEmitUTF8Identifier: false,
-        throwOnInvalidBytes: true
-    );
-
     private readonly ConcurrentDictionary<FileIdentity, SourceRole> roles = new();
 
     /// <summary>Reads a file. One that was not named on the command line must be a regular one: whoever wrote what leads to it may not make the program wait.</summary>
@@ -28,12 +23,13 @@ internal sealed class SourceReader(ICliHost host)
         {
             full = path == StandardStream.Name ? path : FullPath(path);
             var bytes = path == StandardStream.Name ? BytesOf(host.Input) : BytesOf(full, role);
-            var text = Strict.GetString(bytes);
+            if (ForeignText.Reason(bytes) is { } reason)
+            {
+                throw new CannotException($"cannot read '{path}': {reason}");
+            }
+
+            var text = Encoding.UTF8.GetString(bytes);
             return new SourceFile(path, new SourceText(NameOf(path), WithoutMark(text)), bytes);
-        }
-        catch (DecoderFallbackException)
-        {
-            throw new CannotException($"cannot read '{path}': it is not text in UTF-8");
         }
         catch (Exception e) when (FileTrouble.Is(e))
         {
