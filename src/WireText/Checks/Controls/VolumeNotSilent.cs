@@ -55,13 +55,30 @@ public sealed class VolumeNotSilent : IStudyCheck
 
         foreach (var dial in context.Circuit.Dials)
         {
-            var effects = roles.AgreedOn(dial, DialRole.VolumeThatLeaks);
-            if (effects.Count > 0)
+            // Beside another pickup with a way of its own it only blends; what it does alone tells.
+            var effects = roles.EffectiveOf(dial);
+            var leaking = effects.Where(effect => Leaks(context.Circuit, roles, effect)).ToList();
+            if (leaking.Count > 0 && effects.All(effect => effect.Role != DialRole.Volume))
             {
-                yield return Report(context, dial, effects);
+                yield return Report(context, dial, leaking);
             }
         }
     }
+
+    /// <summary>
+    /// True where everything comes through the dial, 0 does not silence it, and no other dial is the volume. Beside a volume a pot
+    /// with a capacitor across it is a bass cut.
+    /// </summary>
+    private static bool Leaks(Circuit circuit, DialRoles roles, DialEffect effect) =>
+        effect.Role == DialRole.VolumeThatLeaks
+        || (
+            effect is { CarriesAll: true, Role: not (DialRole.Volume or DialRole.VolumeBackwards) }
+            && !circuit.Dials.Any(other =>
+                roles
+                    .EffectsOf(other)
+                    .Any(one => one.State == effect.State && one.Role is (DialRole.Volume or DialRole.VolumeBackwards))
+            )
+        );
 
     private Finding Report(StudyContext context, Dial dial, IReadOnlyList<DialEffect> effects)
     {

@@ -20,6 +20,9 @@ public sealed record DialEffect(
     JackSound AtTen
 )
 {
+    /// <summary>True when all that is heard comes through the dial's tracks, or round them by a bleed alone.</summary>
+    public bool CarriesAll { get; private init; }
+
     /// <summary>Null when a network has no solution.</summary>
     internal static DialEffect? Of(SoundMemo sounds, Dial dial, State state, SolveBudget budget)
     {
@@ -34,7 +37,11 @@ public sealed record DialEffect(
         }
 
         var effect = new DialEffect(dial, state, DialRole.Inert, zero, five, ten);
-        return effect with { Role = effect.Judge(sounds.Network) };
+        return effect with
+        {
+            Role = effect.Judge(sounds.Network),
+            CarriesAll = effect.NothingIsHeardRoundItAndItsBleed(sounds.Network),
+        };
     }
 
     /// <summary>How loud a coil is with the dial there, in dB: root mean square over the open strings.</summary>
@@ -80,15 +87,31 @@ public sealed record DialEffect(
     }
 
     /// <summary>True when all that is heard comes through the dial's tracks: with these away no string is left.</summary>
-    private bool NothingIsHeardRoundIt(Network network)
+    private bool NothingIsHeardRoundIt(Network network) => NothingIsHeardWithout(network, TracksIn(network));
+
+    /// <summary>The same, a bleed across its tracks taken away too: wired so it is a volume, or cuts the bass.</summary>
+    private bool NothingIsHeardRoundItAndItsBleed(Network network)
     {
-        var tracks = network.Branches.Where(branch =>
-            network.Circuit.Elements[branch.Element] is Track track && track.Dial == Dial.Index
+        var tracks = TracksIn(network);
+        return NothingIsHeardWithout(
+            network,
+            [.. tracks, .. Bleeds.Of(network, State.At(Dial, SituationOutcomes.Middle), tracks)]
         );
+    }
+
+    private List<Branch> TracksIn(Network network) =>
+        [
+            .. network.Branches.Where(branch =>
+                network.Circuit.Elements[branch.Element] is Track track && track.Dial == Dial.Index
+            ),
+        ];
+
+    private bool NothingIsHeardWithout(Network network, IEnumerable<Branch> opened)
+    {
         var left = LiveNetwork.Of(
             network,
             State.At(Dial, SituationOutcomes.Middle),
-            BranchEdits.None.Open(tracks.Select(branch => branch.Index))
+            BranchEdits.None.Open(opened.Select(branch => branch.Index))
         );
         return left.Coils.All(coil =>
             network.Circuit.Elements[left.Branches[coil].Source.Element] is not Coil { HearsStrings: true }
