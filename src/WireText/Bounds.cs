@@ -37,6 +37,7 @@ public static class Bounds
     public static ImmutableArray<Bound> All { get; } =
     [
         new("reading", "characters of a file", WiringParser.MaxLength, "the finding too-large; nothing is read"),
+        new("reading", "lines of a file", WiringParser.MaxLines, "the finding too-large; nothing is read"),
         new("reading", "brackets in one another in a claim", BracketDepth.Max, "the line cannot be read"),
         new("reading", "files that include files", DefinitionGatherer.MaxDepth, "the finding include-too-deep"),
         new("reading", "parts and splices of a circuit", CircuitLimits.MaxParts, "the finding too-large"),

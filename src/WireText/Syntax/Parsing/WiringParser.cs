@@ -12,18 +12,28 @@ public static class WiringParser
     /// </summary>
     public const int MaxLength = 16 * 1024 * 1024;
 
-    public static WiringTree Parse(SourceText source)
-    {
-        if (source.Content.Length > MaxLength)
-        {
-            var finding = LineFindings.TooLarge.At(
-                new SourceLocation(source, new TextSpan(0, 0)),
-                "a file has 16 MiB at most",
-                "divide it into several files"
-            );
-            return new WiringTree(source, [], [], [finding]);
-        }
+    /// <summary>
+    /// The most lines that are read, blank ones with them: each is held with what it says and what is wrong with it. Chosen:
+    /// several times what the most parts and stretches of wire take.
+    /// </summary>
+    public const int MaxLines = 500_000;
 
-        return new FileParser(source).Parse();
-    }
+    public static WiringTree Parse(SourceText source) =>
+        source.Content.Length > MaxLength ? TooLarge(source, "a file has 16 MiB at most")
+        : source.LineCount > MaxLines ? TooLarge(source, $"a file has {MaxLines} lines at most")
+        : new FileParser(source).Parse();
+
+    private static WiringTree TooLarge(SourceText source, string message) =>
+        new(
+            source,
+            [],
+            [],
+            [
+                LineFindings.TooLarge.At(
+                    new SourceLocation(source, new TextSpan(0, 0)),
+                    message,
+                    "divide it into several files"
+                ),
+            ]
+        );
 }

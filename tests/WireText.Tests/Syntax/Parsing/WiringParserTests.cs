@@ -150,6 +150,12 @@ public class WiringParserTests
     public void Parse_SourceUpToTheLimit_IsRead(int length, bool isTooLarge) =>
         Assert.Equal(isTooLarge, Parse(new string(' ', length)).Findings.Any(f => f.Id == "too-large"));
 
+    [Theory]
+    [InlineData(WiringParser.MaxLines, false)]
+    [InlineData(WiringParser.MaxLines + 1, true)]
+    public void Parse_LinesUpToTheLimit_AreRead(int lines, bool isTooLarge) =>
+        Assert.Equal(isTooLarge, Parse(new string('\n', lines - 1)).Findings.Any(f => f.Id == "too-large"));
+
     [Fact]
     public void Parse_BracketsAThousandDeep_AreRefusedNotFollowed() =>
         Assert.Equal(
