@@ -54,9 +54,10 @@ public sealed partial class FindingCommandsTests : IDisposable
     public void Word_IsThatOfTheSeverity()
     {
         Assert.Equal("warning", Read(Assert.Single(Lines(Run(folder.Put("a.wiring", Sample.Doubtful)).Output))).Word);
+        const string mute = "button mute momentary\nwire mute.1 to out.tip white\nwire mute.2 to out.sleeve black\n";
         Assert.Equal(
             "notice",
-            Read(Assert.Single(Lines(Run(folder.Put("b.wiring", Sample.Right + "lift out.tip\n")).Output))).Word
+            Read(Assert.Single(Lines(Run(folder.Put("b.wiring", Sample.Right + mute)).Output))).Word
         );
         Assert.Empty(Run(folder.Put("c.wiring", Sample.Right)).Output);
     }

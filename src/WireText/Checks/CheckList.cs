@@ -47,6 +47,7 @@ public static class CheckList
         new ExpectConflict(),
         new Expect(),
         new ExpectNotJudged(),
+        new NotJudged(),
         new DeadPosition(),
         new HangingCoil(),
         new PickupShorted(),

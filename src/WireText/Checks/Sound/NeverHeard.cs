@@ -55,8 +55,9 @@ public sealed class NeverHeard : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
+        // What is heard at another jack is not computed: a pickup may be meant for that one.
         var heard = HeardAnywhere(context);
-        if (heard.Count == 0)
+        if (heard.Count == 0 || context.Circuit.Outputs.Count(jack => context.IsJointed(jack.Tip)) > 1)
         {
             return [];
         }

@@ -227,7 +227,8 @@ public static class Binder
             sink.Add(
                 StatementFindings.NotCheckedYet.At(
                     statement.Location,
-                    $"'{word}' is read and kept, but not checked yet"
+                    $"'{word}' is read and kept, but not built yet: nothing in this file is judged with it",
+                    "write the whole circuit into this file, without it"
                 )
             );
         }

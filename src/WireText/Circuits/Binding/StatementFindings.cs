@@ -30,11 +30,11 @@ internal static class StatementFindings
         new(
             Id: "not-checked-yet",
             Title: "a statement is read and kept, but not checked",
-            Severity: Severity.Info,
+            Severity: Severity.Error,
             Group: FindingGroup.Text,
             Why: """
-            The statement is part of the language and this version does nothing with it yet. It is said once for each
-            kind, so that nobody relies on it. This is a remark, not a finding.
+            The statement is part of the language and this version does nothing with it yet: what the file says is not what is
+            checked. It is said once for each kind. A file that was not judged must not pass for one in which nothing is found.
             """,
             Bad: """
             jack out
@@ -43,6 +43,6 @@ internal static class StatementFindings
             Good: """
             jack out
             """,
-            Mend: "Nothing is to be done."
+            Mend: "Write the whole circuit into the file, without this statement, until mods are built."
         );
 }
