@@ -144,7 +144,10 @@ public partial class BeginnerLineTests
         var (text, _) = MarkedText.Parse(Right + line);
         var finding = FindingsOf(text).Single();
 
-        Assert.All(Pasted(text, finding), offered => Assert.Empty(FindingsOf(offered)));
+        foreach (var offered in Pasted(text, finding))
+        {
+            Assert.Empty(FindingsOf(offered));
+        }
     }
 
     /// <summary>The rows above whose help can be pasted as it stands.</summary>
@@ -185,12 +188,12 @@ public partial class BeginnerLineTests
         var help = finding.Help ?? "";
         foreach (Match match in OfferedLine().Matches(help))
         {
-            yield return Right + match.Groups[1].Value;
+            yield return Right + match.Groups["line"].Value;
         }
 
         foreach (Match match in QuotedWord().Matches(OfferedWord().IsMatch(help) ? help : ""))
         {
-            yield return TextEdit.Apply(text, [new TextEdit(finding.Location, match.Groups[1].Value)]);
+            yield return TextEdit.Apply(text, [new TextEdit(finding.Location, match.Groups["line"].Value)]);
         }
 
         if (help.IndexOf("\ndefine ", StringComparison.Ordinal) is >= 0 and var start)
@@ -199,7 +202,7 @@ public partial class BeginnerLineTests
         }
     }
 
-    [GeneratedRegex("^(?:write|or): (.+)$", RegexOptions.Multiline)]
+    [GeneratedRegex("^(?:write|or): (?<line>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex OfferedLine();
 
     [GeneratedRegex("^(?:did you mean|write) '[^']+'(?:, '[^']+'| or '[^']+')*\\??$")]

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
-using WireText.Electrical.Solving;
 
 namespace WireText.Checks;
 

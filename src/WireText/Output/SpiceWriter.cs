@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
 

@@ -1,4 +1,3 @@
-using WireText.Testing;
 using WireText.Tests.Electrical;
 using WireText.Text;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using WireText.Checks.Values;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Solving;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
-using WireText.Electrical.Solving;
 
 namespace WireText.Checks.Batteries;
 

@@ -76,7 +76,9 @@ public sealed class VolumeNotSilent : IStudyCheck
             && !circuit.Dials.Any(other =>
                 roles
                     .EffectsOf(other)
-                    .Any(one => one.State == effect.State && one.Role is (DialRole.Volume or DialRole.VolumeBackwards))
+                    .Any(one =>
+                        one.State.Equals(effect.State) && one.Role is (DialRole.Volume or DialRole.VolumeBackwards)
+                    )
             )
         );
 
