@@ -193,7 +193,7 @@ public partial class BeginnerLineTests
 
         foreach (Match match in QuotedWord().Matches(OfferedWord().IsMatch(help) ? help : ""))
         {
-            yield return TextEdit.Apply(text, [new TextEdit(finding.Location, match.Groups["line"].Value)]);
+            yield return TextEdit.Apply(text, [new TextEdit(finding.Location, match.Groups["word"].Value)]);
         }
 
         if (help.IndexOf("\ndefine ", StringComparison.Ordinal) is >= 0 and var start)
@@ -208,6 +208,6 @@ public partial class BeginnerLineTests
     [GeneratedRegex("^(?:did you mean|write) '[^']+'(?:, '[^']+'| or '[^']+')*\\??$")]
     private static partial Regex OfferedWord();
 
-    [GeneratedRegex("'([^']+)'")]
+    [GeneratedRegex("'(?<word>[^']+)'", RegexOptions.ExplicitCapture)]
     private static partial Regex QuotedWord();
 }

@@ -15,14 +15,15 @@ internal static class Bleeds
         var nodeOf = network.AtTheDials(state);
         var own = tracks.SelectMany(track => new[] { nodeOf[track.From], nodeOf[track.To] }).ToHashSet();
         own.Remove(nodeOf[network.Sleeve]);
-        var passive = network
-            .Branches.Where(branch => network.Circuit.Elements[branch.Element] is Capacitor or Resistor)
+        var beside = network
+            .Branches.Where(branch => own.Contains(nodeOf[branch.From]) || own.Contains(nodeOf[branch.To]))
+            .Where(branch => network.Circuit.Elements[branch.Element] is Capacitor or Resistor)
             .ToList();
         var ends = network
             .Branches.SelectMany(branch => new[] { nodeOf[branch.From], nodeOf[branch.To] })
             .CountBy(node => node)
             .ToDictionary();
-        return passive.Where(branch => IsAcross(branch) || passive.Exists(next => AreAcross(branch, next)));
+        return beside.Where(branch => IsAcross(branch) || beside.Exists(next => AreAcross(branch, next)));
 
         bool IsAcross(Branch branch) => own.Contains(nodeOf[branch.From]) && own.Contains(nodeOf[branch.To]);
 
