@@ -31,6 +31,7 @@ public partial class BeginnerLineTests
             { "wire vol.2 [|out.tip|] red", "error", "expected 'to'", "write: wire vol.2 to out.tip red" },
             { "wire vol.2 [|->|] out.tip red", "error", "expected 'to'", "write: wire vol.2 to out.tip red" },
             { "wire vol.2 [|→|] out.tip red", "error", "expected 'to'", "write: wire vol.2 to out.tip red" },
+            { "wire vol.2 [|->|] out.tip red white", "error", "expected 'to'", "wire vol.2 to out.tip red/white" },
             { "wire [|vol.2->out.tip|] red", "error", "a name has letters", "write: wire vol.2 to out.tip red" },
             { "wire vol.2 to [|black|]", "error", "the lug before the colour is missing", "before 'black'" },
             {
@@ -134,6 +135,38 @@ public partial class BeginnerLineTests
         Assert.Contains(help, finding.Help ?? "", StringComparison.Ordinal);
         Assert.True(finding.Message.Length < 100, finding.Message);
         Assert.True(ProseOf(finding).Count() < 3, finding.Help);
+    }
+
+    /// <summary>What six ends on a lug set off elsewhere is the same slip, and is not said again.</summary>
+    [Fact]
+    public void SixLeads_OnOneLug_AreOneFinding()
+    {
+        var (text, spans) = MarkedText.Parse(
+            """
+            pickup a humbucker-4
+            pickup b single-coil
+            pickup c single-coil
+            pot vol 250k audio
+            jack out mono
+            wire a.s-start to [|vol.1|] green
+            wire a.shield to vol.1 bare
+            wire b.ground to vol.1 black
+            wire c.ground to vol.1 black
+            splice link a.n-finish a.s-finish
+            wire a.n-start to vol.3 red
+            wire b.hot to vol.3 white
+            wire c.hot to vol.3 white
+            wire vol.2 to out.tip white
+            wire vol.1 to out.sleeve black
+            wire vol.1 to vol.case bare
+            """
+        );
+        var compilation = Compilation.Of(new SourceText("six.wiring", text), NoSources.Instance);
+
+        var finding = Assert.Single(compilation.Findings, found => found.Severity > Severity.Info);
+
+        Assert.Equal("crowded-lug", finding.Id);
+        Assert.Equal(spans.Single(), finding.Location.Span);
     }
 
     /// <summary>Each line that is offered stands for the wrong one, each word for the marked one, and a definition above it.</summary>

@@ -39,7 +39,7 @@ internal static class LineSlips
     private static Finding? Rewritten(Finding finding, LineReading reading, Func<string, bool> reads)
     {
         var line = reading.Content.Text;
-        string? message = null;
+        Slip? first = null;
         foreach (var slip in Usual)
         {
             if (slip.Rewrite(line) is not { } rewritten || rewritten == line)
@@ -47,12 +47,12 @@ internal static class LineSlips
                 continue;
             }
 
-            (line, message) = (rewritten, message ?? slip.Message);
+            (line, first) = (rewritten, first ?? slip);
             if (reads(line))
             {
                 return finding with
                 {
-                    Message = message ?? finding.Message,
+                    Message = first.Message ?? finding.Message,
                     Help = $"write: {line}",
                     Edits = [new TextEdit(reading.Content, line)],
                 };
