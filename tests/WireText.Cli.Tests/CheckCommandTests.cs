@@ -101,6 +101,36 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(1, ran.Code);
     }
 
+    /// <summary>A dead centre holds back what is said of the volume, and the report says that it does.</summary>
+    [Fact]
+    public void Check_WhatWaitsForAMend_IsCountedAndNamed()
+    {
+        const string wiring = """
+            pickup neck single-coil
+            pickup bridge single-coil
+            switch sel spdt-on-off-on
+            pot vol 250k linear
+            jack out mono
+            wire neck.hot to sel.A1 white
+            wire bridge.hot to sel.A2 yellow
+            wire sel.A0 to vol.3 red
+            wire vol.2 to out.tip blue
+            wire neck.ground to vol.case black
+            wire bridge.ground to vol.case black
+            wire vol.case to out.sleeve black
+
+            """;
+        var file = folder.Put("dead.wiring", wiring);
+
+        var ran = Ran.Of("check", file);
+
+        Assert.Contains(
+            $"{file}: 1 more check waits until this is mended: volume-not-silent\n",
+            ran.Output,
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Check_StandardInput_IsCalledMinus()
     {

@@ -6,12 +6,15 @@ using WireText.Text;
 
 namespace WireText.Checks.Repairs;
 
-/// <summary>Adds to a refuted expectation the one edit that mends it, where there is one.</summary>
+/// <summary>
+/// What a report makes of refuted claims: the one edit that mends them, told by the finding that names the cause where there is
+/// one, and made an error there; else by the claim.
+/// </summary>
 public static class RepairAdvice
 {
     /// <summary>The edits that mend what a report says is refuted; null when nothing is.</summary>
     /// <param name="study">Of the circuit or a twin of it.</param>
-    /// <param name="settings">A mended circuit must be silent as the shop weighs the checks.</param>
+    /// <param name="settings">What is new in a mended circuit is weighed as the shop weighs it.</param>
     public static RepairResult? Search(
         Circuit circuit,
         Study study,

@@ -82,7 +82,7 @@ public sealed class DeadPosition : IStudyCheck
         );
         return Description.At(
             context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
-            $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(network, dead[0])}",
+            $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(context, dead[0])}",
             Help(context, dead[0]),
             [
                 .. dead.SelectMany(one => one.Positions)
@@ -97,16 +97,24 @@ public sealed class DeadPosition : IStudyCheck
         );
     }
 
-    private static string WhyItIs(Network network, SilentPositions dead) =>
-        Unpowered(network, dead) is { } amplifier
-            ? $"'{network.Circuit.Parts[amplifier.Part].Name}' gets no supply there"
-            : WhatIsLeft(network, dead);
+    private static string WhyItIs(StudyContext context, SilentPositions dead) =>
+        Unpowered(context, dead) is { } amplifier
+            ? $"'{context.Circuit.Parts[amplifier.Part].Name}' gets no supply there"
+            : WhatIsLeft(context.Study.Network, dead);
 
     /// <summary>An amplifier that gets its supply elsewhere and not in this position; null for none.</summary>
-    private static Amplifier? Unpowered(Network network, SilentPositions dead)
+    private static Amplifier? Unpowered(StudyContext context, SilentPositions dead)
     {
-        var powered = Supply.PoweredAmplifiers(network, dead.State);
-        return network.Circuit.Elements.OfType<Amplifier>().FirstOrDefault(one => !powered.Contains(one.Index));
+        var network = context.Study.Network;
+        var there = Supply.PoweredAmplifiers(network, dead.State);
+        return context
+            .Circuit.Elements.OfType<Amplifier>()
+            .FirstOrDefault(one =>
+                !there.Contains(one.Index)
+                && context.Study.Heard.Sounding.Any(other =>
+                    Supply.PoweredAmplifiers(network, other.State).Contains(one.Index)
+                )
+            );
     }
 
     private static string WhatIsLeft(Network network, SilentPositions dead)
@@ -124,9 +132,9 @@ public sealed class DeadPosition : IStudyCheck
     {
         var control = context.Circuit.Controls[dead.Positions[0].Control];
         var allow = $"or write: allow dead-position at {control.Name} \"why\"";
-        if (Unpowered(context.Study.Network, dead) is { Supply: { } supply })
+        if (Unpowered(context, dead) is { Supply: { } supply })
         {
-            return $"let the battery feed '{context.Circuit.NameOf(supply)}' there, name the position off, {allow}";
+            return $"let the battery feed '{context.Circuit.NameOf(supply)}' there, or name the position 'off' where that is meant, {allow}";
         }
 
         return EmptyThrow(context, dead) is { } lug
