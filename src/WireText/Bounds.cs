@@ -42,6 +42,7 @@ public static class Bounds
         new("reading", "files that include files", DefinitionGatherer.MaxDepth, "the finding include-too-deep"),
         new("reading", "parts and splices of a circuit", CircuitLimits.MaxParts, "the finding too-large"),
         new("reading", "stretches of wire of a circuit", CircuitLimits.MaxWires, "the finding too-large"),
+        new("reading", "colours that a circuit names for itself", CircuitLimits.MaxColours, "the finding too-large"),
         new("reading", "letters of a value", ValueReader.LongestValue, "it is no value"),
         new(
             "reading",

@@ -145,7 +145,7 @@ public class ExamplePixelTests
             ? [Pixel(theme.Tin)]
             : new[] { colour.Base, colour.Stripe ?? colour.Base }
                 .Distinct()
-                .Select(code => Pixel(Theme.Insulation(code)));
+                .Select(plain => Pixel(Theme.Insulation(plain)));
     }
 
     private static (byte, byte, byte) Bytes(SKColor colour) => (colour.Red, colour.Green, colour.Blue);

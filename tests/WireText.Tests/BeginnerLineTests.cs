@@ -20,6 +20,7 @@ public partial class BeginnerLineTests
         cap dark 22n from tone.2 to tone.case
         jack out mono
         metal saddle
+        metal plate
 
         """;
 
@@ -58,6 +59,7 @@ public partial class BeginnerLineTests
                 "two colours without a slash",
                 "write: wire vol.2 to out.tip red/white"
             },
+            { "wire saddle [|plate|] black", "error", "expected 'to'", "write: wire saddle to plate black" },
             { "wire vol [|2|] to out tip red", "error", "joined to its part's by a dot", "wire vol.2 to out.tip red" },
             { "wire vol.2 to [|out.tip|]", "error", "expected 'to' or a colour", "" },
             { "[|vol.2|] to out.tip red", "error", "no statement starts with 'vol.2'", "wire vol.2 to out.tip red" },
@@ -71,9 +73,9 @@ public partial class BeginnerLineTests
                 "'red-white' is no colour",
                 "did you mean 'red/white'?"
             },
-            { "wire vol.2 to out.tip [|cream|]", "error", "'cream' is no colour", "black, brown, red" },
-            { "wire vol.2 to out.tip [|natural|]", "error", "'natural' is no colour", "black, brown, red" },
-            { "wire vol.2 to out.tip [|cloth|]", "error", "'cloth' is no colour", "a stripe follows a slash" },
+            { "wire vol.2 to out.tip [|cream|]", "error", "'cream' is no colour", "colour cream CR #efe3c2" },
+            { "wire vol.2 to out.tip [|natural|]", "error", "'natural' is no colour", "colour natural NA #efe3c2" },
+            { "wire vol.2 to out.tip [|cloth|]", "error", "'cloth' is no colour", "colour cloth CL #efe3c2" },
             { "wire vol.2 to out.tip [|rde|]", "error", "'rde' is no colour", "did you mean 'red'?" },
             // Names and lugs.
             { "wire [|volume|].2 to out.tip red", "error", "no part is named 'volume'", "did you mean 'vol'?" },
@@ -169,7 +171,7 @@ public partial class BeginnerLineTests
         Assert.Equal(spans.Single(), finding.Location.Span);
     }
 
-    /// <summary>Each line that is offered stands for the wrong one, each word for the marked one, and a definition above it.</summary>
+    /// <summary>Each line that is offered stands for the wrong one, each word for the marked one, and a colour or a definition above it.</summary>
     [Theory]
     [MemberData(nameof(Lines))]
     public void WhatTheHelpOffers_Pasted_ReadsWithoutAFinding(string line)
@@ -224,6 +226,11 @@ public partial class BeginnerLineTests
             yield return Right + match.Groups["line"].Value;
         }
 
+        foreach (Match match in OfferedColour().Matches(help))
+        {
+            yield return $"{match.Groups["line"].Value}\n{text}";
+        }
+
         foreach (Match match in QuotedWord().Matches(OfferedWord().IsMatch(help) ? help : ""))
         {
             yield return TextEdit.Apply(text, [new TextEdit(finding.Location, match.Groups["word"].Value)]);
@@ -237,6 +244,9 @@ public partial class BeginnerLineTests
 
     [GeneratedRegex("^(?:write|or): (?<line>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex OfferedLine();
+
+    [GeneratedRegex("^or name your own in a line: (?<line>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    private static partial Regex OfferedColour();
 
     [GeneratedRegex("^(?:did you mean|write) '[^']+'(?:, '[^']+'| or '[^']+')*\\??$")]
     private static partial Regex OfferedWord();

@@ -11,6 +11,9 @@ public static class CircuitLimits
     /// <summary>Stretches of wire: ten for each part.</summary>
     public const int MaxWires = 100_000;
 
+    /// <summary>Colours that a circuit names for itself. Chosen: nobody tells more of them apart.</summary>
+    public const int MaxColours = 100;
+
     /// <summary>Stretches of wire in one drawing: past that it can be made but not read.</summary>
     public const int MaxDrawnWires = 2_000;
 

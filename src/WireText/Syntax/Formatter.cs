@@ -104,6 +104,7 @@ public static class Formatter
             WireSyntax => "wire",
             ExpectSyntax => "expect",
             PositionsSyntax => "positions",
+            ColourSyntax => "colour",
             _ => "other",
         };
 
@@ -128,6 +129,8 @@ public static class Formatter
                 return [words[0], string.Join(' ', words[1..colon]) + ":", JoinClaims(words[(colon + 1)..])];
             case PositionsSyntax:
                 return [words[0], words[1], string.Join(' ', words.Skip(2))];
+            case ColourSyntax:
+                return words;
             default:
                 return words.Count == 1 ? words : [words[0], string.Join(' ', words.Skip(1))];
         }

@@ -6,7 +6,8 @@ namespace WireText.Text;
 /// </summary>
 /// <remarks>
 /// Words stand apart by blanks and tabs. A quote runs to the next quote, and what stands directly before or behind it belongs
-/// to the same word. A <c>#</c> starts a comment where a word could start; inside a word or in quotes it is a character.
+/// to the same word. A <c>#</c> starts a comment where a word could start; inside a word or in quotes it is a character, and so
+/// it is where the paint of a colour stands: <c>colour cream CR #efe3c2</c>.
 /// </remarks>
 /// <param name="Content">From the first word to the last, without the blanks around them and without the comment; of no length on a line without words.</param>
 /// <param name="CommentStart">The offset of <c>#</c>, or -1.</param>
@@ -14,7 +15,13 @@ namespace WireText.Text;
 /// <param name="Stray">The offset of the first character that has no business in a line, or -1.</param>
 public readonly record struct LineScan(TextSpan Content, int CommentStart, int OpenQuote, int Stray)
 {
+    /// <summary>The word that starts a line which names a colour.</summary>
+    internal const string ColourWord = "colour";
+
     private const char ByteOrderMark = '\uFEFF';
+
+    /// <summary>The word itself, a name and a code.</summary>
+    private const int WordsBeforePaint = 3;
 
     /// <summary>True when blanks stand before the first word.</summary>
     public bool IsIndented { get; private init; }
@@ -38,9 +45,11 @@ public readonly record struct LineScan(TextSpan Content, int CommentStart, int O
         var (openQuote, stray) = (-1, -1);
         var start = SkipBlanks(text, line.Start, line.End);
         var (at, end) = (start, start);
-        while (at < line.End && text[at] != '#')
+        var words = 0;
+        while (at < line.End && (text[at] != '#' || (words == WordsBeforePaint && IsColour(text, line, start))))
         {
             var word = WordAt(text, at, line.End, hasMarks: false);
+            words++;
             (end, openQuote) = (word.End, word.OpenQuote);
             stray = stray < 0 ? word.Stray : stray;
             at = SkipBlanks(text, end, line.End);
@@ -113,6 +122,10 @@ public readonly record struct LineScan(TextSpan Content, int CommentStart, int O
 
         return new Word(end, quote, stray);
     }
+
+    /// <summary>True on a line that names a colour.</summary>
+    private static bool IsColour(string text, TextSpan line, int start) =>
+        Naming.Alike(text[start..WordEnd(text, start, line.End, hasMarks: false)], ColourWord);
 
     private static bool IsBlank(char character) => character is ' ' or '\t';
 

@@ -46,6 +46,9 @@ public class EditorGrammarTests
     [InlineData("pot vol 250k audio", "250k", "constant.numeric.wiring")]
     [InlineData("pickup neck single-coil \"a # b\"", "\"a # b\"", "string.quoted.double.wiring")]
     [InlineData("wire neck.hot to sel.A1 white", "neck.hot", "variable.other.lug.wiring")]
+    [InlineData("colour cream CR #efe3c2", "#efe3c2", "constant.other.paint.wiring")]
+    [InlineData("colour cream CR #efe3c2", "cream", "entity.name.colour.wiring")]
+    [InlineData("colour cream CR #efe3c2 #cloth", "#cloth", "comment.line.number-sign.wiring")]
     public void Tokenize_AWord_HasItsScope(string line, string word, string scope) =>
         Assert.Contains(scope, Tokens(line).Single(t => t.Text == word).Scopes);
 

@@ -52,7 +52,8 @@ public sealed class EarthColour : ICheck
 
     /// <summary>Which of the two is the stripe makes no difference: the pair is kept.</summary>
     private static bool IsEarth(InsulationColour? colour) =>
-        colour is { Base: ColourCode.GN, Stripe: ColourCode.YE } or { Base: ColourCode.YE, Stripe: ColourCode.GN };
+        colour is { Base: StandardColour first, Stripe: StandardColour second }
+        && (first.Colour, second.Colour) is (ColourCode.GN, ColourCode.YE) or (ColourCode.YE, ColourCode.GN);
 
     private Finding Report(CheckContext context, Wire wire)
     {

@@ -32,7 +32,7 @@ public static class Binder
         BindParts(statements, draft, gatherer.BrokenModels);
         BindControls(statements, draft);
         var resolver = new LugResolver(draft);
-        BindWires(statements, new WireBinder(draft, resolver));
+        BindWires(statements, new WireBinder(draft, resolver, gatherer.Colours));
         var circuit = Finish(statements, draft, resolver);
         return new BoundCircuit(circuit, catalogue, sink.ToImmutable());
     }

@@ -6,7 +6,7 @@ using WireText.Text;
 
 namespace WireText.Circuits.Binding;
 
-/// <summary>Gathers the models that a file defines and includes, behind the standard ones.</summary>
+/// <summary>Gathers the models and the colours that a file defines and includes, behind the standard ones.</summary>
 internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink sink)
 {
     /// <summary>How deep files may include files.</summary>
@@ -18,6 +18,9 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
 
     /// <summary>Kinds whose model could not be read, so that parts of it are not reported again.</summary>
     public HashSet<string> BrokenModels { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The colours that were gathered.</summary>
+    public ColourBinder Colours { get; } = new(sink);
 
     public PartCatalogue Gather(ImmutableArray<StatementSyntax> statements)
     {
@@ -37,6 +40,9 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
                     break;
                 case DefineSyntax define:
                     Define(define);
+                    break;
+                case ColourSyntax colour:
+                    Colours.Bind(colour);
                     break;
                 default:
                     if (depth > 0)
@@ -123,7 +129,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         sink.Add(
             InclusionFindings.OnlyDefinitions.At(
                 statement.Location,
-                "an included file has definitions alone",
+                "an included file has definitions and colours alone",
                 "move this line to the circuit that includes it"
             )
         );

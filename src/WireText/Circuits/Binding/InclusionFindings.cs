@@ -28,6 +28,29 @@ internal static class InclusionFindings
             Mend: "Give it a name of its own."
         );
 
+    public static FindingDescription ColourTaken { get; } =
+        new(
+            Id: "colour-taken",
+            Title: "a name or a code of a colour means another colour",
+            Severity: Severity.Error,
+            Group: FindingGroup.Text,
+            Why: """
+            A colour's name and its code mean one colour each. With two of them nobody at the bench could tell from a tag which
+            wire is meant.
+            """,
+            Bad: """
+            jack out mono
+            colour cream [|WH|] #efe3c2
+            wire out.tip to out.sleeve cream
+            """,
+            Good: """
+            jack out mono
+            colour cream CR #efe3c2
+            wire out.tip to out.sleeve cream
+            """,
+            Mend: "Give it a name and a code of its own."
+        );
+
     public static FindingDescription CannotInclude { get; } =
         new(
             Id: "cannot-include",
@@ -68,7 +91,7 @@ internal static class InclusionFindings
             Severity: Severity.Error,
             Group: FindingGroup.Text,
             Why: """
-            An include takes the parts that a file defines. A part or a wire in it would be in no circuit.
+            An include takes the parts and the colours that a file defines. A part or a wire in it would be in no circuit.
             """,
             Bad: "",
             Good: "",

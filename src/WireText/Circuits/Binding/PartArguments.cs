@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax.Nodes;
+using WireText.Syntax.Parsing;
 using WireText.Text;
 
 namespace WireText.Circuits.Binding;
@@ -108,7 +109,10 @@ internal sealed class PartArguments
     private static void ReportUnknownKind(PartSyntax part, CircuitDraft draft)
     {
         var near = DidYouMean.Nearest(part.Kind.Text, draft.Catalogue.Kinds);
-        var offered = near ?? DidYouMean.CutShort(part.Kind.Text, draft.Catalogue.Kinds);
+        var offered =
+            near
+            ?? DidYouMean.CutShort(part.Kind.Text, draft.Catalogue.Kinds)
+            ?? DidYouMean.Nearest(part.Kind.Text, Keywords.Statements);
         draft.Sink.Add(
             PartFindings
                 .UnknownKind.At(

@@ -62,6 +62,7 @@ public static class ReadingFindings
     [
         DefinitionFindings.BadDefinition,
         InclusionFindings.ModelTaken,
+        InclusionFindings.ColourTaken,
         InclusionFindings.CannotInclude,
         InclusionFindings.IncludeTooDeep,
         InclusionFindings.OnlyDefinitions,

@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Circuits.Binding;
 
 /// <summary>Makes wires, cables and joins from the lines that connect lugs.</summary>
-internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
+internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver, ColourBinder colours)
 {
     private readonly Dictionary<string, int> wireIds = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<int, SourceLocation> endedLeads = [];
@@ -20,7 +20,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
             return;
         }
 
-        var colour = ReadColour(syntax.Colour);
+        var colour = colours.Read(syntax.Colour);
         var keys = ReadKeys(syntax.Pairs);
         var lugs = syntax.Lugs.Select(resolver.Resolve).ToList();
         if (syntax.IsBroken)
@@ -94,7 +94,7 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         foreach (var core in syntax.Cores)
         {
             var (from, to) = (resolver.Resolve(core.From), resolver.Resolve(core.To));
-            var colour = ReadColour(core.Colour);
+            var colour = colours.Read(core.Colour);
             if (from is not null && to is not null)
             {
                 CheckLead(from, core.From, isInside: false);
@@ -301,8 +301,8 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         var last = syntax.Lugs[^1];
         if (
             draft.FindLug(last.FullName) is not null
-            || InsulationColour.Read(last.FullName) is null
-            || InsulationColour.Read(syntax.Colour.Text) is not null
+            || !colours.Palette.Has(last.FullName)
+            || colours.Palette.Has(syntax.Colour.Text)
             || draft.FindLug(syntax.Colour.Text) is null
         )
         {
@@ -318,40 +318,6 @@ internal sealed class WireBinder(CircuitDraft draft, LugResolver resolver)
         TextEdit[] exchange = [new(last.Location, syntax.Colour.Text), new(syntax.Colour.Location, last.FullName)];
         draft.Sink.Add(finding with { Edits = [.. exchange] });
         return true;
-    }
-
-    private InsulationColour? ReadColour(WordSyntax word)
-    {
-        if (word.Text.Length == 0)
-        {
-            return null;
-        }
-
-        if (InsulationColour.Read(word.Text) is { } colour)
-        {
-            return colour;
-        }
-
-        var near = DidYouMean.Nearest(word.Text, InsulationColour.Words) ?? StripeIn(word.Text);
-        draft.Sink.Add(
-            WireFindings
-                .UnknownColour.At(
-                    word.Location,
-                    $"'{word.Text}' is no colour",
-                    near is null
-                        ? $"the colours are {string.Join(", ", InsulationColour.Names)}; a stripe follows a slash: white/black"
-                        : $"did you mean '{near}'?"
-                )
-                .MendedBy(TextEdit.Meant(word.Location, near, InsulationColour.Words))
-        );
-        return null;
-    }
-
-    /// <summary>Two colours joined by another sign, as they are joined by a slash; null when they are none.</summary>
-    private static string? StripeIn(string word)
-    {
-        var striped = word.Replace('-', '/').Replace('+', '/').Replace('_', '/');
-        return InsulationColour.Read(striped) is null ? null : striped;
     }
 
     private (double? Length, double? Gauge) ReadKeys(ImmutableArray<PairSyntax> pairs)

@@ -12,7 +12,8 @@ internal static class WireFindings
             Severity: Severity.Error,
             Group: FindingGroup.Text,
             Why: """
-            A wire's colour is its IEC 60757 code, the English name, two with a slash for a stripe, or bare.
+            A wire's colour is its IEC 60757 code, the English name, two with a slash for a stripe, or bare. A colour that
+            the standard does not know is named in a line of the file: colour cream CR #efe3c2.
             """,
             Bad: """
             jack out mono
@@ -22,7 +23,7 @@ internal static class WireFindings
             jack out mono
             wire out.tip to out.sleeve red
             """,
-            Mend: "Write a colour."
+            Mend: "Write a colour, or name your own."
         );
 
     public static FindingDescription LeadInARun { get; } =

@@ -161,6 +161,16 @@ public sealed record Theme
             _ => Colour.Hex(0x643A22),
         };
 
+    /// <summary>How a wire of that colour is painted.</summary>
+    public static Colour Insulation(PlainColour colour) =>
+        colour is OwnColour own ? Colour.Hex(own.Paint) : Insulation(((StandardColour)colour).Colour);
+
+    /// <summary>The edge of a wire of that colour.</summary>
+    public Colour CasingOf(PlainColour colour) =>
+        colour is OwnColour own
+            ? OwnCasing.Of(Colour.Hex(own.Paint), Paper)
+            : CasingOf(((StandardColour)colour).Colour);
+
     /// <summary>A lead whose colour the text does not say.</summary>
     public Colour UnstatedCore => Tin;
 

@@ -88,8 +88,9 @@ internal sealed class Legend
             .Select(wire => wire.Colour)
             .OfType<InsulationColour>()
             .Distinct()
-            .OrderBy(colour => colour.Base)
-            .ThenBy(colour => colour.Stripe is null ? -1 : (int)colour.Stripe);
+            .OrderBy(colour => PlaceOf(colour.Base))
+            .ThenBy(colour => colour.Stripe is { } stripe ? PlaceOf(stripe) : -1)
+            .ThenBy(colour => colour.Tag, StringComparer.Ordinal);
         foreach (var colour in colours)
         {
             var words = colour.IsBare ? colour.Name : $"{colour.Tag} {colour.Name}";
@@ -151,6 +152,10 @@ internal sealed class Legend
             yield return (CoilSample, "start · finish of a coil");
         }
     }
+
+    /// <summary>The standard's order; a file's own colours come last.</summary>
+    private static int PlaceOf(PlainColour colour) =>
+        colour is StandardColour standard ? (int)standard.Colour : int.MaxValue;
 
     private static IEnumerable<PictureItem> Sample(WireStyle style, Point from, Point to)
     {

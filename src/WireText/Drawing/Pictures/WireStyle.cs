@@ -30,8 +30,8 @@ internal sealed record WireStyle(Colour Core, Colour Casing, Colour? Stripe, dou
         {
             null => new WireStyle(theme.UnstatedCore, theme.UnstatedCasing, null, Tokens.WireCore),
             { IsBare: true } => new WireStyle(
-                Theme.Insulation(ColourCode.Bare),
-                theme.CasingOf(ColourCode.Bare),
+                Theme.Insulation(colour.Base),
+                theme.CasingOf(colour.Base),
                 null,
                 Tokens.BareCore
             ),

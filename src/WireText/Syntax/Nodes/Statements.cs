@@ -20,6 +20,11 @@ public sealed record BaseSyntax(TextSyntax Path, SourceLocation Location) : Stat
 
 public sealed record FinishSyntax(WordSyntax Finish, SourceLocation Location) : StatementSyntax(Location);
 
+/// <param name="Code">Null on a broken line.</param>
+/// <param name="Paint">With its <c>#</c>; null on a broken line.</param>
+public sealed record ColourSyntax(WordSyntax Name, WordSyntax? Code, WordSyntax? Paint, SourceLocation Location)
+    : StatementSyntax(Location);
+
 public sealed record LoadSyntax(ImmutableArray<PairSyntax> Pairs, SourceLocation Location) : StatementSyntax(Location);
 
 public sealed record RestSyntax(ImmutableArray<PairSyntax> Pairs, SourceLocation Location) : StatementSyntax(Location);

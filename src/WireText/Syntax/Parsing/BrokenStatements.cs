@@ -8,7 +8,7 @@ internal static class BrokenStatements
 {
     private static readonly Parser<WordSyntax> Name = WordParsers.Identifier("a name");
 
-    /// <summary>A part, a splice or a definition with its name; null where the line names none.</summary>
+    /// <summary>A part, a splice, a colour or a definition with its name; null where the line names none.</summary>
     public static StatementSyntax? WhatIsKnown(LineReading reading)
     {
         var keyword = reading.FirstWord;
@@ -16,6 +16,7 @@ internal static class BrokenStatements
         StatementSyntax? node =
             keyword.Is(Keywords.Define) ? Define(behind)
             : Name(behind) is not { WasSuccessful: true } name ? null
+            : keyword.Is(Keywords.Colour) ? new ColourSyntax(name.Value, null, null, reading.Content)
             : keyword.Is(Keywords.Splice) ? new SpliceSyntax(name.Value, [], null, null, reading.Content)
             : StatementParsers.For(keyword.Text) is null
                 ? new PartSyntax(keyword, name.Value, [], null, reading.Content)

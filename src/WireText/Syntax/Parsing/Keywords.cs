@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Text;
 
 namespace WireText.Syntax.Parsing;
 
@@ -6,6 +7,7 @@ namespace WireText.Syntax.Parsing;
 public static class Keywords
 {
     internal const string Arrange = "arrange";
+    internal const string Colour = LineScan.ColourWord;
     internal const string Define = "define";
     internal const string Expect = "expect";
     internal const string Splice = "splice";
@@ -25,6 +27,7 @@ public static class Keywords
         "circuit",
         "note",
         "finish",
+        Colour,
         "load",
         "allow",
         Define,

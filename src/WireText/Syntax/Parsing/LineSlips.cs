@@ -31,6 +31,7 @@ internal static class LineSlips
             ? finding
             : Rewritten(finding, reading, reads)
                 ?? AsWire(finding, reading, reads)
+                ?? BetweenNames(finding, line, reads)
                 ?? Joined(finding, line, reads)
                 ?? WithoutLug(finding, line)
                 ?? finding;
@@ -88,6 +89,15 @@ internal static class LineSlips
                 Help = $"write: {wire}",
             };
     }
+
+    /// <summary>A wire between two names without a dot: two parts of one lug each, or a part with the name of its lug.</summary>
+    private static Finding? BetweenNames(Finding finding, string line, Func<string, bool> reads) =>
+        SlipRewriting.PutToBetweenNames(line) is { } rewritten && reads(rewritten)
+            ? finding with
+            {
+                Help = $"write: {rewritten}",
+            }
+            : null;
 
     /// <summary>A claim whose coils are joined by a sign or by <c>and</c>, which may mean either of two things.</summary>
     private static Finding? Joined(Finding finding, string line, Func<string, bool> reads) =>

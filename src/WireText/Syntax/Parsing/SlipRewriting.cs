@@ -51,6 +51,11 @@ internal static class SlipRewriting
             return null;
         }
 
+        if (!words.Exists(word => IsTo(line, word)))
+        {
+            return null;
+        }
+
         // From the end, so that earlier places stay where they are.
         var end = colour;
         for (var i = colour - 1; i >= 0; i--)
@@ -101,9 +106,11 @@ internal static class SlipRewriting
     }
 
     /// <summary>Puts <c>to</c> between lugs that follow one another.</summary>
+    /// <remarks>Where no word is a colour that every file knows, the last may be one of the file's own.</remarks>
     public static string? PutToBetweenLugs(string line)
     {
         var (words, colour) = WireWords(line);
+        colour = colour < 0 ? words.FindLastIndex(word => HasNoMark(line, word) && !HasDot(line, word)) : colour;
         for (var i = colour - 1; i > 1; i--)
         {
             var (before, after) = (words[i - 1], words[i]);
@@ -114,6 +121,16 @@ internal static class SlipRewriting
         }
 
         return line;
+    }
+
+    /// <summary>Puts <c>to</c> between two names without a dot, which are all that stands before the colour.</summary>
+    /// <returns>Null where the line has another form: what three names mean nobody can say.</returns>
+    public static string? PutToBetweenNames(string line)
+    {
+        var (words, colour) = WireWords(line);
+        return colour == 3 && !words[1..3].Exists(word => IsTo(line, word) || HasDot(line, word))
+            ? line.Insert(words[2].Start, "to ")
+            : null;
     }
 
     /// <summary>Puts the colon behind the state of a claim that has none.</summary>
@@ -173,8 +190,7 @@ internal static class SlipRewriting
         && line.Length > keyword.Length
         && line[keyword.Length] is ' ' or '\t';
 
-    private static bool IsColour(string line, TextSpan word) =>
-        InsulationColour.Read(line[word.Start..word.End]) is not null;
+    private static bool IsColour(string line, TextSpan word) => ColourPalette.Standard.Has(line[word.Start..word.End]);
 
     private static bool IsTo(string line, TextSpan word) => Naming.Alike(line[word.Start..word.End], "to");
 

@@ -49,6 +49,12 @@ internal static class StatementParsers
             from word in WordParsers.Plain("the finish, such as nitrocellulose")
             from line in WordParsers.WholeLine
             select new FinishSyntax(word, line),
+        [Keywords.Colour] =
+            from name in WordParsers.Identifier("a name for the colour")
+            from code in WordParsers.ColourCode("a code of two to four letters, such as CR")
+            from paint in WordParsers.Paint("its paint, such as #efe3c2")
+            from line in WordParsers.WholeLine
+            select new ColourSyntax(name, code, paint, line),
         ["load"] =
             from pairs in WordParsers.Pair("a key with a value, such as cable=470p").AtLeastOnce()
             from line in WordParsers.WholeLine

@@ -45,6 +45,18 @@ internal static class WordParsers
     public static Parser<WordSyntax> Terminal(string what) =>
         Where(what, text => WhyNoTerminal(text) is null, WhyNoTerminal);
 
+    /// <summary>The code of a colour, as it stands on a wire's tag.</summary>
+    public static Parser<WordSyntax> ColourCode(string what) =>
+        Where(what, text => text.Length is >= 2 and <= 4 && text.All(char.IsAsciiLetter));
+
+    /// <summary>How a colour is drawn: red, green and blue, two hexadecimal digits each.</summary>
+    public static Parser<WordSyntax> Paint(string what) =>
+        Where(
+            what,
+            IsPaint,
+            text => text[0] == '#' ? "a paint is # and six digits of 0–9 and a–f: red, green, blue" : null
+        );
+
     /// <summary>A plain word: a model, a value, a colour, a position.</summary>
     public static Parser<WordSyntax> Plain(string what) => Where(what, IsPlain);
 
@@ -129,6 +141,9 @@ internal static class WordParsers
 
     private static bool IsText(string text) =>
         text.Length >= 2 && text[0] == '"' && text.IndexOf('"', 1) == text.Length - 1;
+
+    private static bool IsPaint(string text) =>
+        text.Length == 7 && text[0] == '#' && text[1..].All(char.IsAsciiHexDigit);
 
     private static bool IsPair(string text)
     {
