@@ -42,22 +42,27 @@ public sealed record LevelClaim(double Decibels, double Tolerance, SourceLocatio
 /// <summary>Exactly these coils are heard, joined like this.</summary>
 public sealed record CoilsClaim(ClaimedCoils Coils, SourceLocation DeclaredAt) : Claim(DeclaredAt);
 
+/// <param name="Through">The parts that all of it is heard through, as indices into <see cref="Circuit.Parts"/>.</param>
 /// <param name="IsReversed">True when the string signal of all of it is turned round.</param>
-public abstract record ClaimedCoils(bool IsReversed)
+public abstract record ClaimedCoils(ImmutableArray<int> Through, bool IsReversed)
 {
     /// <summary>Every coil that is named, as indices into <see cref="Circuit.Elements"/>.</summary>
     public abstract IEnumerable<int> All();
 }
 
 /// <param name="Coils">Indices into <see cref="Circuit.Elements"/>: one coil, or all of a pickup, which means them in series.</param>
-/// <param name="Through">The index of the part that it is heard through, or null.</param>
-public sealed record ClaimedPickup(ImmutableArray<int> Coils, int? Through, bool IsReversed) : ClaimedCoils(IsReversed)
+public sealed record ClaimedPickup(ImmutableArray<int> Coils, ImmutableArray<int> Through, bool IsReversed)
+    : ClaimedCoils(Through, IsReversed)
 {
     public override IEnumerable<int> All() => Coils;
 }
 
-public sealed record ClaimedJoin(bool IsSeries, ImmutableArray<ClaimedCoils> Parts, bool IsReversed)
-    : ClaimedCoils(IsReversed)
+public sealed record ClaimedJoin(
+    bool IsSeries,
+    ImmutableArray<ClaimedCoils> Parts,
+    ImmutableArray<int> Through,
+    bool IsReversed
+) : ClaimedCoils(Through, IsReversed)
 {
     public override IEnumerable<int> All() => Parts.SelectMany(part => part.All());
 }

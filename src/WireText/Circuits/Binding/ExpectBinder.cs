@@ -212,19 +212,22 @@ internal sealed class ExpectBinder(CircuitDraft draft)
             var parts = joined.Coils.Select(Read).OfType<ClaimedCoils>().ToImmutableArray();
             return parts.Length < joined.Coils.Length
                 ? null
-                : new ClaimedJoin(joined.Join == CoilJoin.Series, parts, IsReversed: false);
+                : new ClaimedJoin(joined.Join == CoilJoin.Series, parts, Through: [], IsReversed: false);
         }
 
         var coil = (CoilSyntax)syntax;
-        if (coil.Group is { } group)
-        {
-            return Read(group) is { } inner ? inner with { IsReversed = inner.IsReversed != coil.IsReversed } : null;
-        }
-
-        var through = coil.Through is { } word ? FindPart(word) : null;
-        return (coil.Through is null || through is not null) && CoilsOf(coil.Coil!) is { } coils
-            ? new ClaimedPickup(coils, through?.Index, coil.IsReversed)
+        var claimed =
+            coil.Group is { } group ? Read(group)
+            : CoilsOf(coil.Coil!) is { } coils ? new ClaimedPickup(coils, Through: [], IsReversed: false)
             : null;
+        var through = coil.Through is { } word ? FindPart(word) : null;
+        return claimed is null || (coil.Through is not null && through is null)
+            ? null
+            : claimed with
+            {
+                Through = through is null ? claimed.Through : claimed.Through.Add(through.Index),
+                IsReversed = claimed.IsReversed != coil.IsReversed,
+            };
     }
 
     /// <summary>All coils of a pickup, or the one that is named.</summary>

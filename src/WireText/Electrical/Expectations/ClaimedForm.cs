@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Forms;
 
@@ -7,14 +8,22 @@ namespace WireText.Electrical.Expectations;
 internal static class ClaimedForm
 {
     /// <summary>Whether the form that is there is the one claimed.</summary>
+    /// <param name="joined">What the state makes of parts at the end of their travel.</param>
     /// <param name="mayNameTraces">True when coils of which only a trace is there may be named as well.</param>
-    public static bool Matches(Circuit circuit, ClaimedCoils claimed, HeardForm found, bool mayNameTraces)
+    public static bool Matches(
+        Circuit circuit,
+        ClaimedCoils claimed,
+        HeardForm found,
+        JoinedParts joined,
+        bool mayNameTraces
+    )
     {
-        if (Of(circuit, claimed) is not { } form)
+        if (Of(circuit, claimed) is not { } said)
         {
             return false;
         }
 
+        var form = WithoutJoined(said, joined);
         if (FormEquality.Matches(found, form))
         {
             return true;
@@ -40,12 +49,9 @@ internal static class ClaimedForm
     {
         var form = claimed switch
         {
-            ClaimedPickup pickup => Through(
-                FormNode.InSeries([
-                    .. pickup.Coils.Select(coil => (FormNode)new CoilForm((Coil)circuit.Elements[coil], 1)),
-                ]),
-                pickup.Through
-            ),
+            ClaimedPickup pickup => FormNode.InSeries([
+                .. pickup.Coils.Select(coil => (FormNode)new CoilForm((Coil)circuit.Elements[coil], 1)),
+            ]),
             ClaimedJoin { IsSeries: true } join => FormNode.InSeries([
                 .. join.Parts.Select(part => Of(circuit, part)).OfType<FormNode>(),
             ]),
@@ -54,14 +60,28 @@ internal static class ClaimedForm
             ]),
             _ => null,
         };
-        return claimed.IsReversed ? form?.Reversed() : form;
+        return form is null ? null : Through(claimed.IsReversed ? form.Reversed() : form, claimed.Through);
     }
 
-    private static FormNode? Through(FormNode? form, int? part) =>
-        form is null || part is not { } index
-            ? form
-            : form with
-            {
-                Through = form.Through.Add(new PlainPart([index], "", IsNamed: true)),
-            };
+    /// <summary>The form with each of its coils heard through parts.</summary>
+    private static FormNode Through(FormNode form, ImmutableArray<int> parts) =>
+        FormNodes.Rebuild(
+            form,
+            coil =>
+                coil with
+                {
+                    Through = coil.Through.AddRange(parts.Select(part => new PlainPart([part], "", IsNamed: true))),
+                }
+        )!;
+
+    /// <summary>The form without the parts that are a join where the dials stand: what is there does not show them.</summary>
+    private static FormNode WithoutJoined(FormNode form, JoinedParts joined) =>
+        FormNodes.Rebuild(
+            form,
+            coil =>
+                coil with
+                {
+                    Through = coil.Through.RemoveAll(one => joined.IsHeardThrough(coil.Coil, one.Parts[0])),
+                }
+        )!;
 }

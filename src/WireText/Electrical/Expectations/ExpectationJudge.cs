@@ -118,7 +118,13 @@ public sealed class ExpectationJudge(Analyst analyst)
             LevelClaim level => LevelAt(state, there) is { } decibels
                 && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
             CoilsClaim coils => there.Outcome == Outcome.Sound
-                && ClaimedForm.Matches(network.Circuit, coils.Coils, there.Form, mayNameTraces),
+                && ClaimedForm.Matches(
+                    network.Circuit,
+                    coils.Coils,
+                    there.Form,
+                    new JoinedParts(network, state),
+                    mayNameTraces
+                ),
             _ => false,
         };
     }

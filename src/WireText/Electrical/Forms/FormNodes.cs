@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits;
 
 namespace WireText.Electrical.Forms;
 
@@ -28,16 +29,18 @@ internal static class FormNodes
             };
     }
 
-    /// <summary>The tree with nothing but coils, joins and what is in series.</summary>
-    public static FormNode Bare(FormNode node)
+    /// <summary>Each coil of a tree with all that lies in series with it or with a group that holds it.</summary>
+    public static IEnumerable<(Coil Coil, ImmutableArray<PlainPart> Through)> ThroughOf(FormNode node)
     {
-        var bare = node switch
+        ImmutableArray<FormNode> parts = node switch
         {
-            SeriesForm series => FormNode.InSeries([.. series.Parts.Select(Bare)])!,
-            ParallelForm parallel => FormNode.InParallel([.. parallel.Parts.Select(Bare)])!,
-            _ => node with { Through = [], ShuntedBy = [], Decibels = null },
+            SeriesForm series => series.Parts,
+            ParallelForm parallel => parallel.Parts,
+            _ => [],
         };
-        return bare with { Through = bare.Through.AddRange(node.Through) };
+        return node is CoilForm coil
+            ? [(coil.Coil, node.Through)]
+            : parts.SelectMany(ThroughOf).Select(inner => (inner.Coil, inner.Through.AddRange(node.Through)));
     }
 
     /// <summary>The tree with nothing but coils and joins.</summary>

@@ -60,13 +60,16 @@ public sealed class Network
     public int[] InContact(State state) => JoinContacts(state).ToNodes();
 
     /// <summary>As <see cref="InContact"/>, with the track sections joined that the dials make zero.</summary>
-    public int[] AtTheDials(State state)
+    public int[] AtTheDials(State state) => AtTheDials(state, []);
+
+    /// <param name="parted">Track sections that are taken out in thought and join nothing.</param>
+    internal int[] AtTheDials(State state, ImmutableArray<int> parted)
     {
         var joins = JoinContacts(state);
         var dials = DialsOf(state);
         foreach (var branch in Branches)
         {
-            if (dials.StateOf(branch) == SectionState.Joined)
+            if (dials.StateOf(branch) == SectionState.Joined && !parted.Contains(branch.Index))
             {
                 joins.Join(branch.From, branch.To);
             }

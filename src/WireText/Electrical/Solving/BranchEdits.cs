@@ -8,7 +8,18 @@ public sealed record BranchEdits(ImmutableArray<int> Opened, ImmutableArray<int>
 {
     public static readonly BranchEdits None = new([], []);
 
+    /// <summary>Track sections that join nothing, where the dial makes one node of their ends.</summary>
+    public ImmutableArray<int> Parted { get; private init; } = [];
+
+    /// <summary>With branches opened; a track section that the dial makes a join stays one.</summary>
     public BranchEdits Open(params IEnumerable<int> branches) => this with { Opened = Opened.AddRange(branches) };
+
+    /// <summary>With branches taken out, joins and all: as without the part.</summary>
+    public BranchEdits TakeOut(IReadOnlyCollection<int> branches) =>
+        Open(branches) with
+        {
+            Parted = Parted.AddRange(branches),
+        };
 
     public BranchEdits Join(params IEnumerable<int> branches) => this with { Joined = Joined.AddRange(branches) };
 

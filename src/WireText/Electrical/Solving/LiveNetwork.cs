@@ -93,7 +93,7 @@ public sealed class LiveNetwork
     public static LiveNetwork Of(Network network, State state, BranchEdits? edits = null)
     {
         edits ??= BranchEdits.None;
-        var nodeOf = edits.Apply(network, network.AtTheDials(state));
+        var nodeOf = edits.Apply(network, network.AtTheDials(state, edits.Parted));
         var powered = Supply.PoweredAmplifiers(network, state);
         var present = network
             .Branches.Where(branch =>

@@ -27,7 +27,7 @@ public abstract record CoilsSyntax(SourceLocation Location) : SyntaxNode(Locatio
 
 /// <summary>One pickup or coil, or a group in brackets.</summary>
 /// <param name="Coil">The name; null when <paramref name="Group"/> is given.</param>
-/// <param name="Through">The part it is heard through, or null.</param>
+/// <param name="Through">The part that it, or all of the group, is heard through; or null.</param>
 public sealed record CoilSyntax(
     bool IsReversed,
     LugSyntax? Coil,

@@ -1,5 +1,6 @@
 using Sprache;
 using WireText.Syntax.Nodes;
+using WireText.Text;
 
 namespace WireText.Syntax.Parsing;
 
@@ -15,18 +16,13 @@ internal static class ClaimParsers
         from open in WordParsers.Literal("(")
         from coils in Coils
         from close in WordParsers.Literal(")", "after the group")
-        select new CoilSyntax(false, null, null, coils, open.Location.To(close.Location));
+        from through in Through.Optional()
+        select new CoilSyntax(false, null, through.GetOrDefault(), coils, Whole(open, close, through));
 
     private static readonly Parser<CoilsSyntax> Named =
         from coil in CoilName
         from through in Through.Optional()
-        select new CoilSyntax(
-            false,
-            coil,
-            through.GetOrDefault(),
-            null,
-            coil.Location.To(through.IsDefined ? through.Get().Location : coil.Location)
-        );
+        select new CoilSyntax(false, coil, through.GetOrDefault(), null, Whole(coil, coil, through));
 
     private static readonly Parser<CoilsSyntax> Coil =
         from reversed in WordParsers.Literal("reversed").Optional()
@@ -94,6 +90,10 @@ internal static class ClaimParsers
                 tolerance.GetOrDefault(),
                 word.Location.To(tolerance.IsDefined ? tolerance.Get().Location : value.Location)
             );
+
+    /// <summary>From the first to the last, or to the part that all of it is heard through.</summary>
+    private static SourceLocation Whole(SyntaxNode first, SyntaxNode last, IOption<WordSyntax> through) =>
+        first.Location.To(through.IsDefined ? through.Get().Location : last.Location);
 
     private static Parser<CoilsSyntax> After(string keyword) =>
         from word in WordParsers.Literal(keyword)

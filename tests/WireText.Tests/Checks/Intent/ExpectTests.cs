@@ -30,6 +30,9 @@ public class ExpectTests
     [InlineData(31, "rest: neck, hum-cancelling, reads 12.2k")]
     [InlineData(31, "rest: neck series dummy")]
     [InlineData(32, "mix=0: bridge, reads 6.81k")]
+    [InlineData(32, "mix=10: neck through mix parallel bridge")] // at the end of its travel too
+    [InlineData(32, "mix=10: (neck parallel bridge) through vol")]
+    [InlineData(25, "rest: (neck through lo) through vol")]
     [InlineData(32, "mix=0: bridge parallel neck")] // a trace may be named or not
     public void Claim_ThatTheWorkedVerdictBears_Holds(int number, string line)
     {
@@ -54,6 +57,11 @@ public class ExpectTests
         "'neck parallel reversed bridge' is expected at rest, but there is: neck parallel bridge"
     )]
     [InlineData(11, "rest: neck", "'neck' is expected at rest, but there is: neck parallel bridge")]
+    [InlineData(
+        32,
+        "mix=10: neck parallel bridge through mix",
+        "'neck parallel bridge through mix' is expected at mix=10, but there is: neck parallel bridge"
+    )]
     [InlineData(11, "rest: reads 3.6k", "'reads 3.6k' is expected at rest, but there is: 3.34 kΩ")]
     [InlineData(
         12,
@@ -76,7 +84,11 @@ public class ExpectTests
         "'hb parallel hx' is expected at rest, but there is: (n-coil of hb parallel n-coil of hx) series (s-coil of hb parallel s-coil of hx)"
     )]
     [InlineData(25, "rest: reads 6k", "'reads 6k' is expected at rest, but there is: 250 kΩ")]
-    [InlineData(1, "rest: neck through vol, battery on", "'neck through vol' is expected at rest, but there is: neck")]
+    [InlineData(
+        1,
+        "rest: neck through mute, battery on",
+        "'neck through mute' is expected at rest, but there is: neck"
+    )]
     [InlineData(1, "rest: battery on", "'battery on' is expected at rest, but there is: no battery")]
     public void Claim_ThatTheWorkedVerdictDenies_IsRefutedWithWhatIsThere(int number, string line, string message)
     {

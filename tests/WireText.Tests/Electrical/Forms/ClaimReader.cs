@@ -23,7 +23,10 @@ internal static class ClaimReader
         var node = claim.Group is { } group ? Read(circuit, group) : Named(circuit, claim.Coil!.FullName);
         if (claim.Through is { } through)
         {
-            node = node with { Through = [new PlainPart([circuit.FindPart(through.Text)!.Index], "", true)] };
+            node = node with
+            {
+                Through = node.Through.Add(new PlainPart([circuit.FindPart(through.Text)!.Index], "", true)),
+            };
         }
 
         return claim.IsReversed ? node.Reversed() : node;

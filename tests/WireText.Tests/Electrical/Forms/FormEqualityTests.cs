@@ -43,6 +43,30 @@ public class FormEqualityTests
         Assert.Equal(holds, FormEquality.Matches(bench.Form(), ClaimOf(bench.Circuit, claim)));
     }
 
+    /// <summary>Parallel coils behind a dial lie beside a third pickup: one parallel group, in whatever way it is said.</summary>
+    [Theory]
+    [InlineData("neck.n parallel neck.s parallel bridge", true)]
+    [InlineData("(neck.n parallel neck.s) parallel bridge", true)]
+    [InlineData("neck.n through mix parallel neck.s through mix parallel bridge", true)]
+    [InlineData("(neck.n parallel neck.s) through mix parallel bridge", true)]
+    [InlineData("neck.n through mix parallel neck.s parallel bridge through mix", false)]
+    [InlineData("neck parallel bridge", false)]
+    [InlineData("neck.n parallel reversed neck.s parallel bridge", false)]
+    public void Claim_AboutAParallelGroupBehindADial_HoldsOrNot(string claim, bool holds)
+    {
+        var bench = Bench
+            .Of(
+                """
+                pickup neck humbucker-4; pickup bridge single-coil; pot mix 100k linear; jack out
+                neck.n-start ~ neck.s-finish ~ mix.3; neck.n-finish ~ neck.s-start ~ out.sleeve; neck.shield ~ out.sleeve
+                mix.2 ~ bridge.hot ~ out.tip; bridge.ground ~ mix.case ~ out.sleeve
+                """
+            )
+            .At("mix=5");
+
+        Assert.Equal(holds, FormEquality.Matches(bench.Form(), ClaimOf(bench.Circuit, claim)));
+    }
+
     [Theory]
     [InlineData(12, "", "neck parallel reversed bridge")]
     [InlineData(15, "cut=2", "hb.n")]
