@@ -39,6 +39,11 @@ public sealed record ResonatesClaim(double Hertz, double Tolerance, SourceLocati
 /// <param name="Tolerance">In dB.</param>
 public sealed record LevelClaim(double Decibels, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
 
+/// <summary>The level of all coils at one frequency, against the EMF of one coil: a point of the response.</summary>
+/// <param name="Tolerance">In dB.</param>
+public sealed record LevelAtClaim(double Decibels, double Hertz, double Tolerance, SourceLocation DeclaredAt)
+    : Claim(DeclaredAt);
+
 /// <summary>Exactly these coils are heard, joined like this.</summary>
 public sealed record CoilsClaim(ClaimedCoils Coils, SourceLocation DeclaredAt) : Claim(DeclaredAt);
 

@@ -11,6 +11,9 @@ public static class StateText
     /// <summary>Stands for each position of a control.</summary>
     public const string AnyWord = "any";
 
+    /// <summary>Stands for every control that is not named, plugs left out.</summary>
+    public const string OthersWord = "others";
+
     /// <summary>A control in a position: <c>sel=both</c>.</summary>
     public static string Of(Control control, int position) => $"{control.Name}={control.Positions[position].Name}";
 

@@ -41,4 +41,5 @@ public sealed record ValueUse(string What, Unit Unit, double Least, double Most,
     public static readonly ValueUse CableCapacitance = new("a cable", Unit.Farad, 1e-12, 1e-6, "470p", "pn");
     public static readonly ValueUse MeterReading = new("a reading", Unit.Ohm, 0, 1e9, "6.2k", "RkM");
     public static readonly ValueUse Resonance = new("a resonance", Unit.Hertz, 1, 1e6, "3.4kHz", "k");
+    public static readonly ValueUse Frequency = new("a frequency", Unit.Hertz, 1, 1e6, "5kHz", "k");
 }

@@ -170,7 +170,7 @@ public sealed class Expect : IStudyCheck
             ResonatesClaim when there.Outcome == Outcome.Sound => there.Resonance is { } peak
                 ? ValueText.Figure(peak.Hertz, Unit.Hertz)
                 : "no peak",
-            LevelClaim when refuted.LevelDecibels is { } level => LevelText(level),
+            LevelClaim or LevelAtClaim when refuted.LevelDecibels is { } level => LevelText(level),
             HumCancellingClaim when there.Outcome == Outcome.Sound => Hum(there.Sound) + " of " + Heard(context, there),
             _ => Heard(context, there),
         };
@@ -201,8 +201,9 @@ public sealed class Expect : IStudyCheck
             (ResonatesClaim, _) => there.Resonance is { } peak
                 ? $"resonates {ValueText.Label(peak.Hertz, Unit.Hertz, 3)}"
                 : null,
-            (LevelClaim, _) => refuted.LevelDecibels is { } level
-                ? $"level {LevelText(level).Replace(" ", "", StringComparison.Ordinal)}"
+            (LevelClaim, _) => refuted.LevelDecibels is { } level ? $"level {LevelWord(level)}" : null,
+            (LevelAtClaim claim, _) => refuted.LevelDecibels is { } level
+                ? $"level {LevelWord(level)} at {ValueText.Label(claim.Hertz, Unit.Hertz)}"
                 : null,
             (HumCancellingClaim, _) => null,
             (_, Outcome.Short or Outcome.Quiet) => "silence",
@@ -214,6 +215,8 @@ public sealed class Expect : IStudyCheck
     }
 
     private static string LevelText(double decibels) => decibels.ToString("0.0", CultureInfo.InvariantCulture) + " dB";
+
+    private static string LevelWord(double decibels) => LevelText(decibels).Replace(" ", "", StringComparison.Ordinal);
 
     private static IEnumerable<Subject> SubjectsOf(Circuit circuit, Refutation refuted) =>
         Meant(circuit, refuted.Expectation, refuted.Failing[0])

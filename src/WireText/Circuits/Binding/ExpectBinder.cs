@@ -9,8 +9,6 @@ namespace WireText.Circuits.Binding;
 /// <summary>Binds <c>expect</c> lines: the state that they name, and what they claim of it.</summary>
 internal sealed class ExpectBinder(CircuitDraft draft)
 {
-    private const string OthersWord = "others";
-
     /// <summary>How far a reading or a resonance may be off when nothing is said. Chosen.</summary>
     private const double UsualTolerance = 0.03;
 
@@ -38,7 +36,8 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                 syntax.Location
             );
 
-        bool ReadNamed(PairSyntax pair) => Naming.Alike(pair.Key.Text, OthersWord) || Read(pair, positions, travels);
+        bool ReadNamed(PairSyntax pair) =>
+            Naming.Alike(pair.Key.Text, StateText.OthersWord) || Read(pair, positions, travels);
     }
 
     private bool HasTwice(ExpectSyntax syntax)
@@ -60,7 +59,7 @@ internal sealed class ExpectBinder(CircuitDraft draft)
 
     private bool ReadOthers(ExpectSyntax syntax, int?[] positions)
     {
-        if (syntax.State.FirstOrDefault(pair => Naming.Alike(pair.Key.Text, OthersWord)) is not { } others)
+        if (syntax.State.FirstOrDefault(pair => Naming.Alike(pair.Key.Text, StateText.OthersWord)) is not { } others)
         {
             return true;
         }
@@ -130,31 +129,49 @@ internal sealed class ExpectBinder(CircuitDraft draft)
     {
         if (Naming.Alike(syntax.Quantity.Text, "level"))
         {
-            return
-                Decibels(syntax.Value, "a level needs dB, such as '-6dB'") is { } level
-                && ToleranceOf(
-                    syntax,
-                    UsualDecibels,
-                    word => Decibels(word, "a level's tolerance is in dB, such as '±1dB'")
-                )
-                    is { } decibels
-                ? new LevelClaim(level, decibels, at)
-                : null;
+            return ReadLevel(syntax, at);
         }
 
         var isReading = Naming.Alike(syntax.Quantity.Text, "reads");
-        var reading = ValueReader.Read(syntax.Value.Text, isReading ? ValueUse.MeterReading : ValueUse.Resonance);
-        if (reading.Problem is { } problem)
-        {
-            var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
-            draft.Sink.Add(ValueFindings.BadValue.At(syntax.Value.Location, problem, help));
-        }
-
-        return reading.Value is { } value && ToleranceOf(syntax, UsualTolerance, Percent) is { } tolerance
+        return
+            ReadFigure(syntax.Value, isReading ? ValueUse.MeterReading : ValueUse.Resonance) is { } value
+            && ToleranceOf(syntax, UsualTolerance, Percent) is { } tolerance
             ? isReading
                 ? new ReadsClaim(value, tolerance, at)
                 : new ResonatesClaim(value, tolerance, at)
             : null;
+    }
+
+    private Claim? ReadLevel(ValueClaimSyntax syntax, SourceLocation at)
+    {
+        if (
+            Decibels(syntax.Value, "a level needs dB, such as '-6dB'") is not { } level
+            || ToleranceOf(
+                syntax,
+                UsualDecibels,
+                word => Decibels(word, "a level's tolerance is in dB, such as '±1dB'")
+            )
+                is not { } decibels
+        )
+        {
+            return null;
+        }
+
+        return syntax.At is null ? new LevelClaim(level, decibels, at)
+            : ReadFigure(syntax.At, ValueUse.Frequency) is { } hertz ? new LevelAtClaim(level, hertz, decibels, at)
+            : null;
+    }
+
+    private double? ReadFigure(WordSyntax word, ValueUse use)
+    {
+        var reading = ValueReader.Read(word.Text, use);
+        if (reading.Problem is { } problem)
+        {
+            var help = reading.Suggestion is { } suggestion ? $"write '{suggestion}'" : null;
+            draft.Sink.Add(ValueFindings.BadValue.At(word.Location, problem, help));
+        }
+
+        return reading.Value;
     }
 
     private static double? ToleranceOf(ValueClaimSyntax syntax, double usual, Func<WordSyntax, double?> read)

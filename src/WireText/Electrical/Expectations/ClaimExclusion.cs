@@ -20,6 +20,8 @@ internal static class ClaimExclusion
         {
             (ReadsClaim x, ReadsClaim y) => AreApart((x.Ohms, x.Tolerance), (y.Ohms, y.Tolerance)),
             (ResonatesClaim x, ResonatesClaim y) => AreApart((x.Hertz, x.Tolerance), (y.Hertz, y.Tolerance)),
+            (LevelAtClaim x, LevelAtClaim y) => x.Hertz == y.Hertz
+                && Math.Abs(x.Decibels - y.Decibels) > x.Tolerance + y.Tolerance,
             (LevelClaim x, LevelClaim y) => Math.Abs(x.Decibels - y.Decibels) > x.Tolerance + y.Tolerance,
             (BatteryClaim x, BatteryClaim y) => x.IsOn != y.IsOn,
             (CoilsClaim x, CoilsClaim y) => ClaimedForm.AreApart(circuit, x.Coils, y.Coils),
@@ -39,7 +41,7 @@ internal static class ClaimExclusion
             SilenceClaim => Jack.Silent,
             OpenClaim => Jack.Open,
             DeadClaim => Jack.Dead,
-            CoilsClaim or HumCancellingClaim or ResonatesClaim or LevelClaim => Jack.Sounding,
+            CoilsClaim or HumCancellingClaim or ResonatesClaim or LevelClaim or LevelAtClaim => Jack.Sounding,
             _ => Jack.Unsaid,
         };
 }

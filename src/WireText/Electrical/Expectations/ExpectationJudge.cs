@@ -71,7 +71,9 @@ public sealed class ExpectationJudge(Analyst analyst)
         var there = analyst.Analyse(cubes[0].First);
         return new Refutation(expectation, claim, [.. cubes.Select(one => one.Cube)], there)
         {
-            LevelDecibels = LevelAt(cubes[0].First, there),
+            LevelDecibels = claim is LevelAtClaim level
+                ? there.DecibelsAt(level.Hertz)
+                : AgainstRest(cubes[0].First, there),
         };
     }
 
@@ -115,7 +117,9 @@ public sealed class ExpectationJudge(Analyst analyst)
                 && IsNear(reading.Ohms, reads.Ohms, reads.Tolerance),
             ResonatesClaim resonates => there.Resonance is { } peak
                 && IsNear(peak.Hertz, resonates.Hertz, resonates.Tolerance),
-            LevelClaim level => LevelAt(state, there) is { } decibels
+            LevelClaim level => AgainstRest(state, there) is { } decibels
+                && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
+            LevelAtClaim level => there.DecibelsAt(level.Hertz) is { } decibels
                 && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
             CoilsClaim coils => there.Outcome == Outcome.Sound
                 && ClaimedForm.Matches(
@@ -129,7 +133,7 @@ public sealed class ExpectationJudge(Analyst analyst)
         };
     }
 
-    private double? LevelAt(State state, StateAnalysis there)
+    private double? AgainstRest(State state, StateAnalysis there)
     {
         var before = analyst.Analyse(state.At(State.Rest(network.Circuit).Travels));
         return there.Outcome == Outcome.Sound && before.Outcome == Outcome.Sound

@@ -17,6 +17,6 @@ public sealed record Refutation(
     StateAnalysis There
 )
 {
-    /// <summary>The level in dB against the dials at rest; null when nothing sounds in one of the two.</summary>
+    /// <summary>The level in dB that is there, against what the claim means; null when nothing sounds, there or at rest.</summary>
     public double? LevelDecibels { get; init; }
 }

@@ -15,7 +15,7 @@ public sealed record BareReading(State State, Reading Reading);
 public static class BareJack
 {
     /// <summary>The position of a jack that holds no plug.</summary>
-    private const string NoPlug = "no-plug";
+    internal const string NoPlug = "no-plug";
 
     /// <summary>The readings that differ from those of the rows, in the order of the table; empty when all agree.</summary>
     public static ImmutableArray<BareReading> ReadingsBeside(

@@ -16,10 +16,12 @@ public sealed class StateAnalysis
     private readonly Lazy<Reading?> reading;
     private readonly Lazy<ImmutableArray<(Coil, CoilPlace)>> coils;
     private readonly Lazy<double?> jackVolts;
+    private readonly Circuit circuit;
 
     internal StateAnalysis(KnownNetwork known, Network network, State state)
     {
         State = state;
+        circuit = network.Circuit;
         sound = known.Sound;
         form = known.Form;
         resonance = known.Resonance;
@@ -48,4 +50,10 @@ public sealed class StateAnalysis
     public double? JackVolts => jackVolts.Value;
 
     public Outcome Outcome => Sound.Outcome;
+
+    /// <summary>The response at one frequency: the level of all coils in dB over the EMF of one; null when nothing sounds.</summary>
+    public double? DecibelsAt(double hertz) =>
+        Outcome == Outcome.Sound && StringResponse.Of(circuit, Sound.Live)?.DecibelsAt(hertz) is [var level]
+            ? level
+            : null;
 }

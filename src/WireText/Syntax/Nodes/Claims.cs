@@ -13,9 +13,11 @@ public sealed record WordClaimSyntax(WordSyntax Word) : ClaimSyntax(Word.Locatio
 public sealed record BatteryClaimSyntax(bool IsOn, SourceLocation Location) : ClaimSyntax(Location);
 
 /// <summary><c>reads</c>, <c>resonates</c> or <c>level</c> with a value and an optional tolerance.</summary>
+/// <param name="At">The frequency that a level is claimed at, or null.</param>
 public sealed record ValueClaimSyntax(
     WordSyntax Quantity,
     WordSyntax Value,
+    WordSyntax? At,
     WordSyntax? Tolerance,
     SourceLocation Location
 ) : ClaimSyntax(Location);

@@ -51,6 +51,11 @@ internal static class ClaimParsers
         from part in WordParsers.Name("the name of a part")
         select part;
 
+    private static Parser<WordSyntax> Frequency =>
+        from keyword in WordParsers.Literal("at")
+        from hertz in WordParsers.Where("a frequency, such as 5kHz", IsFigure)
+        select hertz;
+
     public static readonly Parser<ClaimSyntax> Claim = OneWord("silence")
         .Or(OneWord("dead"))
         .Or(OneWord("open"))
@@ -58,7 +63,7 @@ internal static class ClaimParsers
         .Or(Battery())
         .Or(Value("reads", "a resistance, such as 6.2k"))
         .Or(Value("resonates", "a frequency, such as 3.4kHz"))
-        .Or(Value("level", "a level, such as -6dB"))
+        .Or(Value("level", "a level, such as -6dB", Frequency.Optional().Select(at => at.GetOrDefault())))
         .Or(Coils.Select(coils => (ClaimSyntax)new CoilsClaimSyntax(coils)));
 
     private static Parser<ClaimSyntax> OneWord(string word) =>
@@ -74,9 +79,11 @@ internal static class ClaimParsers
                 battery.Location.To(state.Location)
             );
 
-    private static Parser<ClaimSyntax> Value(string quantity, string what) =>
+    /// <param name="frequency">Reads the frequency that it is claimed at; null for a quantity that has none.</param>
+    private static Parser<ClaimSyntax> Value(string quantity, string what, Parser<WordSyntax?>? frequency = null) =>
         from word in WordParsers.Literal(quantity)
-        from value in WordParsers.Where(what, text => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit))
+        from value in WordParsers.Where(what, IsFigure)
+        from at in frequency ?? Parse.Return<WordSyntax?>(null)
         from tolerance in WordParsers
             .Where(
                 "a tolerance, such as ±1%",
@@ -87,9 +94,12 @@ internal static class ClaimParsers
             new ValueClaimSyntax(
                 word,
                 value,
+                at,
                 tolerance.GetOrDefault(),
-                word.Location.To(tolerance.IsDefined ? tolerance.Get().Location : value.Location)
+                word.Location.To((tolerance.GetOrDefault() ?? at ?? value).Location)
             );
+
+    private static bool IsFigure(string text) => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit);
 
     /// <summary>From the first to the last, or to the part that all of it is heard through.</summary>
     private static SourceLocation Whole(SyntaxNode first, SyntaxNode last, IOption<WordSyntax> through) =>

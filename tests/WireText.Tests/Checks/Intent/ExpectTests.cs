@@ -174,6 +174,38 @@ public class ExpectTests
         );
     }
 
+    /// <summary>H = 1/(1 + (R + jωL)(1/Rl + jωC)), C = 100 pF + 470 pF, Rl = 1 MΩ: +7.10 dB at 5 kHz, +0.44 dB at 1 kHz.</summary>
+    [Fact]
+    public void Level_AtAFrequency_IsThatOfTheClosedForm()
+    {
+        const string text = """
+            pickup neck single-coil dcr=6k l=2.5H c=100p
+            jack   out  mono
+            wire   neck.hot    to out.tip    white
+            wire   neck.ground to out.sleeve black
+
+            """;
+
+        Assert.Empty(
+            Check(text + "expect rest: level 7.1dB at 5kHz ±0.1dB, level 0.44dB at 1kHz +-0.05dB\n")
+                .Where(f => f.Id.StartsWith("expect", StringComparison.Ordinal))
+        );
+        var refuted = Assert.Single(Check(text + "expect rest: level 1dB at 5kHz\n"), f => f.Id == "expect");
+        Assert.Equal("'level 1dB at 5kHz' is expected at rest, but there is: 7.1 dB", refuted.Message);
+        Assert.EndsWith("write: level 7.1dB at 5kHz", refuted.Help, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("level 1dB at 5kHz, level 4dB at 5kHz", true)]
+    [InlineData("level 1dB at 5kHz, level 4dB at 6kHz", false)]
+    [InlineData("level 1dB at 5kHz, level 4dB", false)]
+    public void Levels_OfOneFrequency_ExcludeEachOther(string claims, bool areApart)
+    {
+        var found = Check(RightVerdicts.TextWith(11, $"expect rest: {claims}"));
+
+        Assert.Equal(areApart, found.Any(f => f.Id == "expect-conflict"));
+    }
+
     [Theory]
     [InlineData("out=no-plug: battery off", false)]
     [InlineData("out=no-plug: battery on", true)]
