@@ -65,7 +65,7 @@ public sealed class DrawCommandTests : IDisposable
             .Select(item => item.Value);
         Assert.Equal(0, ran.Code);
         Assert.Equal(3, views.Count());
-        Assert.Equal(["sel=1", "neck", "sel=2", "neck parallel bridge", "sel=3", "bridge"], headings);
+        Assert.Equal(["sel=1", "neck", "sel=2", "neck parallel bridge (phase assumed)", "sel=3", "bridge"], headings);
         Assert.DoesNotContain("id=\"", ran.Output, StringComparison.Ordinal);
     }
 

@@ -21,7 +21,6 @@ internal sealed record CoilSheet(
 )
 {
     private const double ReferenceCelsius = 20;
-    private const string Mark = " *";
     private const string AllGiven = "given";
 
     /// <summary>With the origins in a column of their own, if there are any.</summary>
@@ -76,17 +75,15 @@ internal sealed record CoilSheet(
             ValueText.Figure(coil.Henries, Unit.Henry) + MarkOf(from.Henries),
             ValueText.Figure(coil.Farads, Unit.Farad) + MarkOf(from.Farads),
             coil.OwnResonanceHertz is { } hertz
-                ? ValueText.Figure(hertz, Unit.Hertz) + (IsResonanceAssumed(coil) ? Mark : "")
+                ? ValueText.Figure(hertz, Unit.Hertz)
+                    + (AssumedValues.IsResonanceAssumed(coil) ? AssumedValues.Mark : "")
                 : "-",
             CoilWords.Of(coil.Winding ?? Winding.Clockwise) + MarkOf(from.Winding),
             CoilWords.Of(coil.Magnet ?? MagnetPole.North) + MarkOf(from.Magnet),
         ];
     }
 
-    private static string MarkOf(ValueOrigin origin) => origin == ValueOrigin.Assumed ? Mark : "";
-
-    private static bool IsResonanceAssumed(Coil coil) =>
-        coil.Origins.Henries == ValueOrigin.Assumed || coil.Origins.Farads == ValueOrigin.Assumed;
+    private static string MarkOf(ValueOrigin origin) => origin == ValueOrigin.Assumed ? AssumedValues.Mark : "";
 
     /// <summary>One phrase an origin, those that the text says first; one word when all are given.</summary>
     private static IEnumerable<string> OriginsOf(Circuit circuit, Coil coil)
@@ -193,18 +190,6 @@ internal sealed record CoilSheet(
 
         yield return "alone: where the coil resonates by itself, with no cable, pot or amplifier on it";
     }
-
-    /// <summary>True when the meter's reading of a row rests on an assumed resistance.</summary>
-    public static bool IsReadingAssumed(PositionRow row) =>
-        row.Analysis.Reading is { Kind: ReadingKind.Value }
-        && LiveCoils(row).Any(coil => coil.Origins.Ohms == ValueOrigin.Assumed);
-
-    /// <summary>True when the peak of a row rests on an assumed inductance or capacitance.</summary>
-    public static bool IsPeakAssumed(PositionRow row) =>
-        row.Analysis.Resonance is not null && LiveCoils(row).Any(IsResonanceAssumed);
-
-    private static IEnumerable<Coil> LiveCoils(PositionRow row) =>
-        row.Analysis.Coils.Where(coil => coil.Place == CoilPlace.Live).Select(coil => coil.Coil);
 
     private static bool IsAssumed(Coil coil) =>
         coil.Origins is var from

@@ -166,7 +166,9 @@ public static class PositionData
     }
 
     private static bool IsAssumed(PositionRow row) =>
-        row.Analysis.Outcome == Outcome.Sound && (row.Analysis.Sound.IsPhaseAssumed || row.Analysis.Sound.IsHumAssumed);
+        AssumedValues.BearSigns(row.Analysis)
+        || AssumedValues.BearReading(row.Analysis)
+        || AssumedValues.BearPeak(row.Analysis);
 
     private static string WordFor(Outcome outcome) =>
         outcome switch

@@ -18,12 +18,10 @@ internal sealed record PositionSheet(
     ImmutableArray<string> Remarks
 )
 {
-    /// <summary>How a control that makes no difference is said to stand, as in the language.</summary>
     /// <summary>What parts the notes of a row from what is heard.</summary>
     public const string NoteMark = "; ";
 
     private const string Nothing = "-";
-    private const string Mark = " *";
 
     /// <summary>The column that may be broken into lines: what is heard.</summary>
     public int HeardColumn { get; private init; }
@@ -96,14 +94,15 @@ internal sealed record PositionSheet(
             .. columns.Select(control => PositionOf(control, row)),
             string.Join(
                 NoteMark,
-                NotesOf(row).Prepend(row.WhatIsHeard(circuit) + (isSound && sound.IsPhaseAssumed ? Mark : ""))
+                NotesOf(row)
+                    .Prepend(row.WhatIsHeard(circuit) + (isSound && sound.IsPhaseAssumed ? AssumedValues.Mark : ""))
             ),
             row.LevelDecibels is { } level ? $"{Signed(level, "0.0")} dB" : Nothing,
-            isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? Mark : "") : Nothing,
+            isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? AssumedValues.Mark : "") : Nothing,
             row.Analysis.Reading is { } reading
-                ? ReadingOf(reading) + (CoilSheet.IsReadingAssumed(row) ? Mark : "")
+                ? ReadingOf(reading) + (AssumedValues.BearReading(row.Analysis) ? AssumedValues.Mark : "")
                 : "not computed",
-            isSound ? PeakOf(row) + (CoilSheet.IsPeakAssumed(row) ? Mark : "") : Nothing,
+            isSound ? PeakOf(row) + (AssumedValues.BearPeak(row.Analysis) ? AssumedValues.Mark : "") : Nothing,
         ];
     }
 
@@ -148,7 +147,7 @@ internal sealed record PositionSheet(
             yield return $"* assumed: {string.Join(", ", assumed)} wound clockwise, magnet north, where the text does not say";
         }
 
-        if (RowsOf(table).Any(row => CoilSheet.IsReadingAssumed(row) || CoilSheet.IsPeakAssumed(row)))
+        if (RowsOf(table).Any(row => AssumedValues.BearReading(row.Analysis) || AssumedValues.BearPeak(row.Analysis)))
         {
             yield return "* with coils whose resistance, inductance or capacitance is assumed: see the table of coils";
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Pictures;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
 using WireText.Electrical.Traces;
 
@@ -22,8 +23,11 @@ public static class PositionViews
             .Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
         return new SheetView(
             StateText.AsSaid(state),
-            row.WhatIsHeard(circuit),
+            row.WhatIsHeard(circuit) + (IsPhaseAssumed(row) ? " (phase assumed)" : ""),
             Trace.OfState(circuit, study.Network, state)
         );
     }
+
+    private static bool IsPhaseAssumed(PositionRow row) =>
+        row.Analysis.Outcome == Outcome.Sound && row.Analysis.Sound.IsPhaseAssumed;
 }

@@ -60,6 +60,13 @@ public static class ResponseJson
         json.WriteString("change", curve.Change);
         json.WriteString("outcome", WordFor(curve.Outcome));
         json.WriteString("heard", curve.Heard);
+        json.WriteStartArray("assumed");
+        foreach (var coil in curve.AssumedCoils)
+        {
+            json.WriteStringValue(coil);
+        }
+
+        json.WriteEndArray();
         if (curve.Peak is { } peak)
         {
             json.WriteStartObject("peak");

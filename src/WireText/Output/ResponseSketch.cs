@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using WireText.Drawing.Charts;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Responses;
 
 namespace WireText.Output;
@@ -41,7 +42,13 @@ public static class ResponseSketch
             var peak = heard[i].Curve.Peak is { } found
                 ? $"peak {ChartText.Hertz(found.Hertz)}, {ChartText.Decibels(found.HeightDecibels)}"
                 : "no peak";
-            text.Append($"{LetterOf(i)}  {heard[i].Curve.Label}: {peak}\n");
+            var mark = heard[i].Curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark;
+            text.Append($"{LetterOf(i)}  {heard[i].Curve.Label}: {peak}{mark}\n");
+        }
+
+        if (study.Assumption is { } assumption)
+        {
+            text.Append(assumption).Append('\n');
         }
 
         return text.ToString();

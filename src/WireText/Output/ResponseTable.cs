@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Responses;
 
 namespace WireText.Output;
@@ -7,13 +8,13 @@ namespace WireText.Output;
 /// <summary>Writes a study as a table with commas (RFC 4180, lines ending in LF): a row a frequency, a column a curve.</summary>
 public static class ResponseTable
 {
-    /// <summary>Levels in dB over the EMF of one coil; a state in which nothing sounds has an empty column.</summary>
+    /// <summary>Levels in dB over the EMF of one coil; a state in which nothing sounds has an empty column, one with assumed values a star.</summary>
     public static string Write(ResponseStudy study)
     {
         var table = new StringBuilder("Hz");
         foreach (var curve in study.Curves)
         {
-            table.Append(',').Append(CsvCell.Of(curve.Label));
+            table.Append(',').Append(CsvCell.Of(curve.Label + (curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark)));
         }
 
         table.Append('\n');

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Responses;
-using WireText.Electrical.Sound;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Charts;
@@ -33,8 +33,8 @@ internal sealed class CurveLabels
         this.theme = theme;
         this.paints = paints;
         this.hasWords = hasWords && study.Curves.Length <= MostWithWords;
-        peakWidth = hasPeaks ? study.Curves.Max(curve => WidthOf(PeakOf(curve), TextWeight.Regular)) : 0;
-        var names = study.Curves.Max(curve => WidthOf(curve.Label, TextWeight.Medium));
+        peakWidth = hasPeaks ? study.Curves.Max(curve => WidthOf(PeakText(curve), TextWeight.Regular)) : 0;
+        var names = study.Curves.Max(curve => WidthOf(NameOf(curve), TextWeight.Medium));
         var words = study
             .Curves.Select(curve => WordsOf(curve) is { } text ? WidthOf(text, TextWeight.Regular) : 0)
             .Max();
@@ -52,15 +52,17 @@ internal sealed class CurveLabels
 
     private static double RowHeight => Tokens.NoteSize * Tokens.ChartRowHeight;
 
-    /// <summary><c>3.99 kHz +4.6 dB</c>.</summary>
-    public static string PeakText(Resonance peak) =>
-        $"{ChartText.Hertz(peak.Hertz)} {ChartText.Decibels(peak.HeightDecibels)}";
+    /// <summary><c>3.99 kHz +4.6 dB</c>, with a star where it rests on assumed values.</summary>
+    public static string PeakText(ResponseCurve curve) =>
+        curve.Peak is { } peak
+            ? $"{ChartText.Hertz(peak.Hertz)} {ChartText.Decibels(peak.HeightDecibels)}{MarkOf(curve)}"
+            : "";
 
     /// <summary>A curve in one sentence.</summary>
     public static string InWords(ResponseCurve curve) =>
         curve.Decibels is null ? curve.Heard
         : curve.Peak is null ? $"{curve.Heard}, no resonance"
-        : $"{curve.Heard}, resonance {PeakText(curve.Peak)}";
+        : $"{curve.Heard}, resonance {PeakText(curve)}";
 
     public IEnumerable<PictureItem> Paint(PlotScales scales)
     {
@@ -110,9 +112,9 @@ internal sealed class CurveLabels
 
         var x = scales.Plot.Right + Start;
         var baseline = middle + (Tokens.NoteSize * DrawnText.CapHeight / 2);
-        yield return Text("label-name", curve.Label, new Point(x, baseline), nameWidth, TextWeight.Medium, theme.Ink);
+        yield return Text("label-name", NameOf(curve), new Point(x, baseline), nameWidth, TextWeight.Medium, theme.Ink);
         var right = Tokens.ChartWidth - Tokens.PageMargin;
-        if (peakWidth > 0 && PeakOf(curve) is { Length: > 0 } peak)
+        if (peakWidth > 0 && PeakText(curve) is { Length: > 0 } peak)
         {
             var width = WidthOf(peak, TextWeight.Regular);
             yield return Text(
@@ -142,7 +144,10 @@ internal sealed class CurveLabels
     /// <summary>What is heard, where there is room and it tells more than the label; always why nothing is.</summary>
     private string? WordsOf(ResponseCurve curve) => curve.Decibels is null || hasWords ? curve.Heard : null;
 
-    private static string PeakOf(ResponseCurve curve) => curve.Peak is null ? "" : PeakText(curve.Peak);
+    /// <summary>The label of a curve; with the mark where no peak has it.</summary>
+    private static string NameOf(ResponseCurve curve) => curve.Label + (curve.Peak is null ? MarkOf(curve) : "");
+
+    private static string MarkOf(ResponseCurve curve) => curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark;
 
     private static double WidthOf(string text, TextWeight weight) =>
         text.Length == 0 ? 0 : DrawnText.Width(text, weight, Tokens.NoteSize) + Slack;

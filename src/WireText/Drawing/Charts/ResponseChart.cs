@@ -212,12 +212,12 @@ public sealed class ResponseChart
     private List<ChartPeak> Peaks(PlotScales scales) =>
         [
             .. study
-                .Curves.Select((curve, i) => (curve.Peak, Colour: paints[i].Line!.Value))
-                .Where(peak => peak.Peak is not null)
-                .Select(peak => new ChartPeak(
-                    scales.At(peak.Peak!.Hertz, peak.Peak.Decibels),
-                    CurveLabels.PeakText(peak.Peak),
-                    peak.Colour
+                .Curves.Select((curve, i) => (Curve: curve, Colour: paints[i].Line!.Value))
+                .Where(one => one.Curve.Peak is not null)
+                .Select(one => new ChartPeak(
+                    scales.At(one.Curve.Peak!.Hertz, one.Curve.Peak.Decibels),
+                    CurveLabels.PeakText(one.Curve),
+                    one.Colour
                 ))
                 .Where(peak => peak.At.Y <= scales.Plot.Bottom),
         ];
@@ -259,6 +259,11 @@ public sealed class ResponseChart
         const string Zero =
             "0 dB: the voltage that the strings induce in one coil, in the model the same in each coil and at every frequency.";
         column.Line("note", Zero, note);
+        if (study.Assumption is { } assumption)
+        {
+            column.Paragraph("note", DrawnText.Clean(assumption), note);
+        }
+
         var cable = ValueText.Label(load.CableFarads, Unit.Farad);
         var input = ValueText.Label(load.InputOhms, Unit.Ohm);
         var below =

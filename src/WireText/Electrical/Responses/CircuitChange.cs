@@ -74,9 +74,36 @@ public sealed record CircuitChange(string Words, Circuit Circuit)
             Track track => PotPlaces(circuit, track),
             Coil =>
             [
-                Place(element, ".l", ValueUse.CoilInductance, (e, value) => ((Coil)e) with { Henries = value }),
-                Place(element, ".dcr", ValueUse.CoilResistance, (e, value) => ((Coil)e) with { Ohms = value }),
-                Place(element, ".c", ValueUse.CoilCapacitance, (e, value) => ((Coil)e) with { Farads = value }),
+                Place(
+                    element,
+                    ".l",
+                    ValueUse.CoilInductance,
+                    (e, value) =>
+                        Given((Coil)e, origins => origins with { Henries = ValueOrigin.Given }) with
+                        {
+                            Henries = value,
+                        }
+                ),
+                Place(
+                    element,
+                    ".dcr",
+                    ValueUse.CoilResistance,
+                    (e, value) =>
+                        Given((Coil)e, origins => origins with { Ohms = ValueOrigin.Given }) with
+                        {
+                            Ohms = value,
+                        }
+                ),
+                Place(
+                    element,
+                    ".c",
+                    ValueUse.CoilCapacitance,
+                    (e, value) =>
+                        Given((Coil)e, origins => origins with { Farads = ValueOrigin.Given }) with
+                        {
+                            Farads = value,
+                        }
+                ),
             ],
             _ => [],
         };
@@ -100,6 +127,13 @@ public sealed record CircuitChange(string Words, Circuit Circuit)
             use,
             (changed, value) => Replaced(changed, set(changed.Elements[element.Index], value))
         );
+
+    /// <summary>The coil with a value that is no longer assumed.</summary>
+    private static Coil Given(Coil coil, Func<CoilOrigins, CoilOrigins> origins) =>
+        coil with
+        {
+            Origins = origins(coil.Origins),
+        };
 
     private static Circuit Replaced(Circuit circuit, Element element) =>
         circuit with

@@ -19,6 +19,9 @@ public sealed record ResponseCurve(
     Resonance? Peak
 )
 {
+    /// <summary>The coils whose assumed values the curve rests on, by name; none when the text gives all that matters.</summary>
+    public ImmutableArray<string> AssumedCoils { get; init; } = [];
+
     /// <summary>What tells the curve from the others of its study.</summary>
     public string Label { get; init; } = "";
 }

@@ -36,6 +36,12 @@ public sealed record ResponseStudy(
             .Select(i => LowestHertz * Math.Pow(HighestHertz / LowestHertz, (double)i / (PointCount - 1))),
     ];
 
+    /// <summary>One line on what the marked curves rest on; null when the text gives every value that matters.</summary>
+    public string? Assumption =>
+        Curves.SelectMany(curve => curve.AssumedCoils).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } coils
+            ? $"* with assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them"
+            : null;
+
     /// <param name="states">Where things stand, at least one.</param>
     /// <param name="sweeps">Each state is taken at each setting of each sweep.</param>
     /// <param name="changes">Each state is computed as wired, then with each change.</param>
@@ -102,7 +108,10 @@ public sealed record ResponseStudy(
                 ? StringResponse.Of(circuit, LiveNetwork.Of(study.Network, state))?.DecibelsAt(Hertz.AsSpan())
                 : null;
         var heard = new PositionRow(state, analysis, LevelDecibels: null).WhatIsHeard(circuit);
-        return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance);
+        return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance)
+        {
+            AssumedCoils = levels is null ? [] : [.. AssumedValues.BehindResponse(analysis).Select(coil => coil.Name)],
+        };
     }
 
     private static string LabelOf(ResponseCurve curve, ImmutableArray<string> common, int count, bool hasChanges)
