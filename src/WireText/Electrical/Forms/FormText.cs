@@ -115,7 +115,7 @@ public static class FormText
             var groups = Grouped(parallel.Parts);
             if (!isClaim && groups is [[CoilForm first, _, ..]])
             {
-                return circuit.Parts[first.Coil.Part].Name + ", coils parallel" + Notes(parallel);
+                return Reversed(first) + circuit.Parts[first.Coil.Part].Name + ", coils parallel" + Notes(parallel);
             }
 
             return Joined([.. parallel.Parts.Select(Bracketed)], " parallel ", parallel);
