@@ -53,10 +53,10 @@ public sealed class Compilation
     public ImmutableArray<Finding> Findings => steps.Told.Get(cancellation).Findings;
 
     /// <summary>What an <c>allow</c> line took out of the findings, by place in the text.</summary>
-    public ImmutableArray<AllowedFinding> Allowed => Report.Allowed;
+    public ImmutableArray<AllowedFinding> Allowed => steps.Told.Get(cancellation).Allowed;
 
     /// <summary>The checks whose findings wait until what stands is mended, by id.</summary>
-    public ImmutableArray<string> Waiting => Report.Waiting;
+    public ImmutableArray<string> Waiting => steps.Told.Get(cancellation).Waiting;
 
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
@@ -92,8 +92,7 @@ public sealed class Compilation
         Circuit is { } circuit && Plan.TooLarge(circuit) is { } finding ? [finding] : [];
 
     /// <summary>The picture; null when there is no plan. A mistake is drawn and marked, not refused.</summary>
-    public Picture? PictureFor(DrawOptions options) =>
-        Circuit is { } circuit && PlanFor(options.Effort) is { } plan ? plan.Paint(circuit, Findings, options) : null;
+    public Picture? PictureFor(DrawOptions options) => steps.Paint(options, cancellation);
 
     /// <summary>The picture as SVG; null when there is no plan.</summary>
     public string? Draw(DrawOptions options) =>

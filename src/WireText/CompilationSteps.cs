@@ -4,6 +4,7 @@ using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Steps;
 using WireText.Syntax.Nodes;
@@ -18,6 +19,9 @@ internal sealed class CompilationSteps
     private static readonly CheckReport Nothing = new([], []);
 
     private readonly ImmutableArray<Step<Plan?>> plans;
+    private readonly KnownBefore? known;
+    private readonly SaidBefore? said;
+    private volatile Drawn? drawn;
 
     /// <param name="before">The steps of the text before an edit; null for a text of its own.</param>
     public CompilationSteps(SourceText source, ISourceProvider sources, CheckRequest request, CompilationSteps? before)
@@ -27,21 +31,25 @@ internal sealed class CompilationSteps
         Request = request;
 
         // What was worked out before the edit is taken now: a chain of all texts of a day must not stay in memory.
-        var known = before?.Known();
+        var all = before?.Known();
+        said = WiringParser.Reads(source) ? all?.Said?.Of(source) : null;
+        drawn = said is null ? null : all?.Drawn;
+        known = all is null ? null : all with { Said = null, Drawn = null };
         Tree = new(_ => WiringParser.Parse(source));
         Bound = new(cancel => Binder.Bind(Tree.Get(cancel), sources));
         Study = new(cancel => Bound.Get(cancel).Circuit is { } circuit ? StudyOf(circuit, known) : null);
         Report = new(cancel =>
-            IsRead(cancel) && Bound.Get(cancel).Circuit is { } circuit
+            said is not null ? said.Report
+            : IsRead(cancel) && Bound.Get(cancel).Circuit is { } circuit
                 ? Checker.Examine(circuit, Study.Get(cancel), request, cancel)
-                : Nothing
+            : Nothing
         );
         Repairs = new(cancel =>
             Bound.Get(cancel).Circuit is { } circuit && Study.Get(cancel) is { } study
                 ? RepairAdvice.Search(circuit, study.Until(cancel), Report.Get(cancel), request.Settings, cancel)
                 : null
         );
-        Told = new(Tell);
+        Told = new(cancel => said is not null ? said.Told : Tell(cancel));
         plans =
         [
             .. Enum.GetValues<LayoutEffort>()
@@ -69,6 +77,22 @@ internal sealed class CompilationSteps
     public Step<CheckReport> Told { get; }
 
     public Step<Plan?> PlanFor(LayoutEffort effort) => plans[(int)effort];
+
+    /// <summary>The picture; null when there is no plan. The one that was drawn last is kept: who looks on looks at the same.</summary>
+    public Picture? Paint(DrawOptions options, CancellationToken cancellation)
+    {
+        if (drawn is { } last && last.Options == options)
+        {
+            return last.Picture;
+        }
+
+        var picture =
+            Bound.Get(cancellation).Circuit is { } circuit && PlanFor(options.Effort).Get(cancellation) is { } plan
+                ? plan.Paint(circuit, Told.Get(cancellation).Findings, options)
+                : null;
+        drawn = new Drawn(options, picture);
+        return picture;
+    }
 
     private CheckReport Tell(CancellationToken cancellation)
     {
@@ -108,9 +132,24 @@ internal sealed class CompilationSteps
 
     private KnownBefore Known() =>
         new(
-            Study.IsDone ? Study.Get(CancellationToken.None) : null,
-            [.. plans.Select(plan => plan.IsDone ? plan.Get(CancellationToken.None) : null)]
+            Finished(Study, known?.Study),
+            [.. plans.Select((plan, effort) => Finished(plan, known?.Plans[effort]))],
+            said ?? WhatIsSaid(),
+            drawn
         );
+
+    /// <summary>Null where nothing is said yet, and where another file has a say.</summary>
+    private SaidBefore? WhatIsSaid() =>
+        Told.IsDone && Report.IsDone && IncludesNothing()
+            ? new SaidBefore(Source, Report.Get(CancellationToken.None), Told.Get(CancellationToken.None))
+            : null;
+
+    private bool IncludesNothing() =>
+        !Tree.Get(CancellationToken.None).Statements.Any(statement => statement is IncludeSyntax);
+
+    /// <summary>What a step gave, or an older value for the next text to start from.</summary>
+    private static T? Finished<T>(Step<T?> step, T? older)
+        where T : class => step.IsDone ? step.Get(CancellationToken.None) : older;
 
     private ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>
         [
@@ -121,5 +160,10 @@ internal sealed class CompilationSteps
         ];
 
     /// <summary>What was finished of the text before an edit.</summary>
-    private sealed record KnownBefore(Study? Study, ImmutableArray<Plan?> Plans);
+    /// <param name="Study">Of the last text that was asked for one.</param>
+    /// <param name="Plans">Of the last texts that were drawn, by effort.</param>
+    /// <param name="Drawn">Of the text before, or a twin of it.</param>
+    private sealed record KnownBefore(Study? Study, ImmutableArray<Plan?> Plans, SaidBefore? Said, Drawn? Drawn);
+
+    private sealed record Drawn(DrawOptions Options, Picture? Picture);
 }

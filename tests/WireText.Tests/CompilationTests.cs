@@ -43,6 +43,51 @@ public class CompilationTests
         Assert.Equal(Compile(edited).Draw(Quick), before.With(new SourceText("a.wiring", edited)).Draw(Quick));
     }
 
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void With_ACommentChanged_ReadsNothing(string file)
+    {
+        var text = File.ReadAllText(Repository.PathOf(file));
+        var before = Compile(text);
+        var mayReachIntoComments = before.Findings.Any(finding => !finding.Edits.IsEmpty);
+        var picture = before.PictureFor(Quick);
+
+        var after = before.With(new SourceText("a.wiring", text.TrimEnd('\n') + " # seen\n# and more\n\n"));
+        var again = after.With(new SourceText("a.wiring", text));
+
+        Assert.Equal(mayReachIntoComments || picture is null, !ReferenceEquals(picture, again.PictureFor(Quick)));
+        Assert.Equal(Said(before), Said(again));
+    }
+
+    [Fact]
+    public void With_ACommentChangedWhereAnIncludedFileChanged_SaysWhatIsThereNow()
+    {
+        var sources = new Shelf { Text = "# nothing yet" };
+        const string Text = "include \"shelf.wiring\"\n";
+        var before = Compilation.Of(new SourceText("a.wiring", Text), sources);
+        _ = before.Findings;
+        sources.Text = "pot vol 250k";
+        var edited = new SourceText("a.wiring", Text + "# seen\n");
+
+        Assert.Equal(Said(Compilation.Of(edited, sources)), Said(before.With(edited)));
+        Assert.NotEqual(Said(before), Said(before.With(edited)));
+    }
+
+    [Fact]
+    public void With_ACommentAndThenAColourChanged_SharesTheStudy()
+    {
+        var text = Example("2-two-pickups-mute.wiring");
+        var before = Compile(text);
+        _ = before.Findings;
+        var study = before.Study!;
+
+        var commented = before.With(new SourceText("a.wiring", text + "# seen"));
+        _ = commented.Findings;
+        var after = commented.With(new SourceText("a.wiring", text.Replace("white", "grey", StringComparison.Ordinal)));
+
+        Assert.Same(study.Network, after.Study!.Network);
+    }
+
     [Fact]
     public void With_AColourChanged_SharesTheStudy()
     {
@@ -124,4 +169,12 @@ public class CompilationTests
                 + string.Join(", ", finding.Edits.Select(edit => $"{edit}"))
             )
         );
+
+    /// <summary>A folder with one file, whose text may change.</summary>
+    private sealed class Shelf : ISourceProvider
+    {
+        public string Text { get; set; } = "";
+
+        public SourceLoad Load(string path, SourceText from) => SourceLoad.Found(new SourceText(path, Text));
+    }
 }

@@ -19,9 +19,12 @@ public static class WiringParser
     public const int MaxLines = 500_000;
 
     public static WiringTree Parse(SourceText source) =>
-        source.Content.Length > MaxLength ? TooLarge(source, "a file has 16 MiB at most")
-        : source.LineCount > MaxLines ? TooLarge(source, $"a file has {MaxLines} lines at most")
-        : new FileParser(source).Parse();
+        Reads(source) ? new FileParser(source).Parse()
+        : source.Content.Length > MaxLength ? TooLarge(source, "a file has 16 MiB at most")
+        : TooLarge(source, $"a file has {MaxLines} lines at most");
+
+    /// <summary>True for a text that is read at all.</summary>
+    public static bool Reads(SourceText source) => source.Content.Length <= MaxLength && source.LineCount <= MaxLines;
 
     private static WiringTree TooLarge(SourceText source, string message) =>
         new(
