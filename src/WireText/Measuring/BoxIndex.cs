@@ -7,6 +7,7 @@ internal sealed class BoxIndex(WorkLimit work)
     /// <summary>Four lane pitches: a few things a cell in an ordinary drawing.</summary>
     private const double Cell = 8;
 
+    /// <summary>Many times what the largest drawing has; a hostile one ends here. Chosen.</summary>
     private const int MostEntries = 400_000;
 
     private readonly Dictionary<(int X, int Y), List<int>> cells = [];

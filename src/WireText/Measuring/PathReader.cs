@@ -5,6 +5,7 @@ namespace WireText.Measuring;
 /// <summary>Reads a path's <c>d</c>: absolute M and L, Q as a rounded corner, A as a hop along the line.</summary>
 internal sealed class PathReader
 {
+    /// <summary>Many times what the longest wire has; a hostile one ends here. Chosen.</summary>
     private const int MostPoints = 2_000;
 
     private readonly string text;

@@ -7,6 +7,7 @@ namespace WireText.Measuring;
 /// <remarks>Hostile text is expected: no DTD, no recursion, and limits on size, depth and numbers.</remarks>
 internal sealed class SvgPictureReader
 {
+    /// <summary>These three are many times what the largest drawing has; a hostile one ends here. Chosen.</summary>
     internal const int MostCharacters = 64_000_000;
     internal const int MostElements = 200_000;
     internal const int MostDepth = 64;

@@ -8,6 +8,7 @@ namespace WireText.Circuits.Binding;
 /// <summary>Reads <c>load cable=470p input=1M mains=60 temperature=15..30</c>.</summary>
 internal sealed class SurroundingsBinder(FindingSink sink)
 {
+    /// <summary>In °C; far past where a guitar is played, so that a slip of the pen is seen. Chosen.</summary>
     private const double Coldest = -40;
     private const double Hottest = 80;
 

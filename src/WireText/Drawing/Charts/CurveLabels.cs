@@ -13,6 +13,7 @@ internal sealed class CurveLabels
     /// <summary>With few curves there is room to say what is heard in each.</summary>
     private const int MostWithWords = 6;
 
+    /// <summary>Air between two columns of a label, in millimetres. Chosen by eye.</summary>
     private const double Gap = 2;
 
     /// <summary>So that a text fits where its own width was kept for it, however sums are rounded.</summary>

@@ -19,6 +19,7 @@ internal static class CurveStyles
         [2.8, 0.9, 0.9, 0.9, 0.9, 0.9],
     ];
 
+    /// <summary>How much of the paper is mixed into the paler of two curves of one colour. Chosen by eye.</summary>
     private const double PaleShare = 0.4;
 
     /// <summary>One paint for each curve of a study, in its order.</summary>

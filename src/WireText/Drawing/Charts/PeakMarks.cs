@@ -12,6 +12,7 @@ internal sealed class PeakMarks
     /// <summary>More labels than this would hide what they speak of. Chosen.</summary>
     private const int MostLabels = 3;
 
+    /// <summary>Air between a label and a curve, in millimetres. Chosen by eye.</summary>
     private const double Clearance = 0.7;
 
     private readonly PlotScales scales;

@@ -8,6 +8,7 @@ internal static class FaceSizes
     /// <summary>No definition makes a drawing larger or smaller than this.</summary>
     public const double LargestSide = 200;
 
+    /// <summary>In millimetres: a lug with its joint still lies inside.</summary>
     public const double SmallestSide = 3;
 
     /// <summary>Between neighbouring lugs whose place the definition does not give.</summary>

@@ -7,6 +7,7 @@ namespace WireText.Drawing.Faces;
 /// <summary>Finds a place inside a body for the part's words, clear of its lugs, their labels and the way out of them.</summary>
 internal static class TextSpot
 {
+    /// <summary>The places that are tried lie so far apart, in millimetres. Chosen.</summary>
     private const double Step = 0.5;
 
     /// <summary>The free place nearest to the middle, or null.</summary>

@@ -6,6 +6,7 @@ namespace WireText.Drawing.Faces;
 /// <summary>The board that a row of lugs is riveted to where it sticks out of a round body, as on a pot.</summary>
 internal static class Wafers
 {
+    /// <summary>How far the board reaches past its outer lugs on each side, in millimetres. Chosen by eye.</summary>
     private const double Overhang = 1.6;
 
     /// <summary>From the board's edge to the middle of its lugs: far enough for a wire to reach a lug from the side.</summary>

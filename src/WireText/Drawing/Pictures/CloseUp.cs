@@ -13,6 +13,7 @@ namespace WireText.Drawing.Pictures;
 /// </summary>
 internal sealed class CloseUp
 {
+    /// <summary>So many wires on one lug, a part's own lead among them, have no room for their tags. Chosen.</summary>
     private const int SeveralWires = 3;
 
     /// <summary>With so many wires a part is shown larger whatever room they have. Chosen: a reader asked for it where there were eleven.</summary>

@@ -8,7 +8,10 @@ namespace WireText.Drawing.Pictures;
 /// <summary>What is taken on the page by wires, lugs and words, and the free places that are left for small labels.</summary>
 internal sealed class LabelSpace
 {
+    /// <summary>To lie on a wire, a lug or a word costs more than any other fault together.</summary>
     private const int Touching = 1000;
+
+    /// <summary>To lie on the line of a body: read all the same, but ugly.</summary>
     private const int OnOutline = 120;
 
     private readonly List<Box> taken = [];

@@ -10,6 +10,7 @@ namespace WireText.Drawing.Pictures;
 /// </summary>
 internal sealed class LugLabels
 {
+    /// <summary>What makes a place no place: on something, or nearer to another lug. More than all soft costs together.</summary>
     private const double Hard = 1000;
 
     /// <summary>A name must be nearer to its own lug than to any other by this, in millimetres.</summary>
@@ -19,15 +20,23 @@ internal sealed class LugLabels
     private const double Reach = 3.4;
     private const double Step = 0.3;
 
+    /// <summary>Places that are kept for each name, the best of them: names are chosen against each other in bounded work. Chosen.</summary>
     internal const int MostCandidates = 400;
 
     /// <summary>With so many places that nothing speaks against, no more are looked at.</summary>
     private const int EnoughGood = 160;
     private const int MostSweeps = 8;
 
+    /// <summary>For each millimetre from its lug; the measure of the soft costs below. All chosen by eye.</summary>
     private const double PerMillimetre = 10;
+
+    /// <summary>A wire between the name and its lug: three millimetres of way are better.</summary>
     private const double AcrossAWire = 30;
+
+    /// <summary>Nearly as near to another lug as to its own.</summary>
     private const double AsNearToAnother = 8;
+
+    /// <summary>On another side of its lug than its neighbours' names.</summary>
     private const double OtherSideThanItsRow = 4;
 
     /// <summary>Two names on one line nearer than this read as one word, in millimetres.</summary>

@@ -24,7 +24,10 @@ public sealed record ResponseStudy(
     /// <summary>How many curves one study may have: more cannot be told apart. Chosen.</summary>
     public const int MostCurves = 24;
 
+    /// <summary>40 an octave: a curve of them is smooth at the size of a chart. Chosen.</summary>
     private const int PointCount = 400;
+
+    /// <summary>The range of hearing, as charts of sound have it.</summary>
     private const double LowestHertz = 20;
     private const double HighestHertz = 20e3;
 

@@ -15,6 +15,7 @@ public sealed class Sweep
     /// <summary>How many settings one sweep may have: more cannot be told apart. Chosen.</summary>
     public const int MostSteps = 24;
 
+    /// <summary>Both ends, the middle and the quarters. Chosen.</summary>
     private const int UsualSteps = 5;
 
     private readonly Control? control;

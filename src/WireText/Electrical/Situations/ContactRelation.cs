@@ -27,6 +27,7 @@ public enum ContactRelation
 /// <param name="Apart">Positions that keep them apart, one entry a control as in <see cref="Situation.State"/>; null when nothing does.</param>
 public sealed record ContactReport(ContactRelation Relation, ImmutableArray<int> Controls, State? Apart)
 {
+    /// <summary>States that are looked at before the answer is "unknown": as many as twelve two-way switches have. Chosen.</summary>
     internal const int Limit = 4_096;
 
     public static ContactReport Between(Network network, int a, int b)

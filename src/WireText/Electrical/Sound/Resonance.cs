@@ -7,8 +7,13 @@ namespace WireText.Electrical.Sound;
 /// <param name="HeightDecibels">Its level over that at 100 Hz.</param>
 public sealed record Resonance(double Hertz, double Decibels, double HeightDecibels)
 {
+    /// <summary>The lowest note of a guitar is 82 Hz: below it no peak is heard.</summary>
     private const double LowestHertz = 80;
+
+    /// <summary>The end of hearing.</summary>
     private const double HighestHertz = 20e3;
+
+    /// <summary>Half a semitone apart; where the peak lies is found between them. Chosen.</summary>
     private const int PointsPerOctave = 24;
 
     /// <summary>How far a peak must stand above the lowest point below it, in dB. Chosen.</summary>
@@ -17,6 +22,7 @@ public sealed record Resonance(double Hertz, double Decibels, double HeightDecib
     /// <summary>How closely a peak is found, relative to its frequency. Chosen.</summary>
     private const double Precision = 1e-4;
 
+    /// <summary>Where the height of a peak is counted from: below every resonance of a pickup, above the loss of a coupling capacitor. Chosen.</summary>
     private const double ReferenceHertz = 100;
 
     private static readonly ImmutableArray<double> Grid = MakeGrid();

@@ -14,7 +14,10 @@ internal sealed class Nudger
     /// <summary>What a run onto its lug's line keeps from its neighbours: less than a pitch, more than two half wires.</summary>
     private const double LeastGap = 1.6;
 
+    /// <summary>Times that every run is moved to the middle of its room: each moves its neighbours' rooms less. Chosen.</summary>
     private const int Sweeps = 4;
+
+    /// <summary>The side of a cell of the grid: a few runs in each.</summary>
     private const double Cell = 8 * Pitch;
     private const double Tiny = 1e-6;
 

@@ -12,6 +12,8 @@ internal readonly record struct TagPlace(Box Box, bool IsVertical);
 internal static class TagPlacer
 {
     private const double EveryHalfPitch = LayoutScale.Pitch / 2;
+
+    /// <summary>Air between a tag and anything else, in millimetres. Chosen by eye.</summary>
     private const double Clearance = 0.2;
 
     /// <summary>What a tag across its wire costs, as millimetres from the middle: any place along it within reach is better.</summary>

@@ -8,6 +8,7 @@ namespace WireText.Drawing.Layout.Placement;
 /// </summary>
 internal static class LabelPlacer
 {
+    /// <summary>Air between a body and its label, in millimetres. Chosen by eye.</summary>
     private const double Gap = 0.8;
 
     /// <summary>A small part's label is nearer to it than to any other part by this, where such a place is found; in millimetres.</summary>

@@ -6,6 +6,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// </summary>
 internal sealed class LaneNegotiation(RoutingTable table, Negotiation manner)
 {
+    /// <summary>Rounds before wires in conflict are left to what comes after. Chosen.</summary>
     internal const int MostRounds = 60;
 
     public void Run()

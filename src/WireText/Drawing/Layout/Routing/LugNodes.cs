@@ -9,6 +9,7 @@ namespace WireText.Drawing.Layout.Routing;
 /// <remarks>Lugs of one part may lie closer than a pitch; a first come, first served choice by distance still gives each a node within about 1.5 pitches.</remarks>
 internal static class LugNodes
 {
+    /// <summary>How far from its lug a node is looked for, in pitches: 1.5 are enough, see the remarks.</summary>
     private const int Reach = 2;
 
     private readonly record struct Offer(double Distance, double FromHole, int Lug, int X, int Y);

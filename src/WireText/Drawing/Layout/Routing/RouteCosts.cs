@@ -7,8 +7,13 @@ internal static class RouteCosts
     /// <summary>The price of what cannot be: more than any path costs.</summary>
     public const int Impossible = int.MaxValue;
 
+    /// <summary>The measure of all others: one pitch of lane.</summary>
     public const int Step = 10;
+
+    /// <summary>Six steps: a wire goes that far round to be straight. Chosen by eye.</summary>
     public const int Bend = 60;
+
+    /// <summary>Sixteen steps: a wire goes that far round before it crosses another. Chosen by eye.</summary>
     public const int Crossing = 160;
 
     /// <summary>A bend one step after a bend, away from a lug: a jog.</summary>
@@ -23,8 +28,13 @@ internal static class RouteCosts
     /// <summary>A crossing at which both wires have a corner beside it.</summary>
     public const int NoRoomToHop = 600;
 
+    /// <summary>A step beside a lug that is not its own: a wire there could be read as soldered to it.</summary>
     public const int NearForeignLug = 30;
+
+    /// <summary>A step close along a body: of equal ways the one with air beside it.</summary>
     public const int NearBody = 4;
+
+    /// <summary>A step outside of where the parts lie: half a step, so that the page does not grow for nothing.</summary>
     public const int OutsideParts = 5;
 
     /// <summary>A step inside a part's outline: wires take the short way out.</summary>
