@@ -165,7 +165,7 @@ public partial class BeginnerLineTests
         );
         var compilation = Compilation.Of(new SourceText("six.wiring", text), NoSources.Instance);
 
-        var finding = Assert.Single(compilation.Findings, found => found.Severity > Severity.Info);
+        var finding = Assert.Single(compilation.Findings, found => found.Severity > Severity.Right);
 
         Assert.Equal("crowded-lug", finding.Id);
         Assert.Equal(spans.Single(), finding.Location.Span);

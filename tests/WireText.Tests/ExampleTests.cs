@@ -16,7 +16,7 @@ public class ExampleTests
     {
         var result = Compilation.Of(Read(path), NoSources.Instance);
 
-        Assert.Empty(result.Findings.Where(f => f.Severity > Severity.Info).Select(f => (f.Id, f.Message)));
+        Assert.Empty(result.Findings.Where(f => f.Severity > Severity.Right).Select(f => (f.Id, f.Message)));
     }
 
     [Theory]
@@ -27,7 +27,7 @@ public class ExampleTests
 
         Assert.DoesNotContain(
             result.Findings,
-            f => f.Severity > Severity.Info && !FindingCatalogue.Find(f.Id)!.OnlyWhenAsked
+            f => f.Severity > Severity.Right && !FindingCatalogue.Find(f.Id)!.OnlyWhenAsked
         );
     }
 
@@ -40,7 +40,7 @@ public class ExampleTests
 
         var result = Compilation.Of(source, NoSources.Instance);
 
-        Assert.Equal([expected], result.Findings.Where(f => f.Severity > Severity.Info).Select(f => f.Id));
+        Assert.Equal([expected], result.Findings.Where(f => f.Severity > Severity.Right).Select(f => f.Id));
     }
 
     private static SourceText Read(string path) => new(Path.GetFileName(path), File.ReadAllText(path));

@@ -21,7 +21,7 @@ public partial class LanguagePageTests
 
         var errors = tree
             .Findings.Concat(bound.Findings)
-            .Where(f => f.Severity > Severity.Info)
+            .Where(f => f.Severity > Severity.Right)
             .Select(f => f.Message)
             .ToList();
 

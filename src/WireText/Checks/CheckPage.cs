@@ -14,7 +14,7 @@ public static class CheckPage
         page.Append($"{check.Why.Trim()}\n\n");
         if (check.HasExamples)
         {
-            var found = check.Severity == Severity.Info || check.OnlyWhenAsked ? "It is remarked on" : "It is found";
+            var found = check.Severity == Severity.Right || check.OnlyWhenAsked ? "It is remarked on" : "It is found";
             page.Append($"{found} in\n\n{Code(check.Bad)}\nand not in\n\n{Code(check.Good)}\n");
         }
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using WireText.Circuits;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
-using WireText.Electrical.Sound;
 using WireText.Parts;
 using WireText.Quantities;
 

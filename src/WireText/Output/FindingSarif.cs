@@ -195,7 +195,7 @@ public sealed class FindingSarif
         json.WriteString("ruleId", finding.Id);
         json.WriteNumber("ruleIndex", RuleIndex(finding));
         // A remark shows no problem (3.27.9), and what is no failure has no level (3.27.10).
-        json.WriteString("kind", finding.Severity == Severity.Info ? "informational" : "fail");
+        json.WriteString("kind", finding.Severity == Severity.Right ? "informational" : "fail");
         json.WriteString("level", LevelOf(finding.Severity));
         WriteText("message", finding.Help is { } help ? $"{finding.Message}.\n{help}" : $"{finding.Message}.");
         json.WriteStartArray("locations");
@@ -337,7 +337,7 @@ public sealed class FindingSarif
             .Replace("](", "] (", StringComparison.Ordinal);
 
     private static string LevelOf(Severity severity) =>
-        severity == Severity.Info ? "none" : FindingText.WordFor(severity);
+        severity == Severity.Right ? "none" : FindingText.WordFor(severity);
 
     /// <summary>The id as one word in the way of names: <c>FloatingGround</c> (3.49.7).</summary>
     private static string NameOf(string id) =>

@@ -5,8 +5,8 @@ namespace WireText.Text;
 /// <summary>How much a finding weighs; the order is from least to most.</summary>
 public enum Severity
 {
-    /// <summary>A remark that is no finding: it never changes an exit code.</summary>
-    Info,
+    /// <summary>Something that is as it should be, and worth saying: it never changes an exit code.</summary>
+    Right,
 
     /// <summary>Worth a thought.</summary>
     Note,

@@ -28,7 +28,7 @@ public class CheckExampleTests
     public void GoodExample_OfEachCheck_HasNoFinding(string id) =>
         Assert.DoesNotContain(
             Run(DescriptionOf(id).Good, withNotes: DescriptionOf(id).OnlyWhenAsked),
-            finding => finding.Severity > Severity.Info
+            finding => finding.Severity > Severity.Right
         );
 
     [Theory]

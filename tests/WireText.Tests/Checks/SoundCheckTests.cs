@@ -322,5 +322,5 @@ public class SoundCheckTests
     private static List<Finding> Find(string text) => Find(Bench.Of(text));
 
     private static List<Finding> Find(Bench bench) =>
-        [.. CircuitEdits.FindApartFromBuilding(bench.Circuit).Where(finding => finding.Severity > Severity.Info)];
+        [.. CircuitEdits.FindApartFromBuilding(bench.Circuit).Where(finding => finding.Severity > Severity.Right)];
 }

@@ -10,7 +10,7 @@ public sealed class MuteRight : IStudyCheck
         new(
             Id: "mute",
             Title: "a mute shorts the jack",
-            Severity: Severity.Info,
+            Severity: Severity.Right,
             Group: FindingGroup.Switching,
             Why: """
             A mute joins tip and sleeve. The amplifier then has a short at its input: silence without hum, whatever the

@@ -24,6 +24,6 @@ public sealed record PictureOptions
     public ImmutableArray<Finding> Findings
     {
         get;
-        init => field = [.. value.Where(finding => finding.Severity != Severity.Info)];
+        init => field = [.. value.Where(finding => finding.Severity != Severity.Right)];
     } = [];
 }

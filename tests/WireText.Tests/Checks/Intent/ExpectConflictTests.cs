@@ -104,6 +104,6 @@ public class ExpectConflictTests
         [
             .. Checked
                 .Report(Bench.CompileText(Guitar + lines))
-                .Findings.Where(finding => finding.Severity > Severity.Info),
+                .Findings.Where(finding => finding.Severity > Severity.Right),
         ];
 }

@@ -85,7 +85,7 @@ public class MutantTests
             {
                 var source = new SourceText(path, File.ReadAllText(path));
                 var compiled = Compilation.Of(source, NoSources.Instance);
-                Assert.Empty(compiled.Findings.Where(finding => finding.Severity > Severity.Info));
+                Assert.Empty(compiled.Findings.Where(finding => finding.Severity > Severity.Right));
                 Assert.Empty(compiled.Circuit!.Allowances);
             }
         );

@@ -35,7 +35,7 @@ public class RepairSearchTests
     [Fact]
     public void RightCircuit_HasNoFindingAndNoSearch()
     {
-        Assert.DoesNotContain(Check(Lever).Findings, finding => finding.Severity > Severity.Info);
+        Assert.DoesNotContain(Check(Lever).Findings, finding => finding.Severity > Severity.Right);
         Assert.Null(Search(Bench.CompileText(Lever)).Run());
     }
 
@@ -208,7 +208,7 @@ public class RepairSearchTests
         var wrong = text + "rest sel=neck\nexpect rest: neck\n";
         var repairs = PrintedRepair.ReadAll(HelpFor(wrong));
 
-        Assert.DoesNotContain(Check(repairs[0].ApplyTo(wrong)).Findings, finding => finding.Severity > Severity.Info);
+        Assert.DoesNotContain(Check(repairs[0].ApplyTo(wrong)).Findings, finding => finding.Severity > Severity.Right);
     }
 
     [Fact]

@@ -73,6 +73,6 @@ public class MuteTests
     private static Finding One(string text) =>
         Assert.Single(
             CircuitEdits.FindApartFromBuilding(Electrical.Bench.CompileText(Electrical.Bench.Expand(text))),
-            finding => finding.Severity > Severity.Info
+            finding => finding.Severity > Severity.Right
         );
 }
