@@ -110,13 +110,39 @@ public sealed class ResponseCommandTests : IDisposable
     [InlineData("--sweep", "tnoe", "no control is called 'tnoe'; did you mean 'tone'?")]
     [InlineData("--what-if", "drak=22n", "nothing called 'drak' has a value; did you mean 'dark'?")]
     [InlineData("--width", "640", "--width is for a PNG; add --format png or name a .png with -o")]
-    [InlineData("-o", "a.pdf", "'a.pdf' ends in none of .csv, .json, .svg and .png; say which with --format")]
+    [InlineData("--dpi", "300", "--dpi is for a PNG; add --format png or name a .png with -o")]
+    [InlineData("-o", "a.gif", "'a.gif' ends in none of .csv, .json, .svg, .png and .pdf; say which with --format")]
     public void Response_WrongOption_Exits2AndOffersTheNearest(string option, string value, string message)
     {
         var ran = Ran.Of("response", Example, option, value);
 
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.Contains(message, ran.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>What makes sense for both pictures is asked for in the same words, and gives the same of both.</summary>
+    [Theory]
+    [InlineData("draw")]
+    [InlineData("response")]
+    public void PictureOptions_OfBothCommands_AreAlike(string command)
+    {
+        var file = folder.Put("a.wiring", Sample.Right);
+
+        var wide = Ran.Of(command, file, "-o", folder["wide.png"], "--width", "640", "--theme", "print");
+        Ran.Of(command, file, "-o", folder["rough.png"], "--dpi", "50");
+        Ran.Of(command, file, "-o", folder["fine.png"], "--dpi", "100");
+        Ran.Of(command, file, "-o", folder["clear.png"], "--width", "640", "--theme", "print", "--transparent");
+        Ran.Of(command, file, "-o", folder["a.pdf"]);
+        var both = Ran.Of(command, file, "-o", folder["b.png"], "--width", "640", "--dpi", "100");
+
+        Assert.Equal(0, wide.Code);
+        Assert.EndsWith($"{folder["wide.png"]} is written\n", wide.Error, StringComparison.Ordinal);
+        Assert.Equal(640, WidthOf("wide.png"));
+        Assert.InRange(WidthOf("fine.png") - (2 * WidthOf("rough.png")), -2, 2);
+        Assert.NotEqual(File.ReadAllBytes(folder["wide.png"]), File.ReadAllBytes(folder["clear.png"]));
+        Assert.Equal("%PDF"u8.ToArray(), File.ReadAllBytes(folder["a.pdf"])[..4]);
+        Assert.Equal(2, both.Code);
+        Assert.Contains("--width and --dpi both say how large a PNG is", both.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -151,4 +177,7 @@ public sealed class ResponseCommandTests : IDisposable
         Assert.Equal(1, ran.Code);
         Assert.StartsWith("Hz,rest\n", ran.Output, StringComparison.Ordinal);
     }
+
+    /// <summary>In pixels, from the header of a PNG.</summary>
+    private int WidthOf(string png) => BinaryPrimitives.ReadInt32BigEndian(File.ReadAllBytes(folder[png]).AsSpan(16));
 }

@@ -32,10 +32,16 @@ internal sealed class ResponseCommand : Command
         Description = "Other values beside those that are wired, such as dark=22n or cable=700p; may be given again",
         HelpName = "NAME=VALUE,...",
     };
-    private readonly FormatOption format = new(OutputFormat.Csv, OutputFormat.Json, OutputFormat.Svg, OutputFormat.Png);
+    private readonly FormatOption format = new(
+        OutputFormat.Csv,
+        OutputFormat.Json,
+        OutputFormat.Svg,
+        OutputFormat.Png,
+        OutputFormat.Pdf
+    );
     private readonly Option<string?> output = CommonOptions.Output("the response");
     private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("chart");
-    private readonly WholeNumberOption width = CommonOptions.Width();
+    private readonly PngArguments png = new();
     private readonly PartsOption parts = new();
 
     public ResponseCommand(CliContext context)
@@ -56,7 +62,7 @@ internal sealed class ResponseCommand : Command
         Add(format);
         Add(output);
         Add(theme);
-        Add(width);
+        png.AddTo(this);
         Add(parts);
         SetAction(parsed => Run(context, parsed));
     }
@@ -76,6 +82,10 @@ internal sealed class ResponseCommand : Command
         else
         {
             context.Results.Write(target ?? StandardStream.Name, Content(study, request, read.FileName));
+            if (target is not null and not StandardStream.Name)
+            {
+                context.Error.WriteLine($"{target} is written");
+            }
         }
 
         TellSilent(study, context);
@@ -84,17 +94,15 @@ internal sealed class ResponseCommand : Command
 
     private Request RequestIn(ParseResult parsed, OutputFormat written)
     {
-        var pixels = width.In(parsed);
-        return pixels is not null && written != OutputFormat.Png
-            ? throw new CannotException("--width is for a PNG; add --format png or name a .png with -o")
-            : new Request(
-                parsed.GetValue(at) is { Length: > 0 } states ? states : [StateText.RestWord],
-                parsed.GetValue(sweep) ?? [],
-                parsed.GetValue(whatIf) ?? [],
-                written,
-                theme.In(parsed),
-                new PngOptions { WidthPixels = pixels }
-            );
+        png.RefuseFor(written, parsed);
+        return new Request(
+            parsed.GetValue(at) is { Length: > 0 } states ? states : [StateText.RestWord],
+            parsed.GetValue(sweep) ?? [],
+            parsed.GetValue(whatIf) ?? [],
+            written,
+            theme.In(parsed),
+            png.In(parsed)
+        );
     }
 
     private static ResponseStudy Study(ReadCircuit read, Request request)
