@@ -66,10 +66,37 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(isOffered, ran.Output.Contains($"'wiretext positions {file} --expect'", StringComparison.Ordinal));
     }
 
+    /// <summary>What is as it should be is told once, behind the count, and by no other command.</summary>
+    [Theory]
+    [InlineData(Sample.Right, "nothing found")]
+    [InlineData(Sample.Doubtful, "1 warning")]
+    public void WhatIsRight_IsToldByCheckAlone_BehindTheCount(string wiring, string count)
+    {
+        var mute = $"{wiring}\nbutton mute momentary\nwire mute.1 to out.tip white\nwire mute.2 to out.sleeve black\n";
+        var file = folder.Put("a.wiring", mute);
+
+        var lines = Ran.Of("check", file).Output.TrimEnd('\n').Split('\n');
+
+        Assert.Equal(count, lines[^2]);
+        Assert.StartsWith($"{file}:", lines[^1], StringComparison.Ordinal);
+        Assert.EndsWith(
+            ": right: 'mute' mutes as it should: it shorts the signal at the jack  [mute]",
+            lines[^1],
+            StringComparison.Ordinal
+        );
+        Assert.Single(lines, line => line.Contains("[mute]", StringComparison.Ordinal));
+        foreach (var command in new[] { "draw", "positions", "arrange", "response" })
+        {
+            var ran = Ran.Of(command, file);
+            Assert.DoesNotContain("right:", ran.Output + ran.Error, StringComparison.Ordinal);
+            Assert.DoesNotContain("as it should", ran.Output + ran.Error, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("text")]
     [InlineData("json")]
-    public void Check_Notes_TellWhatDoesNoHarmAndNeverWeigh(string format)
+    public void Check_Harmless_TellWhatDoesNoHarmAndNeverWeigh(string format)
     {
         const string twisted = """
             pickup neck single-coil
@@ -81,7 +108,7 @@ public sealed class CheckCommandTests : IDisposable
         var file = folder.Put("a.wiring", twisted);
 
         var unasked = Ran.Of("check", file, "--format", format);
-        var asked = Ran.Of("check", file, "--format", format, "--notes", "--strict");
+        var asked = Ran.Of("check", file, "--format", format, "--harmless", "--strict");
 
         Assert.DoesNotContain("twisted-pair", unasked.Output, StringComparison.Ordinal);
         Assert.Contains("twisted-pair", asked.Output, StringComparison.Ordinal);

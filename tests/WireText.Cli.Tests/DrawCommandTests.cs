@@ -25,7 +25,7 @@ public sealed class DrawCommandTests : IDisposable
         var ran = Ran.Of("draw", file);
 
         Assert.Equal((0, ""), (ran.Code, ran.Output));
-        Assert.StartsWith($"{file}: info: places were searched for", ran.Error, StringComparison.Ordinal);
+        Assert.StartsWith($"{file}: places were searched for", ran.Error, StringComparison.Ordinal);
         Assert.Equal(["a.svg", "a.wiring"], folder.Names);
         Assert.Equal("svg", XDocument.Parse(folder.Text("a.svg")).Root!.Name.LocalName);
     }

@@ -61,7 +61,7 @@ internal sealed class ArrangeCommand : Command
         var lines = ArrangeLines.Write(layout);
         if (lines.Length == 0)
         {
-            context.Error.WriteLine($"{compiled.Tree.Source.Path}: info: every part has its place already");
+            context.Error.WriteLine($"{compiled.Tree.Source.Path}: every part has its place already");
         }
         else if (isWritten)
         {

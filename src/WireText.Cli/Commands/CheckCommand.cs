@@ -26,7 +26,7 @@ internal sealed class CheckCommand : Command
     {
         Description = "Warnings count as errors for the exit code",
     };
-    private readonly Option<bool> notes = new("--notes")
+    private readonly Option<bool> harmless = new("--harmless")
     {
         Description =
             "Also tells what does no harm, and why: loops, twisted wires, ends of braids, gaps while switching",
@@ -56,7 +56,7 @@ internal sealed class CheckCommand : Command
         Add(files);
         Add(format);
         Add(strict);
-        Add(notes);
+        Add(harmless);
         Add(fix);
         Add(jobs);
         Add(parts);
@@ -68,7 +68,7 @@ internal sealed class CheckCommand : Command
             parsed.GetRequiredValue(files),
             format.In(parsed),
             parsed.GetValue(strict),
-            parsed.GetValue(notes),
+            parsed.GetValue(harmless),
             parsed.GetValue(fix),
             jobs.In(parsed) ?? Environment.ProcessorCount
         );

@@ -68,13 +68,14 @@ internal sealed record CheckReport(ImmutableArray<FileChecked> Files, ImmutableA
         foreach (var path in Files.Where(file => file.IsUnpinned).Select(file => file.File.Path))
         {
             context.Output.WriteLine(
-                $"{path}: info: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
+                $"{path}: no 'expect' says what its positions are meant to do; 'wiretext positions {path} --expect' prints lines that pin what they do now"
             );
         }
 
         if (!Files.IsEmpty)
         {
             context.Output.WriteLine(FindingText.Summary(all, Files.Length));
+            FindingText.WriteRight(all, context.Output);
         }
     }
 }

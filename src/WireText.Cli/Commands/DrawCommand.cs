@@ -124,7 +124,7 @@ internal sealed class DrawCommand : Command
         if (ArrangeLines.Write(plan.Layout).Length > 0)
         {
             context.Error.WriteLine(
-                $"{source.Text.Path}: info: places were searched for; 'wiretext arrange {source.Text.Path} --write' keeps them, so that later changes move no part"
+                $"{source.Text.Path}: places were searched for; 'wiretext arrange {source.Text.Path} --write' keeps them, so that later changes move no part"
             );
         }
 

@@ -14,8 +14,7 @@ public static class CheckPage
         page.Append($"{check.Why.Trim()}\n\n");
         if (check.HasExamples)
         {
-            var found = check.Severity == Severity.Right || check.OnlyWhenAsked ? "It is remarked on" : "It is found";
-            page.Append($"{found} in\n\n{Code(check.Bad)}\nand not in\n\n{Code(check.Good)}\n");
+            page.Append($"It is found in\n\n{Code(check.Bad)}\nand not in\n\n{Code(check.Good)}\n");
         }
 
         page.Append($"## To mend it\n\n{check.Mend.Trim()}\n");
@@ -90,7 +89,7 @@ public static class CheckPage
     public static string Sentence(string title) => $"{char.ToUpperInvariant(title[0])}{title[1..]}.";
 
     private static string WeightOf(FindingDescription check) =>
-        check.OnlyWhenAsked ? $"{WordFor(check.Severity)} with --notes" : WordFor(check.Severity);
+        check.OnlyWhenAsked ? $"{WordFor(check.Severity)} with --harmless" : WordFor(check.Severity);
 
     private static string WordFor(Severity severity) =>
         severity switch
@@ -98,7 +97,7 @@ public static class CheckPage
             Severity.Error => "error",
             Severity.Warning => "warning",
             Severity.Note => "note",
-            _ => "remark",
+            _ => "right",
         };
 
     private static string WordFor(FindingGroup group) =>

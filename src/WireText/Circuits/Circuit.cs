@@ -12,7 +12,7 @@ public sealed record Circuit
 
     public string? Title { get; init; }
 
-    public ImmutableArray<string> Notes { get; init; } = [];
+    public ImmutableArray<string> Remarks { get; init; } = [];
 
     /// <summary>What the instrument's finish is, such as <c>nitrocellulose</c>, or null.</summary>
     public string? Finish { get; init; }

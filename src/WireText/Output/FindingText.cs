@@ -16,10 +16,11 @@ public static class FindingText
     /// <remarks>Whoever gives the program a file of another kind should see what is wrong, not a thousand lines of it.</remarks>
     public const int MostAlike = 12;
 
+    /// <summary>Writes what is to be mended or thought over; what is right has its own place.</summary>
     public static void Write(IEnumerable<Finding> findings, MessageWriter writer)
     {
         var alike = new Dictionary<(string File, string Check), int>();
-        foreach (var finding in findings)
+        foreach (var finding in findings.Where(finding => finding.Severity > Severity.Right))
         {
             var key = (finding.Location.Source.Path, finding.Id);
             alike[key] = alike.GetValueOrDefault(key) + 1;
@@ -34,6 +35,15 @@ public static class FindingText
             writer.WriteLine(
                 string.Create(CultureInfo.InvariantCulture, $"{file}: {count - MostAlike} more [{check}]")
             );
+        }
+    }
+
+    /// <summary>Writes what is as it should be, a line each: it stands behind the count of what is found.</summary>
+    public static void WriteRight(IEnumerable<Finding> findings, MessageWriter writer)
+    {
+        foreach (var finding in findings.Where(finding => finding.Severity == Severity.Right))
+        {
+            WriteHead(finding, writer);
         }
     }
 
@@ -76,7 +86,7 @@ public static class FindingText
             Severity.Error => "error",
             Severity.Warning => "warning",
             Severity.Note => "note",
-            _ => "info",
+            _ => "right",
         };
 
     private static string? Count(IReadOnlyCollection<Finding> findings, Severity severity, string word)
@@ -93,11 +103,7 @@ public static class FindingText
     private static void Write(Finding finding, MessageWriter writer)
     {
         var style = StyleOf(finding.Severity);
-        writer.Write($"{PlaceOf(finding.Location)}: ");
-        writer.WriteStyled(WordFor(finding.Severity), style);
-        writer.Write(": ");
-        writer.WriteStyled(VisibleText.Line(finding.Message), Bold);
-        writer.WriteLine($"  [{finding.Id}]");
+        WriteHead(finding, writer);
         WriteLine(finding.Location, writer, style);
         foreach (var related in finding.Related)
         {
@@ -109,6 +115,15 @@ public static class FindingText
         {
             writer.Write($"help: {help.Replace("\n", "\n      ", StringComparison.Ordinal)}\n");
         }
+    }
+
+    private static void WriteHead(Finding finding, MessageWriter writer)
+    {
+        writer.Write($"{PlaceOf(finding.Location)}: ");
+        writer.WriteStyled(WordFor(finding.Severity), StyleOf(finding.Severity));
+        writer.Write(": ");
+        writer.WriteStyled(VisibleText.Line(finding.Message), Bold);
+        writer.WriteLine($"  [{finding.Id}]");
     }
 
     private static string PlaceOf(SourceLocation location)

@@ -15,7 +15,7 @@ public sealed class CoilShorted : ICheck
             Group: FindingGroup.Connections,
             Why: """
             A coil with both ends on one net is silent. Shorting a coil in some positions is how a pickup is cut to one coil
-            and nothing to remark on; shorted by solder, or in every position, it can never be heard.
+            and no mistake; shorted by solder, or in every position, it can never be heard.
             """,
             Bad: """
             pickup neck   single-coil

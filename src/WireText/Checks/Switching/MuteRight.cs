@@ -3,7 +3,7 @@ using WireText.Text;
 
 namespace WireText.Checks.Switching;
 
-/// <summary>Remarks on a mute that is wired right.</summary>
+/// <summary>Tells of a mute that it is wired right.</summary>
 public sealed class MuteRight : IStudyCheck
 {
     public CheckDescription Description { get; } =
@@ -14,8 +14,8 @@ public sealed class MuteRight : IStudyCheck
             Group: FindingGroup.Switching,
             Why: """
             A mute joins tip and sleeve. The amplifier then has a short at its input: silence without hum, whatever the
-            volume stands at. Opening the signal instead leaves the cable hanging on nothing, and it hums. This is a remark,
-            not a finding.
+            volume stands at. Opening the signal instead leaves the cable hanging on nothing, and it hums. A mute that
+            is wired right is told as right, and weighs nothing.
             """,
             Bad: """
             pickup neck single-coil
@@ -41,7 +41,7 @@ public sealed class MuteRight : IStudyCheck
         where mute.Kind == MuteKind.AcrossTheJack && !mute.Muting.Contains(control.Rest)
         select Description.At(
             context.PlaceOf(control),
-            $"'{control.Name}' is a mute, and right: it shorts the signal at the jack",
+            $"'{control.Name}' mutes as it should: it shorts the signal at the jack",
             help: null,
             Subject.Part(context.Circuit.Parts[control.Part].Name)
         );

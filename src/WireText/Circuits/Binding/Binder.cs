@@ -123,7 +123,7 @@ public static class Binder
         {
             Title = Single<CircuitSyntax>(statements, draft.Sink, c => c.Title)?.Title.Value,
             Finish = Single<FinishSyntax>(statements, draft.Sink, f => f.Finish)?.Finish.Text,
-            Notes = [.. Whole<NoteSyntax>(statements).Select(n => n.Remark.Value)],
+            Remarks = [.. Whole<RemarkSyntax>(statements).Select(remark => remark.Words.Value)],
             Parts = [.. draft.Parts],
             Lugs = [.. draft.Lugs],
             Controls = [.. draft.Controls],

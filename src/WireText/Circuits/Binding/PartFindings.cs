@@ -89,7 +89,7 @@ internal static class PartFindings
             Severity: Severity.Error,
             Group: FindingGroup.Text,
             Why: """
-            Every word must be known, so that a typo is never taken for a remark. A remark stands in quotes.
+            Every word must be known, so that a typo is never taken for a remark, which stands in quotes.
             """,
             Bad: """
             pot vol 250k [|auido|]

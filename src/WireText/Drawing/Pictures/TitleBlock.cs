@@ -136,7 +136,7 @@ internal sealed class TitleBlock
     private void Notes()
     {
         var top = column.Y;
-        foreach (var note in scene.Circuit.Notes)
+        foreach (var note in scene.Circuit.Remarks)
         {
             column.Paragraph("note", note, plain);
         }
@@ -308,7 +308,7 @@ internal sealed class TitleBlock
             Severity.Error => "error",
             Severity.Warning => "warning",
             Severity.Note => "note",
-            _ => "remark",
+            _ => "right",
         };
 
     private void Caption(string text) => column.Line("caption", text, TextStyle.Caption(theme.QuietInk));

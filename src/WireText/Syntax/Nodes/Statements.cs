@@ -12,7 +12,7 @@ public abstract record StatementSyntax(SourceLocation Location) : SyntaxNode(Loc
 
 public sealed record CircuitSyntax(TextSyntax Title, SourceLocation Location) : StatementSyntax(Location);
 
-public sealed record NoteSyntax(TextSyntax Remark, SourceLocation Location) : StatementSyntax(Location);
+public sealed record RemarkSyntax(TextSyntax Words, SourceLocation Location) : StatementSyntax(Location);
 
 public sealed record IncludeSyntax(TextSyntax Path, SourceLocation Location) : StatementSyntax(Location);
 

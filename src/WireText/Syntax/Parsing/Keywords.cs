@@ -10,6 +10,11 @@ public static class Keywords
     internal const string Colour = LineScan.ColourWord;
     internal const string Define = "define";
     internal const string Expect = "expect";
+    internal const string Remark = "remark";
+
+    /// <summary>What <see cref="Remark"/> was called when a note was not yet a weight of findings alone; it is still read.</summary>
+    internal const string OlderRemark = "note";
+
     internal const string Splice = "splice";
 
     /// <summary>The statements other than parts, by how often a file has them.</summary>
@@ -25,7 +30,8 @@ public static class Keywords
         Arrange,
         "place",
         "circuit",
-        "note",
+        Remark,
+        OlderRemark,
         "finish",
         Colour,
         "load",

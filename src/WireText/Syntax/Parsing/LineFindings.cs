@@ -13,7 +13,7 @@ internal static class LineFindings
             Group: FindingGroup.Text,
             Why: """
             Every line starts with a statement, such as wire or expect, or with a kind of part. A word that is
-            neither is mostly a slip; it is never passed over as a remark.
+            neither is mostly a slip; it is never passed over as a comment.
             """,
             Bad: """
             [|wrie|] neck.hot to out.tip white
@@ -21,7 +21,7 @@ internal static class LineFindings
             Good: """
             # wire neck.hot to out.tip white
             """,
-            Mend: "Correct the first word; a remark starts with #."
+            Mend: "Correct the first word; a comment starts with #."
         );
 
     public static FindingDescription Expected { get; } =

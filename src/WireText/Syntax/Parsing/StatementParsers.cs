@@ -39,7 +39,8 @@ internal static class StatementParsers
             from text in WordParsers.Text
             from line in WordParsers.WholeLine
             select new CircuitSyntax(text, line),
-        ["note"] = from text in WordParsers.Text from line in WordParsers.WholeLine select new NoteSyntax(text, line),
+        [Keywords.Remark] = Remark(),
+        [Keywords.OlderRemark] = Remark(),
         ["include"] =
             from text in WordParsers.Text
             from line in WordParsers.WholeLine
@@ -114,6 +115,11 @@ internal static class StatementParsers
         from hangs in Hangs.Optional()
         from line in WordParsers.WholeLine
         select new PartSyntax(kind, name, [.. arguments], hangs.GetOrDefault(), line);
+
+    private static Parser<StatementSyntax> Remark() =>
+        from text in WordParsers.Text
+        from line in WordParsers.WholeLine
+        select new RemarkSyntax(text, line);
 
     private static Parser<StatementSyntax> Wire() =>
         from first in WordParsers.Lug("a lug such as vol.2")

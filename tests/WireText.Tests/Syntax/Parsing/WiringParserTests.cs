@@ -140,7 +140,7 @@ public class WiringParserTests
     {
         var tree = Parse("note \"a # b\" # c");
 
-        Assert.Equal("a # b", Assert.IsType<NoteSyntax>(tree.Statements.Single()).Remark.Value);
+        Assert.Equal("a # b", Assert.IsType<RemarkSyntax>(tree.Statements.Single()).Words.Value);
         Assert.Equal(13, tree.Lines[0].CommentStart);
     }
 
