@@ -53,7 +53,8 @@ internal static class FormNodes
         };
 
     /// <summary>The tree in letters, with everything that holds coils of one part alone replaced by a symbol.</summary>
-    public static string Symbolised(FormNode? node, int part)
+    /// <param name="part">The part; null to replace nothing.</param>
+    public static string Symbolised(FormNode? node, int? part)
     {
         if (node is null)
         {
@@ -75,6 +76,6 @@ internal static class FormNodes
         };
     }
 
-    private static string SymbolisedParts(ImmutableArray<FormNode> parts, int part) =>
+    private static string SymbolisedParts(ImmutableArray<FormNode> parts, int? part) =>
         string.Join(' ', parts.Select(node => Symbolised(node, part)).Distinct(StringComparer.Ordinal));
 }

@@ -9,7 +9,10 @@ namespace WireText.Electrical.Positions;
 /// <param name="Rows">One for each of its other positions, the other controls as in the first row where it matters.</param>
 public sealed record LocalControl(Control Control, int Pickup, ImmutableArray<PositionRow> Rows);
 
-/// <summary>Finds local controls: with all that is one pickup replaced by a symbol, their positions give equal forms.</summary>
+/// <summary>
+/// Finds local controls: with all that is one pickup replaced by a symbol, their positions give equal forms, and unequal ones
+/// as they are.
+/// </summary>
 internal static class LocalControls
 {
     public static ImmutableArray<LocalControl> Find(Circuit circuit, IReadOnlyList<PositionRow> rows)
@@ -21,9 +24,13 @@ internal static class LocalControls
                 .GroupBy(row => row.State.At(control.Index, null))
                 .Select(group => group.ToList())
                 .ToList();
-            var pickup = circuit
-                .Parts.Where(part => FormText.CoilsOf(circuit, part) > 0)
-                .FirstOrDefault(part => groups.TrueForAll(group => AreEqualBut(circuit, group, part.Index)));
+            // What changes no form lies behind all pickups, as a rotary of capacitors does.
+            var changesForms = groups.Exists(group => !AreEqualBut(group, pickup: null));
+            var pickup = changesForms
+                ? circuit
+                    .Parts.Where(part => FormText.CoilsOf(circuit, part) > 0)
+                    .FirstOrDefault(part => groups.TrueForAll(group => AreEqualBut(group, part.Index)))
+                : null;
             var matters = groups.Exists(group =>
                 group.Select(row => row.WhatIsHeard(circuit)).Distinct().Skip(1).Any()
             );
@@ -43,7 +50,8 @@ internal static class LocalControls
         ImmutableArray<LocalControl> local
     ) => [.. rows.Where(row => local.All(control => row.State[control.Control.Index] is 0 or null))];
 
-    private static bool AreEqualBut(Circuit circuit, List<PositionRow> group, int pickup) =>
+    /// <param name="pickup">The part whose coils are one symbol; null for none.</param>
+    private static bool AreEqualBut(List<PositionRow> group, int? pickup) =>
         group
             .Select(row => (row.Analysis.Outcome, FormNodes.Symbolised(row.Analysis.Form.Root, pickup)))
             .Distinct()

@@ -85,6 +85,25 @@ public class PositionTableTests
         Every.Item(table.Local, local => Assert.Single(local.Rows));
     }
 
+    /// <summary>Behind the selector it changes whatever is heard: no pickup's own, however many rows there are.</summary>
+    [Fact]
+    public void RotaryOfCapacitorsBehindAllPickups_IsNoPickupsOwn()
+    {
+        var caps = Enumerable.Range(2, 11).Select(i => $"cap c{i} {i}n; c{i}.1 ~ voice.A{i}; c{i}.2 ~ out.sleeve");
+        var cuts = Enumerable
+            .Range(0, 3)
+            .Select(i =>
+                $"pickup p{i} humbucker-4 dcr={7 + i}k; switch s{i} spdt; p{i}.n-start ~ out.tip; p{i}.n-finish ~ p{i}.s-finish; "
+                + $"p{i}.s-start ~ out.sleeve; s{i}.A0 ~ p{i}.n-finish; s{i}.A2 ~ out.sleeve"
+            );
+        var table = TableOf(
+            Bench.Of($"jack out; switch voice rotary-1x12; voice.A0 ~ out.tip; {string.Join("; ", caps.Concat(cuts))}")
+        );
+
+        Assert.Equal(["s0", "s1", "s2"], table.Local.Select(local => local.Control.Name));
+        Assert.Equal(12, table.Rows.Length);
+    }
+
     [Theory]
     [MemberData(nameof(ExampleNames))]
     public void Rows_OfEachExample_HoldEveryStateOnceAsSolvedAlone(string name)
