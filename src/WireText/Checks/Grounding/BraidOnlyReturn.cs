@@ -11,12 +11,13 @@ public sealed class BraidOnlyReturn : IStudyCheck
         new(
             Id: "braid-only-return",
             Title: "a braid is the only way back to the sleeve",
-            Severity: Severity.Warning,
+            Severity: Severity.Note,
             Group: FindingGroup.Grounding,
             Why: """
             A braid is thin strands that were bent, twisted and heated at its end: it is the first to break, and with it the
             ground of all that stands behind it. Where it is a pickup's own screen that pickup alone is lost, and nothing
-            else can be done; anywhere else a wire beside it costs nothing.
+            else can be done; anywhere else a wire beside it costs nothing. A screened lead to the jack wired so is ordinary
+            work, and it is right as long as it holds.
             """,
             Bad: """
             pickup neck single-coil

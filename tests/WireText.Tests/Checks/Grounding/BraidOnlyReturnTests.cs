@@ -1,3 +1,5 @@
+using WireText.Text;
+
 namespace WireText.Tests.Checks.Grounding;
 
 /// <summary>Grounds that hang on a braid, and pickups whose own screen is no fault.</summary>
@@ -25,6 +27,18 @@ public class BraidOnlyReturnTests
     [InlineData("cable vol.2 to out.tip white braid vol.case to cut\nvol.case ~ out.sleeve", null)]
     public void BraidOnlyReturn_OfACableToTheJack_IsToldWithoutAWireBesideIt(string text, string? message) =>
         Check(Start + text, message);
+
+    /// <summary>A screened lead to the jack is often wired so, and it works.</summary>
+    [Fact]
+    public void BraidOnlyReturn_WhichIsOrdinaryWork_IsANote() =>
+        Assert.Equal(
+            Severity.Note,
+            Assert
+                .Single(
+                    Found.Of("braid-only-return", Start + "cable vol.2 to out.tip white braid vol.case to out.sleeve")
+                )
+                .Severity
+        );
 
     [Fact]
     public void BraidOnlyReturn_OfTwoBraids_IsNoWireEither() =>
