@@ -8,6 +8,9 @@ internal static class PickupNames
     /// <summary>The word for both of two pickups.</summary>
     private const string Both = "both";
 
+    /// <summary>Words that say of the pickups named beside them that no other is heard.</summary>
+    private static readonly string[] AloneWords = ["only", "alone", "solo"];
+
     /// <summary>The parts that a position's name means; null when it is no name of pickups.</summary>
     public static HashSet<int>? Of(Circuit circuit, string position)
     {
@@ -32,6 +35,9 @@ internal static class PickupNames
 
         return named;
     }
+
+    /// <summary>True for a word that names no pickup, and leaves no other.</summary>
+    public static bool IsAlone(string word) => AloneWords.Contains(word, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>True for the word that means two, whichever they are.</summary>
     public static bool IsBoth(string position) => string.Equals(position, Both, StringComparison.OrdinalIgnoreCase);

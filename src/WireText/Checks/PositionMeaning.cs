@@ -4,7 +4,7 @@ namespace WireText.Checks;
 
 /// <summary>What the name of a position says of the pickups that are heard there.</summary>
 /// <param name="Pickups">The parts that it names.</param>
-/// <param name="IsExact">True when no other is meant to be heard: the name has no word but theirs.</param>
+/// <param name="IsExact">True when no other is meant to be heard: the name has no word but theirs, or one that says so.</param>
 /// <param name="Count">How many pickups are meant, where the name counts them instead.</param>
 /// <param name="IsCut">True when it says that of a pickup of several coils not all are.</param>
 internal sealed record PositionMeaning(HashSet<int> Pickups, bool IsExact, int? Count, bool IsCut)
@@ -34,7 +34,10 @@ internal sealed record PositionMeaning(HashSet<int> Pickups, bool IsExact, int? 
             return null;
         }
 
-        var named = words.Select(word => PickupNames.Of(circuit, word)).ToList();
+        var named = words
+            .Where(word => !PickupNames.IsAlone(word))
+            .Select(word => PickupNames.Of(circuit, word))
+            .ToList();
         return named.TrueForAll(name => name is null)
             ? null
             : new PositionMeaning(

@@ -82,8 +82,8 @@ public sealed class PickupShorted : IStudyCheck
         var heard = one.Sound.Heard.Select(coil => coil.Coil.Part).ToHashSet();
         return circuit.Controls.Any(control =>
                 one.State[control.Index] is { } position
-                && PickupNames.Of(circuit, control.Positions[position].Name) is { } named
-                && named.SetEquals(heard)
+                && PositionMeaning.Of(circuit, control.Positions[position].Name) is { IsExact: true } named
+                && named.Pickups.SetEquals(heard)
             )
             || circuit.Expectations.Any(expectation =>
                 expectation.Claims.Any(claim => claim is CoilsClaim) && CheckContext.Covers(expectation, one.Situation)
