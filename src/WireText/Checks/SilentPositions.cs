@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Mutes;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Situations;
 
@@ -19,20 +20,28 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     /// <summary>Names that say that silence is meant.</summary>
     private static readonly ImmutableArray<string> SilentNames = ["off", "mute", "standby", "silent", "kill"];
 
-    /// <summary>Where the signal is shorted, save where a name or a claim says that silence is meant.</summary>
+    /// <summary>
+    /// Where the signal is shorted, save where a name or a claim says that silence is meant, or by controls in a row across
+    /// the jack: a mute that has to be armed.
+    /// </summary>
     public static IEnumerable<SilentPositions> Shorted(StudyContext context) =>
         Of(context, IsShorted)
             .Where(silent =>
                 !silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))
-                && !IsClaimedSilent(context.Circuit, silent.Positions)
+                && !IsClaimed(context.Circuit, silent.Positions, claim => claim is SilenceClaim)
+                && !MuteChain.IsClosedBy(context.Study.Network, silent.Positions)
             );
 
     /// <summary>
     /// Where no coil reaches the jack, which then floats or hangs on a resistance; not where a battery is switched off by a
-    /// position that says so.
+    /// position that says so, nor where a claim says that it is dead or open.
     /// </summary>
     public static IEnumerable<SilentPositions> Dead(StudyContext context) =>
-        Of(context, IsDead).Where(silent => !IsSwitchedOff(context, silent));
+        Of(context, IsDead)
+            .Where(silent =>
+                !IsSwitchedOff(context, silent)
+                && !IsClaimed(context.Circuit, silent.Positions, claim => claim is DeadClaim or OpenClaim)
+            );
 
     /// <summary>The sets in order of size, then of the situations.</summary>
     private static IEnumerable<SilentPositions> Of(StudyContext context, Func<SituationOutcomes, int, bool> isSilent)
@@ -93,10 +102,14 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
     private static bool IsMuted(StudyContext context, Situation situation) =>
         context.Study.Mutes.Any(mute => mute.IsIn(situation.State));
 
-    /// <summary>True when an <c>expect</c> says that silence is meant there.</summary>
-    private static bool IsClaimedSilent(Circuit circuit, ImmutableArray<(int Control, int Position)> set) =>
+    /// <summary>True when an <c>expect</c> says that it is meant there.</summary>
+    private static bool IsClaimed(
+        Circuit circuit,
+        ImmutableArray<(int Control, int Position)> set,
+        Func<Claim, bool> isMeant
+    ) =>
         circuit.Expectations.Any(expectation =>
-            expectation.Claims.Any(claim => claim is SilenceClaim)
+            expectation.Claims.Any(isMeant)
             && set.All(at => expectation.State.Allows(at.Control, at.Position))
             && set.Any(at => expectation.State[at.Control] == at.Position)
         );

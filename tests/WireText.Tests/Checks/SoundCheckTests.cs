@@ -168,6 +168,7 @@ public class SoundCheckTests
     [InlineData("both", true)]
     [InlineData("warm", true)]
     [InlineData("neck", false)]
+    [InlineData("neck-only", false)]
     public void PositionName_OfBothPickups_FitsWhenItNamesBoth(string name, bool fits)
     {
         var found = Find(
@@ -194,6 +195,8 @@ public class SoundCheckTests
     [InlineData("bridge neck-warm", false)]
     [InlineData("bridge-split bridge-warm", false)] // here it is the other way round
     [InlineData("both bridge-cut", false)] // one is heard
+    [InlineData("bridge-only bridge-cut", true)]
+    [InlineData("neck-only bridge-cut", false)]
     public void PositionName_WithOtherWords_AsksForThePickupsItNames(string names, bool fits)
     {
         var found = Find(
@@ -216,6 +219,8 @@ public class SoundCheckTests
     [Theory]
     [InlineData("", true)]
     [InlineData("positions lift both bridge", false)]
+    [InlineData("positions lift both bridge-only", false)]
+    [InlineData("positions lift both only-bridge", false)]
     [InlineData("expect lift=2: bridge", false)]
     public void PickupShorted_ByASwitch_IsSaidUnlessItIsMeant(string line, bool isSaid)
     {
@@ -233,6 +238,36 @@ public class SoundCheckTests
         );
 
         Assert.Equal(isSaid ? ["pickup-shorted"] : [], found.Select(finding => finding.Id));
+    }
+
+    /// <summary>Of a centre that is dead either line is enough: the claim, or the allowance.</summary>
+    [Theory]
+    [InlineData("", "dead-position")]
+    [InlineData("expect sel=2: dead", "")]
+    [InlineData("allow dead-position at sel \"meant\"", "")]
+    [InlineData("expect sel=2: silence", "dead-position expect")]
+    [InlineData("expect sel=2: open", "expect")]
+    [InlineData("expect sel=1: dead", "dead-position expect")]
+    public void DeadPosition_ThatIsClaimedOrAllowed_IsMeant(string line, string ids)
+    {
+        var circuit = Bench.CompileText(
+            Bench.Expand(
+                $"""
+                pickup neck single-coil
+                pickup bridge single-coil
+                switch sel spdt-on-off-on
+                pot vol 250k linear
+                jack out
+                neck.hot ~ sel.A1; bridge.hot ~ sel.A2; sel.A0 ~ vol.3
+                {Ground}
+                """
+            ) + line
+        );
+
+        Assert.Equal(
+            ids.Split(' ', StringSplitOptions.RemoveEmptyEntries),
+            CircuitEdits.FindApartFromBuilding(circuit).Select(finding => finding.Id).Order()
+        );
     }
 
     [Fact]

@@ -49,7 +49,7 @@ public sealed class DeadPosition : IStudyCheck
             """,
             Mend: """
             Wire the throw that this position closes, or take a switch without such a position. Where silence is meant, let
-            the position join tip and sleeve; where a dead position is meant, allow it, with the reason.
+            the position join tip and sleeve; where a dead position is meant, claim it with expect, or allow it, with the reason.
             """
         )
         {

@@ -70,6 +70,35 @@ public class MuteTests
         Assert.Equal("mute-opens-hot", found.Id);
     }
 
+    /// <summary>A button that only shorts while a switch arms it, in either order, and with a third in the row.</summary>
+    [Theory]
+    [InlineData("switch arm spdt; mute.1 ~ out.tip; mute.2 ~ arm.A0; arm.A2 ~ out.sleeve")]
+    [InlineData("switch arm spdt; arm.A0 ~ out.tip; arm.A1 ~ mute.1; mute.2 ~ out.sleeve")]
+    [InlineData(
+        "switch arm spdt; button too momentary; arm.A0 ~ out.tip; arm.A2 ~ mute.1; mute.2 ~ too.1; too.2 ~ out.sleeve"
+    )]
+    public void Mute_ThatASwitchArms_IsNoShort(string text) =>
+        Assert.Empty(
+            CircuitEdits
+                .FindApartFromBuilding(
+                    Electrical.Bench.CompileText(
+                        Electrical.Bench.Expand(
+                            $"{Volume}neck.hot ~ vol.3; vol.2 ~ out.tip; button mute momentary; {text}"
+                        )
+                    )
+                )
+                .Where(finding => finding.Severity > Severity.Right)
+        );
+
+    /// <summary>Two throws that short by chance are no row: another wire ends between them, or both are closed at rest.</summary>
+    [Theory]
+    [InlineData(
+        "switch a spdt; switch b spdt; a.A0 ~ out.tip; a.A2 ~ b.A0; b.A2 ~ out.sleeve; resistor r 1M from a.A2 to out.sleeve"
+    )]
+    [InlineData("switch a spdt; switch b spdt; a.A0 ~ out.tip; a.A1 ~ b.A0; b.A1 ~ out.sleeve")]
+    public void Shorts_OfTwoSwitchesThatAreNoMute_AreTold(string text) =>
+        Assert.Equal("shorted-output", One($"{Volume}neck.hot ~ vol.3; vol.2 ~ out.tip; {text}").Id);
+
     private static Finding One(string text) =>
         Assert.Single(
             CircuitEdits.FindApartFromBuilding(Electrical.Bench.CompileText(Electrical.Bench.Expand(text))),
