@@ -28,12 +28,35 @@ public class BinderTests
         Assert.Equal(["hb.n", "hb.s"], circuit.Elements.Select(e => e.Name));
     }
 
+    /// <summary>In series they make what the plain key says: resistances, inductances and turns add, capacitances by their inverses.</summary>
     [Fact]
-    public void Bind_SectionKey_SetsOneCoilOverThePlainKey()
+    public void Bind_SectionKey_LeavesTheRestOfThePlainKeyToTheOtherCoil()
     {
-        var circuit = Bind("pickup hb humbucker-4 dcr=8k n.dcr=5k");
+        var circuit = Bind(
+            "pickup hb humbucker-4 dcr=8.4k n.dcr=4.3k l=5H s.l=2H c=40p n.c=60p turns=10000 s.turns=5200"
+        );
+        var coils = circuit.Elements.Cast<Coil>().ToList();
 
-        Assert.Equal([5e3, 4e3], circuit.Elements.Cast<Coil>().Select(c => c.Ohms));
+        Assert.Equal([4.3e3, 4.1e3], coils.Select(coil => coil.Ohms));
+        Assert.Equal([3.0, 2.0], coils.Select(coil => coil.Henries));
+        // 1/40 − 1/60 = 1/120.
+        Assert.Equal([60e-12, 120e-12], coils.Select(coil => Math.Round(coil.Farads, 15)));
+        Assert.Equal([4800, 5200], coils.Select(coil => coil.Turns));
+    }
+
+    [Theory]
+    [InlineData("dcr=8k n.dcr=9k", "'dcr=8k' is the whole pickup's and leaves nothing for coil 's'")]
+    [InlineData("l=4H s.l=4H", "'l=4H' is the whole pickup's and leaves nothing for coil 'n'")]
+    [InlineData("c=40p n.c=36p", "'c=40p' is the whole pickup's and leaves nothing for coil 's'")]
+    [InlineData("turns=5000 n.turns=5200", "'turns=5000' is the whole pickup's and leaves nothing for coil 's'")]
+    public void Bind_SectionKeyThatTakesTheWhole_IsReported(string keys, string message)
+    {
+        var source = new SourceText("a.wiring", $"pickup hb humbucker-4 {keys}\n");
+
+        Assert.Equal(
+            message,
+            Assert.Single(Compilation.Of(source, NoSources.Instance).Findings, f => f.Id == "bad-value").Message
+        );
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax.Nodes;
@@ -13,10 +14,15 @@ namespace WireText.Circuits.Binding;
 /// <param name="Finish">The lug of its finish.</param>
 internal readonly record struct CoilPlace(int Element, int Part, string Name, int Start, int Finish);
 
-/// <summary>Gives the coils of one pickup their values: a coil's own key over the model's over its share of the whole pickup's over the usual.</summary>
-/// <param name="count">How many coils the pickup has.</param>
-internal sealed class CoilBinder(PartKeys keys, int count)
+/// <summary>
+/// Gives the coils of one pickup their values: a coil's own key over the model's over its share of the whole pickup's over the
+/// usual. Coils without a value of their own share what the others leave of the whole.
+/// </summary>
+/// <param name="all">The coils of the pickup.</param>
+internal sealed class CoilBinder(PartKeys keys, ImmutableArray<Inside.CoilInside> all)
 {
+    private readonly int count = all.Length;
+
     // What a pickup is taken for when its line does not say: a single coil, and two coils in series (assumed; inside
     // the ranges of Paiva, Pakarinen and Välimäki, JAES 60(10), 2012).
     private static readonly (double Ohms, double Henries, double Farads) UsualSingle = (6e3, 2.5, 100e-12);
@@ -27,9 +33,9 @@ internal sealed class CoilBinder(PartKeys keys, int count)
     {
         var usual = count == 1 ? UsualSingle : UsualPair;
         var wire = WireOf(inside);
-        var (ohms, ohmsFrom) = CoilValue(inside, "dcr", ValueUse.CoilResistance, total => total / count);
-        var (henries, henriesFrom) = CoilValue(inside, "l", ValueUse.CoilInductance, total => total / count);
-        var (farads, faradsFrom) = CoilValue(inside, "c", ValueUse.CoilCapacitance, total => total * count);
+        var (ohms, ohmsFrom) = CoilValue(inside, "dcr", ValueUse.CoilResistance);
+        var (henries, henriesFrom) = CoilValue(inside, "l", ValueUse.CoilInductance);
+        var (farads, faradsFrom) = CoilValue(inside, "c", ValueUse.CoilCapacitance, areInverse: true);
         var (winding, windingFrom) = WindingOf(inside);
         var (magnet, magnetFrom) = MagnetOf(inside);
         if (ohms is null && wire?.Ohms is not null)
@@ -46,7 +52,7 @@ internal sealed class CoilBinder(PartKeys keys, int count)
             ohms ?? usual.Ohms / count,
             henries ?? usual.Henries / count,
             farads ?? usual.Farads * count,
-            CoilValue(inside, "eddy", ValueUse.EddyLoss, total => total / count).Value,
+            CoilValue(inside, "eddy", ValueUse.EddyLoss).Value,
             winding,
             magnet
         )
@@ -59,26 +65,64 @@ internal sealed class CoilBinder(PartKeys keys, int count)
     }
 
     /// <summary>The coil's own key, else the model's value, else its share of the whole pickup's.</summary>
+    /// <param name="areInverse">True when the inverses of the coils' values make that of the whole: capacitances in series.</param>
     private (double? Value, ValueOrigin Origin) CoilValue(
         Inside.CoilInside inside,
         string key,
         ValueUse use,
-        Func<double, double> share
+        bool areInverse = false
     )
     {
-        if (keys.Of(inside.Name, key) is { } own)
+        if (OwnValue(inside, key, use) is { } own)
         {
-            return Said(keys.Read(own.Value, use), ValueOrigin.Given);
+            return own;
         }
 
-        if (ByModel(inside, key) is { } given)
+        if (keys.Of(key) is not { } whole || keys.Read(whole.Value, use) is not { } total)
         {
-            return Said(keys.Read(given.Value, given.Location, use), ValueOrigin.ByModel);
+            return (null, ValueOrigin.Assumed);
         }
 
-        return keys.Of(key) is { } whole && keys.Read(whole.Value, use) is { } total
-            ? (share(total), count == 1 ? ValueOrigin.Given : ValueOrigin.Shared)
+        var share = Share(total, coil => IsOwn(coil, key), coil => OwnValue(coil, key, use)?.Value, areInverse);
+        return IsLeft(share, whole, inside)
+            ? (share, count == 1 ? ValueOrigin.Given : ValueOrigin.Shared)
             : (null, ValueOrigin.Assumed);
+    }
+
+    private bool IsOwn(Inside.CoilInside inside, string key) =>
+        keys.Of(inside.Name, key) is not null || ByModel(inside, key) is not null;
+
+    /// <summary>True when the other coils leave something of the whole; reported where they do not.</summary>
+    private bool IsLeft(double share, PairSyntax whole, Inside.CoilInside inside)
+    {
+        keys.ReportUnless(
+            share > 0,
+            whole.Value,
+            $"'{whole.Key.Text}={whole.Value.Text}' is the whole pickup's and leaves nothing for coil '{inside.Name}'"
+        );
+        return share > 0;
+    }
+
+    /// <summary>What a coil has by its own key or by the model; null where neither says any.</summary>
+    private (double? Value, ValueOrigin Origin)? OwnValue(Inside.CoilInside inside, string key, ValueUse use) =>
+        keys.Of(inside.Name, key) is { } own ? Said(keys.Read(own.Value, use), ValueOrigin.Given)
+        : ByModel(inside, key) is { } given ? Said(keys.Read(given.Value, given.Location, use), ValueOrigin.ByModel)
+        : null;
+
+    /// <summary>What each coil without a value of its own has of the whole pickup's; not above 0 when the others have it all.</summary>
+    /// <param name="isOwn">True for a coil that has a value of its own.</param>
+    /// <param name="own">That value; null where it cannot be read.</param>
+    private double Share(
+        double whole,
+        Func<Inside.CoilInside, bool> isOwn,
+        Func<Inside.CoilInside, double?> own,
+        bool areInverse
+    )
+    {
+        var known = all.Where(isOwn).Select(own).OfType<double>().Sum(InSum);
+        return InSum((InSum(whole) - known) / all.Count(coil => !isOwn(coil)));
+
+        double InSum(double value) => areInverse ? 1 / value : value;
     }
 
     private static (T? Value, ValueOrigin Origin) Said<T>(T? value, ValueOrigin origin)
@@ -88,15 +132,31 @@ internal sealed class CoilBinder(PartKeys keys, int count)
     {
         var turns = TurnsOf(inside);
         var gauge = CoilCount(inside, "awg", 60);
-        var metres = CoilValue(inside, "turn-length", ValueUse.TurnLength, each => each).Value;
+        var metres = LengthOf(inside);
         return turns is null && gauge is null && metres is null ? null : new CoilWire(turns, gauge, metres);
     }
+
+    /// <summary>The mean length of a turn, in metres: the coil's own, or that of all coils.</summary>
+    private double? LengthOf(Inside.CoilInside inside) =>
+        OwnValue(inside, "turn-length", ValueUse.TurnLength) is { } own ? own.Value
+        : keys.Of("turn-length") is { } all ? keys.Read(all.Value, ValueUse.TurnLength)
+        : null;
 
     /// <summary>The turns of one coil: its own, or its share of the whole pickup's.</summary>
     private double? TurnsOf(Inside.CoilInside inside)
     {
-        var isWhole = keys.Of(inside.Name, "turns") is null && ByModel(inside, "turns") is null;
-        return CoilCount(inside, "turns", 1e6) is { } turns ? (isWhole ? turns / count : turns) : null;
+        if (IsOwn(inside, "turns") || keys.Of("turns") is not { } whole)
+        {
+            return CoilCount(inside, "turns", 1e6);
+        }
+
+        return
+            CoilCount(inside, "turns", 1e6) is { } turns
+            && Share(turns, coil => IsOwn(coil, "turns"), coil => CoilCount(coil, "turns", 1e6), areInverse: false)
+                is var share
+            && IsLeft(share, whole, inside)
+            ? share
+            : null;
     }
 
     private double? CoilCount(Inside.CoilInside inside, string key, double most)

@@ -23,7 +23,7 @@ internal sealed class ElementBinder(
     public (ImmutableArray<int> Indices, string? ValueLabel, string? TaperLabel) Bind()
     {
         var indices = ImmutableArray.CreateBuilder<int>();
-        var coils = new CoilBinder(keys, arguments.Definition.Insides.OfType<Inside.CoilInside>().Count());
+        var coils = new CoilBinder(keys, [.. arguments.Definition.Insides.OfType<Inside.CoilInside>()]);
         foreach (var inside in arguments.Definition.Insides)
         {
             Element? element = inside switch
