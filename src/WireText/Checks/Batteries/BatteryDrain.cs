@@ -1,3 +1,4 @@
+using WireText.Checks.Connections;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Solving;
@@ -67,7 +68,7 @@ public sealed class BatteryDrain : IStudyCheck
                 .ToList();
             if (isDrawn || switches.Count > 0)
             {
-                yield return Report(context, battery, switches);
+                yield return Report(context, battery, switches, rest);
             }
         }
     }
@@ -93,16 +94,34 @@ public sealed class BatteryDrain : IStudyCheck
             .Range(0, control.Positions.Length)
             .Any(position => IsDrawn(network, battery, rest.At(control.Index, position)) != isDrawnAtRest);
 
-    private Finding Report(StudyContext context, Battery battery, List<Control> switches)
+    /// <summary>How the plug comes to switch it; where minus is on the ring already, what joins the ring to the sleeve without one.</summary>
+    private static string Help(StudyContext context, Battery battery, State rest)
+    {
+        var circuit = context.Circuit;
+        if (circuit.Outputs[0].Ring is not { } ring)
+        {
+            return "let the plug switch it: take a stereo jack, its ring to the battery's minus";
+        }
+
+        var nets = circuit.Nets.OneNet;
+        if (nets[battery.Minus] != nets[ring])
+        {
+            return "let the plug switch it: "
+                + WireLines.Line(circuit.NameOf(battery.Minus), circuit.NameOf(ring), WireLines.GroundColour)
+                + ", and to nothing else";
+        }
+
+        var joining = JoinBlame.Between(context, ring, circuit.Outputs[0].Sleeve, rest);
+        return joining.IsEmpty
+            ? $"let nothing but the plug join '{circuit.NameOf(ring)}' to the sleeve"
+            : $"let the plug switch it, take out: {string.Join("; ", joining.Select(wire => WireLines.Line(circuit, wire)))}";
+    }
+
+    private Finding Report(StudyContext context, Battery battery, List<Control> switches, State rest)
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[battery.Part];
-        var ring = circuit.Outputs[0].Ring;
-        var help = ring is { } lug
-            ? "let the plug switch it: "
-                + WireLines.Line(circuit.NameOf(battery.Minus), circuit.NameOf(lug), WireLines.GroundColour)
-                + ", and to nothing else"
-            : "let the plug switch it: take a stereo jack, its ring to the battery's minus";
+        var help = Help(context, battery, rest);
         return switches.Count == 0
             ? Description.At(part.NameAt, $"'{part.Name}' is drawn from with no plug in", help, Subject.Part(part.Name))
             : Description.At(

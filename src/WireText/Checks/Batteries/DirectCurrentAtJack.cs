@@ -12,6 +12,9 @@ public sealed class DirectCurrentAtJack : IStudyCheck
     /// <summary>Situations looked at. Chosen.</summary>
     internal const int SituationLimit = 4_096;
 
+    /// <summary>A part is on the way when without it less than this share of the voltage is left. Chosen: more than rounding.</summary>
+    private const double LeadingShare = 0.999;
+
     public CheckDescription Description { get; } =
         new(
             Id: "dc-at-jack",
@@ -75,7 +78,7 @@ public sealed class DirectCurrentAtJack : IStudyCheck
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[circuit.Outputs[0].Part];
-        var way = WayOf(context, state);
+        var way = WayOf(context, state, volts);
         var names = Listing.Of(way.Select(one => one.Name));
         return Description.At(
             part.NameAt,
@@ -88,17 +91,31 @@ public sealed class DirectCurrentAtJack : IStudyCheck
         );
     }
 
-    /// <summary>The parts that the direct current to the tip flows through, in order of declaration.</summary>
-    private static List<Part> WayOf(StudyContext context, State state)
+    /// <summary>
+    /// The parts without which less would stand at the tip, in order of declaration: not what lies across the way and takes of
+    /// it, as pickups do.
+    /// </summary>
+    private static List<Part> WayOf(StudyContext context, State state, double volts)
     {
-        var live = LiveNetwork.WithSupplies(context.Study.Network, state);
-        return
-        [
-            .. live
-                .Branches.Select(branch => context.Circuit.Elements[branch.Source.Element].Part)
-                .Distinct()
-                .Order()
-                .Select(part => context.Circuit.Parts[part]),
-        ];
+        var network = context.Study.Network;
+        var parts = LiveNetwork
+            .WithSupplies(network, state)
+            .Branches.Select(branch => context.Circuit.Elements[branch.Source.Element].Part)
+            .Distinct()
+            .Order()
+            .ToList();
+        var leading = parts.Where(part => Math.Abs(VoltsWithout(part)) < LeadingShare * Math.Abs(volts)).ToList();
+        return [.. (leading.Count > 0 ? leading : parts).Select(part => context.Circuit.Parts[part])];
+
+        double VoltsWithout(int part) =>
+            JackVoltage.Of(
+                network,
+                state,
+                [
+                    .. network
+                        .Branches.Where(branch => context.Circuit.Elements[branch.Element].Part == part)
+                        .Select(branch => branch.Index),
+                ]
+            ) ?? volts;
     }
 }

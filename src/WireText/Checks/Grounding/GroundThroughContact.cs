@@ -1,3 +1,5 @@
+using WireText.Circuits;
+using WireText.Electrical.Grounds;
 using WireText.Electrical.Situations;
 using WireText.Text;
 
@@ -47,7 +49,7 @@ public sealed class GroundThroughContact : IStudyCheck
         where context.IsJointed(context.Circuit.Outputs[0].Sleeve)
         where metal.Contact.Relation == ContactRelation.Always && !metal.IsSoldered
         let names = metal.Lugs.Select(context.Circuit.NameOf).ToList()
-        let controls = metal.Contact.Controls.Select(control => context.Circuit.Controls[control].Name)
+        let controls = NamesOf(context.Circuit, metal)
         let line = GroundPlaces.Line(context, metal)
         select Description.At(
             Places.Of(context, metal.Lugs[0]),
@@ -58,4 +60,14 @@ public sealed class GroundThroughContact : IStudyCheck
         {
             Edits = WireLines.Added(context.Circuit, line),
         };
+
+    /// <summary>The controls that join it to the sleeve; where none is ever moved for it, the jacks whose plug does.</summary>
+    private static List<string> NamesOf(Circuit circuit, MetalNet metal)
+    {
+        var moved = metal.Contact.Controls.Select(control => circuit.Controls[control]).ToList();
+        var plugs = circuit.Controls.Where(control => control.IsPlug && Closes(control));
+        return [.. (moved.Count > 0 ? moved : plugs).Select(control => control.Name)];
+    }
+
+    private static bool Closes(Control plug) => !plug.Positions[plug.Rest].Closed.IsEmpty;
 }

@@ -7,14 +7,15 @@ namespace WireText.Electrical.Solving;
 public static class JackVoltage
 {
     /// <summary>In volts, tip against sleeve, with the input of the amplifier as load; null when the network is too large to solve.</summary>
-    public static double? Of(Network network, State state)
+    /// <param name="opened">Branches taken out in thought, as indices into <see cref="Network.Branches"/>.</param>
+    public static double? Of(Network network, State state, params IReadOnlyCollection<int> opened)
     {
         if (!network.Circuit.Elements.Any(element => element is Battery))
         {
             return 0;
         }
 
-        var live = LiveNetwork.WithSupplies(network, state);
+        var live = LiveNetwork.WithSupplies(network, state, opened);
         if (live.IsShort || live.IsOpen)
         {
             return 0;

@@ -117,7 +117,8 @@ public sealed class LiveNetwork
     }
 
     /// <summary>The part that a direct current from batteries and working amplifiers flows in.</summary>
-    internal static LiveNetwork WithSupplies(Network network, State state)
+    /// <param name="opened">Branches taken out in thought, as indices into <see cref="Network.Branches"/>.</param>
+    internal static LiveNetwork WithSupplies(Network network, State state, params IReadOnlyCollection<int> opened)
     {
         var nodeOf = network.AtTheDials(state);
         var powered = Supply.PoweredAmplifiers(network, state);
@@ -125,6 +126,7 @@ public sealed class LiveNetwork
             .Branches.Where(branch =>
                 branch.Kind != BranchKind.Capacitor
                 && (branch.Kind != BranchKind.AmplifierOutput || powered.Contains(branch.Element))
+                && !opened.Contains(branch.Index)
             )
             .ToArray();
         return Build(network, nodeOf, present, network.DialsOf(state));
