@@ -16,7 +16,7 @@ public class PositionWriterTests
     [InlineData(1, "neck", "6.24 kΩ")]
     [InlineData(11, "neck parallel bridge", "3.34 kΩ (3.17–3.52)", "cancelled (−2")]
     [InlineData(15, "hb", "7.75 kΩ (7.32–8.17)")]
-    [InlineData(15, "n-coil of hb", "3.94 kΩ", "−5.9 dB", "full")]
+    [InlineData(15, "hb.n", "3.94 kΩ", "−5.9 dB", "full")]
     [InlineData(17, "6.01 kΩ", "−10.4 dB left over")]
     [InlineData(5, "dead: only 250 kΩ stay on the jack", "250 kΩ")]
     [InlineData(6, "open: the jack floats", "no reading")]
@@ -102,7 +102,7 @@ public class PositionWriterTests
         var written = PositionText.Write(TableOf(Bench.Of(text)));
 
         Assert.Contains("s6 changes p6 alone", written, StringComparison.Ordinal);
-        Assert.Matches("n-coil\\s+of\\s+p6", written);
+        Assert.Matches("p6\\.n", written);
     }
 
     [Theory]

@@ -214,7 +214,9 @@ public sealed class Expect : IStudyCheck
         };
     }
 
-    private static string LevelText(double decibels) => decibels.ToString("0.0", CultureInfo.InvariantCulture) + " dB";
+    /// <summary>Rounded to a tenth, with no minus before a zero.</summary>
+    private static string LevelText(double decibels) =>
+        (Math.Round(decibels, 1) + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + " dB";
 
     private static string LevelWord(double decibels) => LevelText(decibels).Replace(" ", "", StringComparison.Ordinal);
 

@@ -7,34 +7,24 @@ namespace WireText.Electrical.Forms;
 /// <summary>Writes a form: as a person says it, or as the language claims it.</summary>
 public static class FormText
 {
-    /// <summary>As a person says it: <c>neck parallel bridge, out of phase</c>, <c>n-coil of hb</c>, <c>neck through 100n</c>.</summary>
+    /// <summary>As a person says it: <c>neck parallel bridge, out of phase</c>, <c>hb.n</c>, <c>neck through 100n</c>.</summary>
     public static string ForPeople(Circuit circuit, HeardForm form)
     {
         var text = form switch
         {
             { Root: { } root } => new Writer(circuit, isClaim: false, PhaseWord(form) is not null).Write(root)
                 + PhaseWord(form),
-            { Kind: FormKind.Bridge } => "bridge network: "
-                + string.Join(", ", form.Coils.Select(coil => InBridge(circuit, coil))),
+            { Kind: FormKind.Bridge } => "bridge network: " + string.Join(", ", form.Coils.Select(InBridge)),
             _ => "nothing",
         };
         var dark = form.DarkenedBy.Select(part => $", darkened by {part.Text}");
-        var traces = form.Traces.Select(trace =>
-            $" (a trace of {CoilName(circuit, trace.Coil)}, {Figure(trace.Decibels)} dB)"
-        );
+        var traces = form.Traces.Select(trace => $" (a trace of {trace.Coil.Name}, {Figure(trace.Decibels)} dB)");
         return text + string.Concat(dark) + string.Concat(traces);
     }
 
     /// <summary>As <c>expect</c> claims it: <c>reversed neck parallel bridge</c>, <c>hb.n</c>, <c>neck through lo</c>; null for what no claim can say.</summary>
     public static string? AsClaim(Circuit circuit, HeardForm form) =>
         form.Root is { } root ? new Writer(circuit, isClaim: true, hidesSigns: false).Write(root) : null;
-
-    /// <summary>A coil's name for people: <c>neck</c>, <c>n-coil of hb</c>.</summary>
-    public static string CoilName(Circuit circuit, Coil coil)
-    {
-        var part = circuit.Parts[coil.Part];
-        return CoilsOf(circuit, part) == 1 ? part.Name : $"{coil.Name[(part.Name.Length + 1)..]}-coil of {part.Name}";
-    }
 
     internal static string Figure(double decibels)
     {
@@ -46,8 +36,8 @@ public static class FormText
     internal static int CoilsOf(Circuit circuit, Part part) =>
         part.Elements.Count(element => circuit.Elements[element] is Coil);
 
-    private static string InBridge(Circuit circuit, FormCoil coil) =>
-        (coil.Sign < 0 ? "reversed " : "") + CoilName(circuit, coil.Coil) + $" {Figure(coil.Decibels)} dB";
+    private static string InBridge(FormCoil coil) =>
+        (coil.Sign < 0 ? "reversed " : "") + $"{coil.Coil.Name} {Figure(coil.Decibels)} dB";
 
     /// <summary>What ends the text where two groups are out of phase or turn; null where the words of the parts say it, or nothing.</summary>
     private static string? PhaseWord(HeardForm form)
@@ -89,7 +79,7 @@ public static class FormText
         public string Write(FormNode node) =>
             node switch
             {
-                CoilForm coil => Reversed(node) + NameOf(coil.Coil) + Notes(node),
+                CoilForm coil => Reversed(node) + coil.Coil.Name + Notes(node),
                 SeriesForm series => WriteSeries(series),
                 ParallelForm parallel => WriteParallel(parallel),
                 _ => "",
@@ -164,8 +154,6 @@ public static class FormText
 
         private string Reversed(FormNode node) =>
             !hidesSigns && node.Coils.All(coil => coil.Sign < 0) ? "reversed " : "";
-
-        private string NameOf(Coil coil) => isClaim ? coil.Name : CoilName(circuit, coil);
 
         private string Notes(FormNode node)
         {

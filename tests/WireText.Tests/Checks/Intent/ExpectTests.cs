@@ -81,7 +81,7 @@ public class ExpectTests
     [InlineData(
         22,
         "rest: hb parallel hx",
-        "'hb parallel hx' is expected at rest, but there is: (n-coil of hb parallel n-coil of hx) series (s-coil of hb parallel s-coil of hx)"
+        "'hb parallel hx' is expected at rest, but there is: (hb.n parallel hx.n) series (hb.s parallel hx.s)"
     )]
     [InlineData(25, "rest: reads 6k", "'reads 6k' is expected at rest, but there is: 250 kΩ")]
     [InlineData(
