@@ -23,7 +23,11 @@ internal static class Repository
 
     /// <summary>Every wiring file that is formatted: all examples, and the standard parts.</summary>
     public static IReadOnlyList<string> WiringFiles =>
-        [.. RightAndWrongExamples, PathOf("src", "WireText", "Parts", "standard-parts.wiring")];
+        [
+            .. RightAndWrongExamples,
+            .. FilesIn("docs/slips", "*.wiring"),
+            PathOf("src", "WireText", "Parts", "standard-parts.wiring"),
+        ];
 
     /// <summary>The files of a folder by name, as whole paths. A folder without any is an error.</summary>
     /// <param name="folder">From the root.</param>

@@ -31,25 +31,23 @@ public partial class WordMeaningTests
     [Theory]
     [MemberData(nameof(Texts))]
     public void Note_WhereverItIsSaid_IsAWeight(string path) =>
-        Assert.Empty(
-            SentencesOf(path)
-                .Where(sentence => Note().IsMatch(sentence))
-                .Where(sentence => !Weight().IsMatch(Note().Replace(sentence, "")))
+        Assert.DoesNotContain(
+            SentencesOf(path),
+            sentence => Note().IsMatch(sentence) && !Weight().IsMatch(Note().Replace(sentence, ""))
         );
 
     /// <summary>A remark is what a file says in quotes; nothing that is found is called so.</summary>
     [Theory]
     [MemberData(nameof(Texts))]
     public void Remark_WhereverItIsSaid_StandsInQuotes(string path) =>
-        Assert.Empty(
-            SentencesOf(path)
-                .Where(sentence => Remark().IsMatch(sentence))
-                .Where(sentence => !sentence.Contains("quotes", StringComparison.Ordinal))
+        Assert.DoesNotContain(
+            SentencesOf(path),
+            sentence => Remark().IsMatch(sentence) && !sentence.Contains("quotes", StringComparison.Ordinal)
         );
 
     [Fact]
     public void Weights_OfTheCatalogue_AreThoseThatThePagesName() =>
-        Assert.All(
+        Every.Item(
             FindingCatalogue.All,
             finding => Assert.Contains(WordFor(finding.Severity), CheckPage.Write(finding).Split('\n')[2])
         );
