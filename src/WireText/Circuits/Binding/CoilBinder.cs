@@ -119,10 +119,15 @@ internal sealed class CoilBinder(PartKeys keys, ImmutableArray<Inside.CoilInside
         bool areInverse
     )
     {
-        var known = all.Where(isOwn).Select(own).OfType<double>().Sum(InSum);
-        return InSum((InSum(whole) - known) / all.Count(coil => !isOwn(coil)));
+        var known = all.Where(isOwn).Select(own).OfType<double>().ToList();
+        var sharing = all.Count(coil => !isOwn(coil));
+        if (areInverse)
+        {
+            // As it is written where all share: an inverse of an inverse is off by its last digit.
+            return known.Count == 0 ? whole * sharing : sharing / ((1 / whole) - known.Sum(value => 1 / value));
+        }
 
-        double InSum(double value) => areInverse ? 1 / value : value;
+        return (whole - known.Sum()) / sharing;
     }
 
     private static (T? Value, ValueOrigin Origin) Said<T>(T? value, ValueOrigin origin)
