@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace WireText.Cli.Tests;
 
 public sealed class PositionsCommandTests : IDisposable
@@ -38,6 +40,35 @@ public sealed class PositionsCommandTests : IDisposable
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith(start, ran.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>Two pickups in series or one, 1 V in each, into 1 MΩ: 2 V and 1 V less the divider with 12 kΩ and 6 kΩ.</summary>
+    [Theory]
+    [InlineData("wire neck.hot to out.tip white\nwire neck.ground to bridge.hot grey\n", 5.9)]
+    [InlineData("wire neck.hot to out.tip white\nwire neck.ground to out.sleeve black\n", -0.05)]
+    public void Positions_LevelOfOneCoil_IsTheSameInEveryFile(string wires, double expected)
+    {
+        var file = folder.Put(
+            "a.wiring",
+            "pickup neck single-coil dcr=6k l=2H c=100p wind=cw magnet=north\npickup bridge single-coil dcr=6k l=2H c=100p wind=cw magnet=north\n"
+                + $"jack out mono\n{wires}wire bridge.ground to out.sleeve black\n"
+        );
+
+        using var coil = JsonDocument.Parse(Ran.Of("positions", file, "--format", "json", "--level", "coil").Output);
+        using var loudest = JsonDocument.Parse(Ran.Of("positions", file, "--format", "json").Output);
+
+        Assert.Equal("coil", coil.RootElement.GetProperty("levelReference").GetString());
+        Assert.Equal(expected, LevelIn(coil), 0.1);
+        Assert.Equal("loudest", loudest.RootElement.GetProperty("levelReference").GetString());
+        Assert.Equal(0, LevelIn(loudest));
+        Assert.Contains(
+            "level against what the strings induce in one coil;",
+            Ran.Of("positions", file, "--level", "coil").Output,
+            StringComparison.Ordinal
+        );
+
+        static double LevelIn(JsonDocument json) =>
+            json.RootElement.GetProperty("rows")[0].GetProperty("levelDecibels").GetDouble();
     }
 
     [Fact]

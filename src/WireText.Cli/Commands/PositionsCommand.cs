@@ -18,6 +18,12 @@ internal sealed class PositionsCommand : Command
         ("csv", new Form(PositionData.WriteCsv, IsData: true)),
         ("markdown", new Form(PositionText.WriteMarkdown, IsData: false))
     );
+    private readonly ChoiceOption<LevelReference> level = new(
+        "--level",
+        "What 0 dB is: the loudest line, or what the strings induce in one coil, so that two files can be compared",
+        ("loudest", LevelReference.LoudestRow),
+        ("coil", LevelReference.OneCoil)
+    );
     private readonly Option<bool> expect = new("--expect")
     {
         Description = "Write expect lines instead, which pin what the circuit does now, ready to paste",
@@ -37,6 +43,7 @@ internal sealed class PositionsCommand : Command
     {
         Add(file);
         Add(format);
+        Add(level);
         Add(expect);
         Add(parts);
         SetAction(parsed => Run(context, parsed));
@@ -48,7 +55,10 @@ internal sealed class PositionsCommand : Command
         var form = parsed.GetValue(expect)
             ? new Form(_ => ExpectLines.Write(read.Study), IsData: true)
             : format.In(parsed);
-        (form.IsData ? context.Data : context.Output).Write(form.Write(read.Study.Positions));
+        var table = read.Study.Positions;
+        (form.IsData ? context.Data : context.Output).Write(
+            form.Write(level.In(parsed) == LevelReference.OneCoil ? table.AgainstOneCoil() : table)
+        );
         return read.Code;
     }
 

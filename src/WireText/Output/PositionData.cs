@@ -58,6 +58,7 @@ public static class PositionData
             json.WriteNumber("version", Version);
             json.WriteString("title", table.Circuit.Title);
             WriteLoad(json, table.Circuit.Surroundings);
+            json.WriteString("levelReference", WordFor(table.Reference));
             json.WriteStartArray("rows");
             foreach (var row in PositionSheet.RowsOf(table))
             {
@@ -180,6 +181,8 @@ public static class PositionData
             Outcome.Open => "open",
             _ => "not-computed",
         };
+
+    private static string WordFor(LevelReference reference) => reference == LevelReference.OneCoil ? "coil" : "loudest";
 
     private static string WordFor(HumWord word) =>
         word switch

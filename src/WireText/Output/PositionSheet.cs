@@ -152,12 +152,15 @@ internal sealed record PositionSheet(
             yield return "* with coils whose resistance, inductance or capacitance is assumed: see the table of coils";
         }
 
-        yield return $"level against the loudest line; peak over 100 Hz, into {ValueText.Figure(circuit.Surroundings.CableFarads, Unit.Farad)} of cable and {ValueText.Figure(circuit.Surroundings.InputOhms, Unit.Ohm)}; hum at {circuit.Surroundings.MainsHertz.ToString("0", CultureInfo.InvariantCulture)} Hz";
+        yield return $"level against {ReferenceOf(table)}; peak over 100 Hz, into {ValueText.Figure(circuit.Surroundings.CableFarads, Unit.Farad)} of cable and {ValueText.Figure(circuit.Surroundings.InputOhms, Unit.Ohm)}; hum at {circuit.Surroundings.MainsHertz.ToString("0", CultureInfo.InvariantCulture)} Hz";
         yield return circuit.Dials.IsEmpty
             ? "meter on the plug, batteries out"
             : $"dials at rest: {string.Join(", ", circuit.Dials.Select(dial => $"{dial.Name} {dial.Rest.ToString("0.##", CultureInfo.InvariantCulture)}"))}; meter on the plug, batteries out";
         yield return TemperatureRemark(circuit.Surroundings);
     }
+
+    private static string ReferenceOf(PositionTable table) =>
+        table.Reference == LevelReference.OneCoil ? "what the strings induce in one coil" : "the loudest line";
 
     private static string CubeOf(Circuit circuit, BareReading bare)
     {

@@ -8,7 +8,7 @@ namespace WireText.Electrical.Positions;
 
 /// <summary>One line of the table of positions: a set of states that give the same at the jack, dials at rest.</summary>
 /// <param name="State">The states, any where a control makes no difference.</param>
-/// <param name="LevelDecibels">Over the loudest row; null where nothing sounds.</param>
+/// <param name="LevelDecibels">Over what the table says, see <see cref="LevelReference"/>; null where nothing sounds.</param>
 public sealed record PositionRow(State State, StateAnalysis Analysis, double? LevelDecibels)
 {
     /// <summary>The coils that hang on the signal by one end: antennas.</summary>

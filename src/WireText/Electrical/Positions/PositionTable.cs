@@ -23,12 +23,32 @@ public sealed record PositionTable(
     /// <summary>What a meter shows at the jack without a plug, where that differs from the rows.</summary>
     public ImmutableArray<BareReading> BareReadings { get; init; } = [];
 
+    /// <summary>What the levels of all rows are told against.</summary>
+    public LevelReference Reference { get; private init; }
+
     /// <summary>Rows beyond which local controls get lines of their own. Chosen.</summary>
     private const int ManyRows = 64;
 
     /// <summary>The controls that a table has a column for: those that make a difference in some row.</summary>
     public IEnumerable<Control> Columns =>
         Circuit.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
+
+    /// <summary>The same table with its levels told against the EMF of one coil.</summary>
+    public PositionTable AgainstOneCoil()
+    {
+        return this with
+        {
+            Reference = LevelReference.OneCoil,
+            Rows = [.. Rows.Select(Told)],
+            Local = [.. Local.Select(local => local with { Rows = [.. local.Rows.Select(Told)] })],
+        };
+
+        static PositionRow Told(PositionRow row) =>
+            row with
+            {
+                LevelDecibels = row.Analysis.Outcome == Outcome.Sound ? row.Analysis.Sound.LevelDecibels : null,
+            };
+    }
 
     /// <summary>The table of a circuit whose states may be known already.</summary>
     /// <param name="tree">Its situations.</param>
