@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Electrical.Positions;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
 
@@ -29,7 +30,21 @@ public static class ExpectLines
 
         list.Add(PlugStates.Of(study));
         list.Add(BatteryStates.Of(study.Network));
-        return list.ToString();
+        return list + AssumptionOf(study);
+    }
+
+    /// <summary>A comment on the coils whose values nobody gave: what the lines pin by them is no measurement.</summary>
+    private static string AssumptionOf(Study study)
+    {
+        var coils = PositionSheet
+            .RowsOf(study.Positions)
+            .SelectMany(row => AssumedValues.BehindResponse(row.Analysis))
+            .Select(coil => coil.Name)
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
+        return coils.Count == 0
+            ? ""
+            : $"# by assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them\n";
     }
 
     private static void AddRow(ExpectLineList list, Study study, State row)

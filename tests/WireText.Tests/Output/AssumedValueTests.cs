@@ -113,6 +113,45 @@ public class AssumedValueTests
         );
     }
 
+    /// <summary>What is there by an assumed value is said so where a claim is refuted, and no figure that is given is.</summary>
+    [Theory]
+    [InlineData("", "sel=1: resonates 9kHz", true)]
+    [InlineData("dcr=6k", "sel=1: reads 9k", false)]
+    [InlineData("l=2.4H c=100p", "sel=1: reads 9k", true)]
+    [InlineData("dcr=6k l=2.4H", "sel=1: resonates 9kHz", true)]
+    [InlineData("l=2.4H c=100p", "sel=1: resonates 9kHz", false)]
+    [InlineData("l=2.4H c=100p", "sel=1: level -30dB at 1kHz", true)]
+    [InlineData(Given, "sel=1: level -30dB at 1kHz", false)]
+    [InlineData("dcr=6k l=2.4H c=100p", "sel=2: neck", true)]
+    [InlineData(Given, "sel=2: neck", false)]
+    [InlineData("dcr=6k l=2.4H c=100p", "sel=1: bridge", false)]
+    public void RefutedClaim_ByAnAssumedValue_SaysSo(string neck, string claim, bool isAssumed)
+    {
+        var text = $"{TextOf(neck, Given)}\nexpect {claim}";
+        var findings = Compilation.Of(new SourceText("assumed.wiring", text), NoSources.Instance).Findings;
+
+        var refuted = Assert.Single(findings, finding => finding.Id == "expect");
+
+        Assert.Equal(isAssumed, refuted.Message.Contains(", by assumed values", StringComparison.Ordinal));
+    }
+
+    /// <summary>The lines that pin what is there are marked once, below, in a comment that reads.</summary>
+    [Theory]
+    [InlineData("", true)]
+    [InlineData(Given, false)]
+    public void ExpectLines_ByAssumedValues_NameTheCoilsBelow(string neck, bool isAssumed)
+    {
+        var lines = ExpectLines.Write(Study.Of(Network.Of(Circuit(neck, Given))!));
+
+        Assert.Equal(isAssumed, lines.Contains("\n# by assumed values of neck: dcr=", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            Compilation
+                .Of(new SourceText("pinned.wiring", $"{TextOf(neck, Given)}\n{lines}"), NoSources.Instance)
+                .Findings,
+            finding => finding.Severity > Severity.Note
+        );
+    }
+
     private static string CurveLabelEnds(ResponseStudy study, ResponseCurve curve) =>
         TextsOf(ResponseChart.Build(study with { Curves = [curve] }, Theme.Light, null)).Single(IsPeak);
 
@@ -152,24 +191,19 @@ public class AssumedValueTests
     }
 
     private static Circuit Circuit(string neck, string bridge) =>
-        Compilation
-            .Of(
-                new SourceText(
-                    "assumed.wiring",
-                    $"""
-                    pickup neck single-coil {neck}
-                    pickup bridge single-coil {bridge}
-                    switch sel toggle-3way
-                    jack out mono
-                    wire neck.hot to sel.A1 white
-                    wire bridge.hot to sel.B1 yellow
-                    wire sel.A0 to sel.B0 to out.tip red
-                    wire sel.case to out.sleeve black
-                    wire neck.ground to out.sleeve black
-                    wire bridge.ground to out.sleeve black
-                    """
-                ),
-                NoSources.Instance
-            )
-            .Circuit!;
+        Compilation.Of(new SourceText("assumed.wiring", TextOf(neck, bridge)), NoSources.Instance).Circuit!;
+
+    private static string TextOf(string neck, string bridge) =>
+        $"""
+            pickup neck single-coil {neck}
+            pickup bridge single-coil {bridge}
+            switch sel toggle-3way
+            jack out mono
+            wire neck.hot to sel.A1 white
+            wire bridge.hot to sel.B1 yellow
+            wire sel.A0 to sel.B0 to out.tip red
+            wire sel.case to out.sleeve black
+            wire neck.ground to out.sleeve black
+            wire bridge.ground to out.sleeve black
+            """;
 }

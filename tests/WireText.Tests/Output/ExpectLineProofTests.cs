@@ -111,7 +111,13 @@ public class ExpectLineProofTests
     private static void AssertConfirmed(string text)
     {
         var study = Study.Of(Bench.CompileText(text))!;
-        var lines = ExpectLines.Write(study).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        string[] lines =
+        [
+            .. ExpectLines
+                .Write(study)
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Where(line => !line.StartsWith('#')),
+        ];
         var before = study.Circuit.Expectations.Length;
         var pinned = Bench.CompileText($"{text}\n{string.Join('\n', lines)}\n");
         var judge = Study.Of(pinned)!.Judge;

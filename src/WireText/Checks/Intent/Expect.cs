@@ -164,17 +164,24 @@ public sealed class Expect : IStudyCheck
             ReadsClaim => there.Reading switch
             {
                 { Kind: ReadingKind.None } => "no reading",
-                { } reading => ValueText.Figure(reading.Ohms, Unit.Ohm),
+                { } reading => ValueText.Figure(reading.Ohms, Unit.Ohm) + Marked(AssumedValues.BearReading(there)),
                 null => "not computed",
             },
             ResonatesClaim when there.Outcome == Outcome.Sound => there.Resonance is { } peak
-                ? ValueText.Figure(peak.Hertz, Unit.Hertz)
+                ? ValueText.Figure(peak.Hertz, Unit.Hertz) + Marked(AssumedValues.BearPeak(there))
                 : "no peak",
-            LevelClaim or LevelAtClaim when refuted.LevelDecibels is { } level => LevelText(level),
-            HumCancellingClaim when there.Outcome == Outcome.Sound => Hum(there.Sound) + " of " + Heard(context, there),
-            _ => Heard(context, there),
+            LevelClaim or LevelAtClaim when refuted.LevelDecibels is { } level => LevelText(level)
+                + Marked(AssumedValues.BehindResponse(there).Any()),
+            HumCancellingClaim when there.Outcome == Outcome.Sound => Hum(there.Sound)
+                + " of "
+                + Heard(context, there)
+                + Marked(there.Sound.IsHumAssumed),
+            _ => Heard(context, there) + Marked(there.Outcome == Outcome.Sound && there.Sound.IsPhaseAssumed),
         };
     }
+
+    /// <summary>What is there by values of coils that nobody gave must not pass for what a meter would show.</summary>
+    private static string Marked(bool isAssumed) => isAssumed ? ", by assumed values" : "";
 
     private static string Heard(StudyContext context, StateAnalysis there) =>
         new PositionRow(there.State, there, null).WhatIsHeard(context.Circuit);
