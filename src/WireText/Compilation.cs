@@ -60,16 +60,16 @@ public sealed class Compilation
 
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
-    /// <param name="withNotes">Also tells what is harmless: see <see cref="FindingDescription.OnlyWhenAsked"/>.</param>
+    /// <param name="withHarmless">Also tells what is harmless: see <see cref="FindingDescription.OnlyWhenAsked"/>.</param>
     /// <param name="settings">What is made of the checks; null for everything as the table of checks says.</param>
     public static Compilation Of(
         SourceText source,
         ISourceProvider sources,
-        bool withNotes = false,
+        bool withHarmless = false,
         CheckSettings? settings = null
     ) =>
         new(
-            new CompilationSteps(source, sources, CheckRequest.Of(withNotes, settings), before: null),
+            new CompilationSteps(source, sources, CheckRequest.Of(withHarmless, settings), before: null),
             CancellationToken.None
         );
 

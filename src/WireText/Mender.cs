@@ -19,15 +19,15 @@ public static class Mender
         .. FindingCatalogue.OfReading.Where(one => one.Severity == Severity.Error).Select(one => one.Id),
     ];
 
-    public static MendResult Mend(SourceText source, ISourceProvider sources, bool withNotes, CheckSettings settings)
+    public static MendResult Mend(SourceText source, ISourceProvider sources, bool withHarmless, CheckSettings settings)
     {
         var mended = ImmutableArray.CreateBuilder<Finding>();
         var tried = new HashSet<(string Id, string Message)>();
-        var now = Compilation.Of(source, sources, withNotes, settings);
+        var now = Compilation.Of(source, sources, withHarmless, settings);
         while (Next(now, source, tried) is { } finding)
         {
             var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, finding.Edits));
-            var then = Compilation.Of(edited, sources, withNotes, settings);
+            var then = Compilation.Of(edited, sources, withHarmless, settings);
             var isBetter = IsBetter(now, then, finding);
             if (isBetter)
             {

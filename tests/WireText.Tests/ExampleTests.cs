@@ -21,9 +21,9 @@ public class ExampleTests
 
     [Theory]
     [MemberData(nameof(RightExamples))]
-    public void Check_RightExampleWithNotes_FindsNothingButNotes(string path)
+    public void Check_RightExampleWithWhatIsHarmless_FindsNothingButNotes(string path)
     {
-        var result = Compilation.Of(Read(path), NoSources.Instance, withNotes: true);
+        var result = Compilation.Of(Read(path), NoSources.Instance, withHarmless: true);
 
         Assert.DoesNotContain(
             result.Findings,

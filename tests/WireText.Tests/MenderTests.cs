@@ -282,5 +282,5 @@ public class MenderTests
         Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance);
 
     private static MendResult Mend(string text) =>
-        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, withNotes: false, CheckSettings.Standard);
+        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, withHarmless: false, CheckSettings.Standard);
 }

@@ -76,7 +76,7 @@ internal sealed class CheckCommand : Command
     private static int Run(CliContext context, Request request, FolderSources sources)
     {
         var found = FoundFiles.At(request.Files, context.Sources);
-        var checker = new FileChecker(context, sources, request.WithNotes, request.IsMending);
+        var checker = new FileChecker(context, sources, request.WithHarmless, request.IsMending);
         var report = CheckReport.Of(found.Problems, checker.Check(found.Files, request.Jobs));
         report.TellProblems(context);
         report.Write(request.Format, context);
@@ -91,14 +91,14 @@ internal sealed class CheckCommand : Command
         return report.Code(request.IsStrict);
     }
 
-    /// <param name="WithNotes">Also what does no harm.</param>
+    /// <param name="WithHarmless">Also what does no harm.</param>
     /// <param name="IsMending">Whether what is certain is mended in the files.</param>
     /// <param name="Jobs">Files checked at once.</param>
     private sealed record Request(
         string[] Files,
         FindingFormat Format,
         bool IsStrict,
-        bool WithNotes,
+        bool WithHarmless,
         bool IsMending,
         int Jobs
     );

@@ -8,9 +8,9 @@ using WireText.Output;
 namespace WireText.Cli.Commands;
 
 /// <summary>Checks files, several at once; the outcomes come in the order of the files, whichever was done first.</summary>
-/// <param name="withNotes">Also what does no harm.</param>
+/// <param name="withHarmless">Also what does no harm.</param>
 /// <param name="isMending">Whether what is certain is mended in the files.</param>
-internal sealed class FileChecker(CliContext context, FolderSources sources, bool withNotes, bool isMending)
+internal sealed class FileChecker(CliContext context, FolderSources sources, bool withHarmless, bool isMending)
 {
     private readonly SettingsFiles settings = new(context.Host, context.Sources);
 
@@ -57,7 +57,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
     private FileChecked Look(FoundFile file)
     {
         var source = context.Sources.Read(file.Path, file.Role);
-        var compiled = Compilation.Of(source.Text, sources, withNotes, settings.For(file.Path));
+        var compiled = Compilation.Of(source.Text, sources, withHarmless, settings.For(file.Path));
         return Outcome(source.Text.Path, compiled, mended: 0);
     }
 
@@ -69,7 +69,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         }
 
         var source = context.Sources.Read(file.Path, file.Role);
-        var result = Mender.Mend(source.Text, sources, withNotes, settings.For(file.Path));
+        var result = Mender.Mend(source.Text, sources, withHarmless, settings.For(file.Path));
         if (!result.Mended.IsEmpty)
         {
             context.Results.Replace(source, result.Source.Content);

@@ -9,8 +9,8 @@ public sealed record CheckRequest(ImmutableArray<ICheck> Checks, CheckSettings S
     /// <summary>Those that look without being asked, everything as the table of checks says.</summary>
     public static CheckRequest Usual { get; } = new(CheckList.Usual, CheckSettings.Standard);
 
-    /// <param name="withNotes">Also what is harmless and told only when asked.</param>
+    /// <param name="withHarmless">Also what is harmless and told only when asked.</param>
     /// <param name="settings">Null for everything as the table of checks says.</param>
-    public static CheckRequest Of(bool withNotes, CheckSettings? settings) =>
-        new(withNotes ? CheckList.All : CheckList.Usual, settings ?? CheckSettings.Standard);
+    public static CheckRequest Of(bool withHarmless, CheckSettings? settings) =>
+        new(withHarmless ? CheckList.All : CheckList.Usual, settings ?? CheckSettings.Standard);
 }

@@ -17,7 +17,7 @@ public class CheckExampleTests
     {
         var (text, spans) = MarkedText.Parse(DescriptionOf(id).Bad);
 
-        var found = Run(text, withNotes: DescriptionOf(id).OnlyWhenAsked);
+        var found = Run(text, withHarmless: DescriptionOf(id).OnlyWhenAsked);
 
         Every.Item(found, finding => Assert.Equal(id, finding.Id));
         Assert.Equal(spans, found.Select(finding => finding.Location.Span));
@@ -27,7 +27,7 @@ public class CheckExampleTests
     [MemberData(nameof(Ids))]
     public void GoodExample_OfEachCheck_HasNoFinding(string id) =>
         Assert.DoesNotContain(
-            Run(DescriptionOf(id).Good, withNotes: DescriptionOf(id).OnlyWhenAsked),
+            Run(DescriptionOf(id).Good, withHarmless: DescriptionOf(id).OnlyWhenAsked),
             finding => finding.Severity > Severity.Right
         );
 
@@ -39,7 +39,7 @@ public class CheckExampleTests
         if (description.OnlyWhenAsked)
         {
             Assert.Equal(Severity.Note, description.Severity);
-            Assert.Empty(Run(MarkedText.Parse(description.Bad).Text, withNotes: false));
+            Assert.Empty(Run(MarkedText.Parse(description.Bad).Text, withHarmless: false));
         }
         else
         {
@@ -65,12 +65,12 @@ public class CheckExampleTests
     private static FindingDescription DescriptionOf(string id) =>
         CheckList.All.Single(check => check.Description.Id == id).Description;
 
-    private static IReadOnlyList<Finding> Run(string text, bool withNotes)
+    private static IReadOnlyList<Finding> Run(string text, bool withHarmless)
     {
         var tree = WiringParser.Parse(new SourceText("example.wiring", text));
         Assert.Empty(tree.Findings);
         var bound = Binder.Bind(tree, NoSources.Instance);
         Assert.Empty(bound.Findings);
-        return [.. Checked.Findings(bound.Circuit!, withNotes)];
+        return [.. Checked.Findings(bound.Circuit!, withHarmless)];
     }
 }

@@ -19,14 +19,14 @@ internal static class Checked
         Checker.Examine(circuit, Study.Of(circuit), new CheckRequest(checks, CheckSettings.Standard));
 
     /// <summary>What stands, with the repair told.</summary>
-    public static CheckReport Advised(Circuit circuit, bool withNotes = false)
+    public static CheckReport Advised(Circuit circuit, bool withHarmless = false)
     {
         var study = Study.Of(circuit);
-        var report = Checker.Examine(circuit, study, CheckRequest.Of(withNotes, settings: null));
+        var report = Checker.Examine(circuit, study, CheckRequest.Of(withHarmless, settings: null));
         var repairs = study is null ? null : RepairAdvice.Search(circuit, study, report, CheckSettings.Standard);
         return RepairAdvice.AddTo(report, circuit, repairs);
     }
 
-    public static ImmutableArray<Finding> Findings(Circuit circuit, bool withNotes = false) =>
-        Advised(circuit, withNotes).Findings;
+    public static ImmutableArray<Finding> Findings(Circuit circuit, bool withHarmless = false) =>
+        Advised(circuit, withHarmless).Findings;
 }

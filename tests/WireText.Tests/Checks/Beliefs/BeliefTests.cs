@@ -104,12 +104,12 @@ public class BeliefTests
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void Allow_OfABelief_IsInUseWhetherNotesAreAskedForOrNot(bool withNotes)
+    public void Allow_OfABelief_IsInUseWhetherItIsAskedForOrNot(bool withHarmless)
     {
         var text =
             $"{Start}vol.2 ~ out.tip; tone.case ~ plate; tone.case ~ vol.case; allow loop \"it holds when a joint fails\"";
 
-        Assert.Empty(Checked.Findings(Electrical.Bench.CompileText(Electrical.Bench.Expand(text)), withNotes));
+        Assert.Empty(Checked.Findings(Electrical.Bench.CompileText(Electrical.Bench.Expand(text)), withHarmless));
     }
 
     [Fact]
