@@ -125,6 +125,9 @@ public class ThemeTests
             its core or by its casing: the contrast of luminance (WCAG 2.1, "contrast ratio") of one of them is at least 3, which is what
             WCAG asks of the parts of a picture that are needed to understand it. Grey is the lightness L* of CIELAB, 0 to 100.
 
+            A colour that a file names for itself is drawn in its own paint, on a casing half as bright; where dark paper would swallow both
+            the casing is light. `OwnColourTests` holds the core or the casing of any paint to a contrast of 3, on every paper.
+
             | code | colour | casing on light paper | grey | contrast of the core | of the casing |
             | --- | --- | --- | --- | --- | --- |
 
