@@ -43,7 +43,12 @@ public sealed class BackwardsControl : IStudyCheck
             """
         )
         {
-            Silences = [Silence.Of("bleed-misplaced"), Silence.Everywhere("inert-control")],
+            Silences =
+            [
+                Silence.Of("bleed-misplaced"),
+                Silence.Everywhere("inert-control"),
+                Silence.Everywhere("controls-unlike"),
+            ],
             YieldsToErrorsAlone = true,
         };
 

@@ -43,7 +43,7 @@ public sealed class VolumeNotSilent : IStudyCheck
             """
         )
         {
-            Silences = [Silence.Everywhere("inert-control")],
+            Silences = [Silence.Everywhere("inert-control"), Silence.Everywhere("controls-unlike")],
         };
 
     public IEnumerable<Finding> Find(StudyContext context)

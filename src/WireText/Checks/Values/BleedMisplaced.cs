@@ -6,12 +6,6 @@ namespace WireText.Checks.Values;
 /// <summary>Finds treble bleeds that hang on the grounded end of a volume's track.</summary>
 public sealed class BleedMisplaced : IStudyCheck
 {
-    /// <summary>The least capacitance that is taken for a bleed, in farads. Chosen: half of the 680 pF that is usual.</summary>
-    private const double LeastFarads = 330e-12;
-
-    /// <summary>The most, in farads. Chosen: 2 nF is usual, and tone capacitors begin at 10 nF.</summary>
-    private const double MostFarads = 3.3e-9;
-
     public CheckDescription Description { get; } =
         new(
             Id: "bleed-misplaced",
@@ -46,12 +40,15 @@ public sealed class BleedMisplaced : IStudyCheck
             wire   vol.case to out.sleeve black
             """,
             Mend: "Hang it from wiper and the end of the track that carries the signal: mostly lugs 2 and 3."
-        );
+        )
+        {
+            Silences = [Silence.Of("bleed-unlike")],
+        };
 
     public IEnumerable<Finding> Find(StudyContext context) =>
         context.Study.Network is { } network
             ? from capacitor in context.Circuit.Elements.OfType<Capacitor>()
-            where capacitor.Farads is >= LeastFarads and <= MostFarads
+            where BleedValues.Holds(capacitor.Farads)
             let joints = JointsOf(context, capacitor)
             where joints.Count == 2
             let track = context

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Networks;
+
+namespace WireText.Checks.Controls;
+
+/// <summary>Pots that do the same for different pickups, by their names and values: <c>vol-neck</c> and <c>vol-bridge</c>.</summary>
+internal static class AlikeControls
+{
+    /// <summary>In the order of the dials; a pot that is meant to turn back, or has several tracks, is like none.</summary>
+    public static IEnumerable<ImmutableArray<LugPlaces>> Of(Network network)
+    {
+        var circuit = network.Circuit;
+        return from dial in circuit.Dials
+            let tracks = DialWires.TracksOf(circuit, dial).ToList()
+            where tracks.Count == 1 && !DialWires.TurnsBack(circuit, dial)
+            let kind = KindOf(circuit, circuit.Parts[dial.Part])
+            where kind is not null
+            group LugPlaces.Of(network, tracks[0]) by (kind, tracks[0].Ohms) into alike
+            select alike.ToImmutableArray();
+    }
+
+    /// <summary>The name of a pot without those of pickups: <c>vol</c> of <c>vol-neck</c>. Null where that leaves nothing, or is all.</summary>
+    private static string? KindOf(Circuit circuit, Part part)
+    {
+        var words = part.Name.Split('-', '_');
+        var rest = words.Where(word => PickupNames.Of(circuit, word) is null).ToList();
+        return rest.Count == 0 || rest.Count == words.Length ? null : string.Join('-', rest).ToLowerInvariant();
+    }
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Networks;
+
+namespace WireText.Checks.Controls;
+
+/// <summary>What a lug of a pot leads to, other than through the pot itself.</summary>
+internal enum LugPlace
+{
+    Nothing,
+    Ground,
+
+    /// <summary>Another part that is neither of the others, such as the capacitor of a tone control.</summary>
+    Part,
+    Pickup,
+    Jack,
+}
+
+/// <summary>Where the three lugs of a pot lie between pickups, jack and ground.</summary>
+/// <param name="Places">Of the low end, the wiper and the high end, in this order.</param>
+internal sealed record LugPlaces(Track Track, ImmutableArray<LugPlace> Places)
+{
+    /// <summary>Part of what a volume has: it lies from a pickup to ground, and the jack takes of it.</summary>
+    private static readonly ImmutableHashSet<LugPlace> OfAVolume = [LugPlace.Ground, LugPlace.Pickup, LugPlace.Jack];
+
+    /// <summary>True for a pot that is a volume by its wires, whichever lugs they are on.</summary>
+    public bool IsVolume => OfAVolume.SetEquals(Places);
+
+    public static LugPlaces Of(Network network, Track track)
+    {
+        var nets = network.Circuit.Nets.OneNet;
+        var joined = JoinedWithout(network, track);
+        var coils = network
+            .Circuit.Elements.OfType<Coil>()
+            .SelectMany(coil => coil.Ends)
+            .Select(end => joined.Find(nets[end]))
+            .ToHashSet();
+        return new LugPlaces(track, [.. track.Ends.Select(PlaceOf)]);
+
+        LugPlace PlaceOf(int lug) =>
+            nets[lug] == network.Sleeve ? LugPlace.Ground
+            : joined.Find(nets[lug]) == joined.Find(network.Tip) ? LugPlace.Jack
+            : coils.Contains(joined.Find(nets[lug])) ? LugPlace.Pickup
+            : network.Circuit.Elements.Any(other => other != track && other.Ends.Any(end => nets[end] == nets[lug]))
+                ? LugPlace.Part
+            : LugPlace.Nothing;
+    }
+
+    /// <summary>The nets that some contact joins, or the track of another pot, or an amplifier; ground is passed by nothing.</summary>
+    private static NetJoins JoinedWithout(Network network, Track own)
+    {
+        var nets = network.Circuit.Nets.OneNet;
+        var joins = new NetJoins(network.NetCount);
+        foreach (var pair in network.Contacts.SelectMany(contacts => contacts.Possible))
+        {
+            Join(pair.Low, pair.High);
+        }
+
+        foreach (var track in network.Circuit.Elements.OfType<Track>().Where(track => track != own))
+        {
+            Join(nets[track.Low], nets[track.Wiper]);
+            Join(nets[track.Wiper], nets[track.High]);
+        }
+
+        foreach (var amplifier in network.Circuit.Elements.OfType<Amplifier>())
+        {
+            Join(nets[amplifier.In], nets[amplifier.Out]);
+        }
+
+        return joins;
+
+        void Join(int a, int b)
+        {
+            if (a != network.Sleeve && b != network.Sleeve)
+            {
+                joins.Join(a, b);
+            }
+        }
+    }
+}

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Forms;
+using WireText.Text;
+
+namespace WireText.Checks.Sound;
+
+/// <summary>Finds positions that are named series, parallel or cut and are something else.</summary>
+public sealed class JoinName : IStudyCheck
+{
+    /// <summary>Words for fewer coils than in another position of the control. Common practice.</summary>
+    private static readonly ImmutableArray<string> CutWords = ["cut", "split", "tap", "tapped", "coil-cut"];
+
+    public CheckDescription Description { get; } =
+        new(
+            Id: "join-name",
+            Title: "a position is named after another connection",
+            Severity: Severity.Warning,
+            Group: FindingGroup.Sound,
+            Why: """
+            A position named series puts two coils or pickups in series that another position of the same control does not, one
+            named parallel puts them in parallel, and one named cut or split leaves a coil out that another position has. Where
+            the wires do otherwise, a lug is mistaken or the names are in the wrong order.
+            """,
+            Bad: """
+            pickup neck   humbucker-4
+            switch coils  dpdt
+            pot    vol    250k audio
+            jack   out    mono
+            positions [|coils|] parallel series
+            wire   neck.n-start to coils.B2 white
+            wire   coils.B2 to vol.3 white
+            wire   neck.n-finish to coils.A0 green
+            wire   neck.s-finish to coils.B0 red
+            wire   coils.A1 to coils.B1 red
+            wire   coils.A2 to vol.case black
+            wire   neck.s-start to vol.case black
+            wire   neck.shield to vol.case bare
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Good: """
+            pickup neck   humbucker-4
+            switch coils  dpdt
+            pot    vol    250k audio
+            jack   out    mono
+            positions coils series parallel
+            wire   neck.n-start to coils.B2 white
+            wire   coils.B2 to vol.3 white
+            wire   neck.n-finish to coils.A0 green
+            wire   neck.s-finish to coils.B0 red
+            wire   coils.A1 to coils.B1 red
+            wire   coils.A2 to vol.case black
+            wire   neck.s-start to vol.case black
+            wire   neck.shield to vol.case bare
+            wire   vol.1 to vol.case bare
+            wire   vol.2 to out.tip white
+            wire   vol.case to out.sleeve black
+            """,
+            Mend: "Follow the wires of the control, or put its names in the order of what is heard."
+        )
+        {
+            Silences = [.. Silence.WhatDialsDo()],
+        };
+
+    public IEnumerable<Finding> Find(StudyContext context)
+    {
+        foreach (var control in context.Circuit.Controls.Where(control => !control.IsPlug))
+        {
+            var meant = control.Positions.Select(position => MeaningOf(position.Name)).ToList();
+            if (
+                meant.Exists(meaning => meaning is not null)
+                && BaseStates(context.Circuit, control)
+                    .Select(state => FirstWrong(context, control, state, meant))
+                    .FirstOrDefault(finding => finding is not null)
+                    is { } finding
+            )
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    /// <summary>What a position's name says of the coils; null when it says nothing of it. A name with other words too means more.</summary>
+    private static PairJoin? MeaningOf(string name) =>
+        Naming.Alike(name, "series") ? PairJoin.Series
+        : Naming.Alike(name, "parallel") ? PairJoin.Parallel
+        : CutWords.Any(word => Naming.Alike(name, word)) ? PairJoin.None
+        : null;
+
+    /// <summary>At rest, and with each other control alone in each of its positions: what is switched may be heard in some only.</summary>
+    private static IEnumerable<State> BaseStates(Circuit circuit, Control own)
+    {
+        var rest = State.Rest(circuit);
+        return circuit
+            .Controls.Where(control => control != own && !control.IsPlug)
+            .SelectMany(control =>
+                Enumerable
+                    .Range(0, control.Positions.Length)
+                    .Where(position => position != control.Rest)
+                    .Select(position => rest.At(control.Index, position))
+            )
+            .Prepend(rest);
+    }
+
+    /// <summary>The first position that is not what it is called, where the control changes how coils are joined; else null.</summary>
+    private Finding? FirstWrong(StudyContext context, Control control, State state, List<PairJoin?> meant)
+    {
+        ImmutableArray<HeardForm> forms =
+        [
+            .. Enumerable
+                .Range(0, control.Positions.Length)
+                .Select(position => context.Study.Analyse(state.At(control.Index, position)).Form),
+        ];
+        if (forms.Any(form => form.Kind == FormKind.Nothing))
+        {
+            return null;
+        }
+
+        var pairs = forms.Select(CoilPairs.Of).ToList();
+        var changed = pairs
+            .SelectMany(one => one.Joined)
+            .Distinct()
+            .Where(pair => pairs.Exists(one => one[pair] != pairs[0][pair]))
+            .ToList();
+        for (var position = 0; position < forms.Length && changed.Count > 0; position++)
+        {
+            if (meant[position] is { } join && !changed.Exists(pair => pairs[position][pair] == join))
+            {
+                return Report(context, control, position, state.At(control.Index, position));
+            }
+        }
+
+        return null;
+    }
+
+    private Finding Report(StudyContext context, Control control, int position, State state)
+    {
+        var heard = FormText.ForPeople(context.Circuit, context.Study.Analyse(state).Form);
+        return Description.At(
+            control.NamedAt ?? context.PlaceOf(control),
+            $"{context.PositionName(control.Index, position)} is not what it is called: {heard}",
+            "follow the wires of that position, or name it after what is heard",
+            Subject.Position(control.Name, control.Positions[position].Name)
+        );
+    }
+}

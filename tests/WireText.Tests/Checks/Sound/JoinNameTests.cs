@@ -1,0 +1,44 @@
+namespace WireText.Tests.Checks.Sound;
+
+/// <summary>Positions called series, parallel or cut. What each word means: common practice.</summary>
+public class JoinNameTests
+{
+    private const string Coils = """
+        pickup neck humbucker-4
+        switch coils dpdt
+        pot vol 500k audio
+        jack out
+        neck.n-start ~ coils.B2 ~ vol.3; neck.n-finish ~ coils.A0; neck.s-finish ~ coils.B0
+        neck.s-start ~ vol.case; neck.shield ~ vol.case; vol.1 ~ vol.case ~ out.sleeve; vol.2 ~ out.tip
+
+        """;
+
+    private const string SeriesParallel = "coils.A1 ~ coils.B1; coils.A2 ~ vol.case";
+
+    [Theory]
+    [InlineData("series", "parallel", SeriesParallel, 0)]
+    [InlineData("parallel", "series", SeriesParallel, 1)]
+    [InlineData("series", "cut", SeriesParallel, 1)] // both coils are heard in parallel
+    [InlineData("Series", "cut", "coils.A1 ~ coils.B1", 0)] // the n coil's finish is open, the s coil is left
+    [InlineData("series", "parallel", "coils.A1 ~ coils.B1", 1)]
+    [InlineData("up", "down", SeriesParallel, 0)]
+    public void Check_ByNamesAndWires_IsTold(string first, string second, string wires, int count) =>
+        Assert.Equal(count, Found.Of("join-name", $"{Coils}{wires}\npositions coils {first} {second}").Count);
+
+    [Fact]
+    public void Check_OfTwoPickups_LooksAtPickups()
+    {
+        const string Two = """
+            pickup neck single-coil; pickup bridge single-coil
+            switch join dpdt
+            pot vol 500k audio
+            jack out
+            bridge.hot ~ join.B2 ~ vol.3; bridge.ground ~ join.A0; neck.hot ~ join.B0; join.A1 ~ join.B1; join.A2 ~ vol.case
+            neck.ground ~ vol.case; vol.1 ~ vol.case ~ out.sleeve; vol.2 ~ out.tip
+
+            """;
+
+        Assert.Empty(Found.Of("join-name", Two + "positions join series parallel"));
+        Assert.Single(Found.Of("join-name", Two + "positions join parallel series"));
+    }
+}
