@@ -8,8 +8,11 @@ internal static class UsualHarnesses
 {
     public const int Count = 30;
 
-    /// <summary>Where the draw starts. Chosen before the first harness was looked at; no meaning.</summary>
-    private const string Start = "000000000001";
+    /// <summary>
+    /// Where the draw starts; no meaning. Changed whenever checks were chosen by what was left of a draw, before the next was
+    /// looked at: what was looked at is no longer unseen.
+    /// </summary>
+    private const string Start = "000000000002";
 
     private static readonly Extra[] Extras =
     [
