@@ -83,7 +83,7 @@ public sealed class Expect : IStudyCheck
 
     /// <summary>One finding: a wrong wire refutes many lines. The first is told whole, the others as places.</summary>
     private Finding Report(StudyContext context, List<Refutation> refuted) =>
-        Report(context, refuted[0]) with
+        Report(context, refuted, FittingValue.Find(context, refuted)) with
         {
             Related =
             [
@@ -96,19 +96,30 @@ public sealed class Expect : IStudyCheck
             ],
         };
 
-    private Finding Report(StudyContext context, Refutation refuted)
+    /// <summary>What to mend: a value where one value is all that differs, else the wires.</summary>
+    private static string MendOf(List<Refutation> refuted, string? fitting) =>
+        fitting is not null ? $"it fits with {fitting}"
+        : refuted.TrueForAll(one => BandOf(one.Claim) is not null) ? "compare the values, and then the wires"
+        : "mend the wires";
+
+    /// <param name="all">What is refuted, the first of which is told.</param>
+    /// <param name="fitting">The value that would fit; null where none does.</param>
+    private Finding Report(StudyContext context, List<Refutation> all, string? fitting)
     {
+        var refuted = all[0];
         var otherwise = Instead(context.Circuit, refuted) is { } instead
             ? $"or if this is what it is meant to do, write: {instead}"
             : "or take the claim out";
+
         return Description.At(
             refuted.Claim.DeclaredAt,
             Statement(context, refuted),
-            $"mend the wires, {otherwise}",
+            $"{MendOf(all, fitting)}, {otherwise}",
             [.. SubjectsOf(context.Circuit, refuted)]
         ) with
         {
-            Otherwise = otherwise,
+            // Where an edit of a wire mends it as well, that is told first, and the value behind it.
+            Otherwise = fitting is null ? otherwise : $"or it fits with {fitting}, {otherwise}",
         };
     }
 
@@ -116,8 +127,26 @@ public sealed class Expect : IStudyCheck
     {
         var states = refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state)).ToList();
         var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
-        return $"'{refuted.Claim.Text}' is expected {At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
+        var band = BandOf(refuted.Claim) is { } allowed ? $" ({allowed})" : "";
+        return $"'{refuted.Claim.Text}'{band} is expected {At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
     }
+
+    /// <summary>What a claimed value allows, from the least to the most; null for a claim of no value.</summary>
+    private static string? BandOf(Claim claim) =>
+        claim switch
+        {
+            ReadsClaim reads => Band(reads.Ohms, reads.Tolerance, Unit.Ohm),
+            ResonatesClaim resonates => Band(resonates.Hertz, resonates.Tolerance, Unit.Hertz),
+            LevelClaim level => Band(level.Decibels, level.Tolerance),
+            LevelAtClaim level => Band(level.Decibels, level.Tolerance),
+            _ => null,
+        };
+
+    private static string Band(double value, double share, Unit unit) =>
+        $"{ValueText.Figure(value * (1 - share), unit)} to {ValueText.Figure(value * (1 + share), unit)}";
+
+    private static string Band(double level, double tolerance) =>
+        $"{LevelText(level - tolerance)} to {LevelText(level + tolerance)}";
 
     private static string At(string state) => state == "rest" ? "at rest" : $"at {state}";
 

@@ -62,7 +62,7 @@ public class ExpectTests
         "mix=10: neck parallel bridge through mix",
         "'neck parallel bridge through mix' is expected at mix=10, but there is: neck parallel bridge"
     )]
-    [InlineData(11, "rest: reads 3.6k", "'reads 3.6k' is expected at rest, but there is: 3.34 kΩ")]
+    [InlineData(11, "rest: reads 3.6k", "'reads 3.6k' (3.49 kΩ to 3.71 kΩ) is expected at rest, but there is: 3.34 kΩ")]
     [InlineData(
         12,
         "rest: hum-cancelling",
@@ -83,7 +83,7 @@ public class ExpectTests
         "rest: hb parallel hx",
         "'hb parallel hx' is expected at rest, but there is: (hb.n parallel hx.n) series (hb.s parallel hx.s)"
     )]
-    [InlineData(25, "rest: reads 6k", "'reads 6k' is expected at rest, but there is: 250 kΩ")]
+    [InlineData(25, "rest: reads 6k", "'reads 6k' (5.82 kΩ to 6.18 kΩ) is expected at rest, but there is: 250 kΩ")]
     [InlineData(
         1,
         "rest: neck through mute, battery on",
@@ -191,9 +191,61 @@ public class ExpectTests
                 .Where(f => f.Id.StartsWith("expect", StringComparison.Ordinal))
         );
         var refuted = Assert.Single(Check(text + "expect rest: level 1dB at 5kHz\n"), f => f.Id == "expect");
-        Assert.Equal("'level 1dB at 5kHz' is expected at rest, but there is: 7.1 dB", refuted.Message);
+        Assert.Equal(
+            "'level 1dB at 5kHz' (0.0 dB to 2.0 dB) is expected at rest, but there is: 7.1 dB",
+            refuted.Message
+        );
         Assert.EndsWith("write: level 7.1dB at 5kHz", refuted.Help, StringComparison.Ordinal);
     }
+
+    /// <summary>
+    /// A series circuit of the meter: 6 kΩ read where 7 kΩ are wound, since 1 MΩ is not on the meter; L from f = 1/(2π√(LC)).
+    /// </summary>
+    [Theory]
+    [InlineData(
+        "reads 6k",
+        "'reads 6k' (5.82 kΩ to 6.18 kΩ) is expected at rest, but there is: 7.00 kΩ",
+        "it fits with neck dcr=6k, or if this is what it is meant to do, write: reads 7k"
+    )]
+    [InlineData(
+        "resonates 4.3kHz",
+        "'resonates 4.3kHz' (4.17 kHz to 4.43 kHz) is expected at rest, but there is: 4.69 kHz",
+        "it fits with neck l=2.4H, or if this is what it is meant to do, write: resonates 4.69kHz"
+    )]
+    public void Value_ThatDiffers_IsToldWithItsBandAndTheValueThatFits(string claim, string message, string help)
+    {
+        var found = Check(
+            $"""
+            pickup neck single-coil dcr=7k l=2H c=100p
+            jack   out  mono
+            wire   neck.hot    to out.tip    white
+            wire   neck.ground to out.sleeve black
+            expect rest: {claim}
+
+            """
+        );
+
+        var finding = Assert.Single(found, f => f.Id == "expect");
+        Assert.Equal((message, help), (finding.Message, finding.Help));
+    }
+
+    /// <summary>A wrong join is no value: nothing is said to fit, and what is read does not speak first.</summary>
+    [Fact]
+    public void Value_BesideARefutedJoin_IsNoneThatFits() =>
+        Assert.StartsWith(
+            "mend the wires, ",
+            Assert.Single(Refutations(11, "rest: neck series bridge, reads 14k")).Help,
+            StringComparison.Ordinal
+        );
+
+    /// <summary>Two readings that no one winding gives both.</summary>
+    [Fact]
+    public void Values_ThatNoOneValueFits_AreToBeCompared() =>
+        Assert.StartsWith(
+            "compare the values, and then the wires, ",
+            Assert.Single(Refutations(11, "rest: reads 5k, resonates 2kHz")).Help,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("level 1dB at 5kHz, level 4dB at 5kHz", true)]
