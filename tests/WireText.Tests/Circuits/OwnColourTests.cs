@@ -108,6 +108,18 @@ public class OwnColourTests
         );
     }
 
+    [Fact]
+    public void OwnColour_WithAVeryLongName_LeavesNoWordOffThePage()
+    {
+        var name = "cream" + new string('x', 400);
+        var picture = Drawings.PictureOf($"colour {name} CRXX #efe3c2\n{Jack} {name}/{name}");
+
+        Every.Item(
+            Flat(picture.Items).OfType<TextItem>(),
+            text => Assert.True(text.Bounds.X >= 0 && text.Bounds.Right <= picture.Page.Width, text.Text)
+        );
+    }
+
     /// <summary>WCAG 2.1, 1.4.11: the core or its edge stands out from the paper by 3, whatever paint a file chooses.</summary>
     [Fact]
     public void CasingsOfOwnPaints_OnEveryPaper_KeepTheWireOffThePaper()

@@ -31,7 +31,12 @@ internal sealed class Legend
         double width
     )
     {
-        var entries = new Legend(scene, closeUps).Entries().ToImmutableArray();
+        // A file's own colour may have a name of any length.
+        var room = width - Tokens.LegendSample - BesideSample;
+        var entries = new Legend(scene, closeUps)
+            .Entries()
+            .Select(entry => (entry.Sample, Words: Fit(entry.Words, room)))
+            .ToImmutableArray();
         if (entries.IsEmpty)
         {
             return (null, 0);
@@ -152,6 +157,9 @@ internal sealed class Legend
             yield return (CoilSample, "start · finish of a coil");
         }
     }
+
+    private static string Fit(string words, double room) =>
+        DrawnText.Fit(words, TextWeight.Regular, Tokens.NoteSize, room);
 
     /// <summary>The standard's order; a file's own colours come last.</summary>
     private static int PlaceOf(PlainColour colour) =>
