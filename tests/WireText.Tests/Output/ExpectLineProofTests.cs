@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Checks.Intent;
 using WireText.Electrical.Studies;
 using WireText.Output;
