@@ -42,7 +42,16 @@ public static class Bounds
         new("reading", "files that include files", DefinitionGatherer.MaxDepth, "the finding include-too-deep"),
         new("reading", "parts and splices of a circuit", CircuitLimits.MaxParts, "the finding too-large"),
         new("reading", "stretches of wire of a circuit", CircuitLimits.MaxWires, "the finding too-large"),
+        new(
+            "reading",
+            "lugs of a circuit, leads and points inside with them",
+            CircuitLimits.MaxLugs,
+            "the finding too-large"
+        ),
+        new("reading", "elements inside the parts of a circuit", CircuitLimits.MaxElements, "the finding too-large"),
+        new("reading", "contacts of a circuit, in each position", CircuitLimits.MaxContacts, "the finding too-large"),
         new("reading", "colours that a circuit names for itself", CircuitLimits.MaxColours, "the finding too-large"),
+        new("reading", "findings kept of a file", FindingLimit.MostKept, "the finding too-many-findings"),
         new("reading", "letters of a value", ValueReader.LongestValue, "it is no value"),
         new(
             "reading",

@@ -105,7 +105,7 @@ internal sealed class CompilationSteps
 
         return report with
         {
-            Findings = InOrder([.. Read(cancellation), .. report.Findings]),
+            Findings = FindingLimit.Keep(InOrder([.. Read(cancellation), .. report.Findings])),
         };
     }
 

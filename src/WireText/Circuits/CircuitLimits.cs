@@ -11,6 +11,15 @@ public static class CircuitLimits
     /// <summary>Stretches of wire: ten for each part.</summary>
     public const int MaxWires = 100_000;
 
+    /// <summary>Lugs, leads and points inside of all parts: ten for each part.</summary>
+    public const int MaxLugs = 100_000;
+
+    /// <summary>Coils, tracks and all else that the solver sees: five for each part.</summary>
+    public const int MaxElements = 50_000;
+
+    /// <summary>Lugs that are closed, counted in each position: twenty for each part.</summary>
+    public const int MaxContacts = 200_000;
+
     /// <summary>Colours that a circuit names for itself. Chosen: nobody tells more of them apart.</summary>
     public const int MaxColours = 100;
 

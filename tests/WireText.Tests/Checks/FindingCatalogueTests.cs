@@ -32,6 +32,7 @@ public class FindingCatalogueTests
         ["stray-character"] = () => Read("jack out \u200bmono"),
         ["too-deep"] = () => Read($"expect rest: {new string('(', 33)}neck{new string(')', 33)}"),
         ["too-large"] = () => Read(new string('#', WiringParser.MaxLength + 1)),
+        ["too-many-findings"] = () => Read(Lines("wire", FindingLimit.MostKept + 1)).Skip(FindingLimit.MostKept),
         ["too-large-to-draw"] = () =>
             Compilation
                 .Of(

@@ -29,7 +29,11 @@ public static class Binder
         }
 
         var draft = new CircuitDraft(catalogue, sink);
-        BindParts(statements, draft, gatherer.BrokenModels);
+        if (!BindParts(statements, draft, gatherer.BrokenModels))
+        {
+            return new BoundCircuit(null, catalogue, sink.ToImmutable());
+        }
+
         BindControls(statements, draft);
         var resolver = new LugResolver(draft);
         BindWires(statements, new WireBinder(draft, resolver, gatherer.Colours));
@@ -37,7 +41,8 @@ public static class Binder
         return new BoundCircuit(circuit, catalogue, sink.ToImmutable());
     }
 
-    private static void BindParts(
+    /// <summary>False when there are more insides than one circuit has room for: the rest is not made.</summary>
+    private static bool BindParts(
         ImmutableArray<StatementSyntax> statements,
         CircuitDraft draft,
         HashSet<string> brokenModels
@@ -51,17 +56,17 @@ public static class Binder
                 case PartSyntax part when part.IsBroken || UsesBroken(part, brokenModels):
                     draft.MarkBroken(part.Name.Text);
                     break;
-                case PartSyntax part:
-                    binder.Bind(part);
-                    break;
+                case PartSyntax part when !binder.Bind(part):
+                    return false;
                 case SpliceSyntax { IsBroken: true } splice:
                     draft.MarkBroken(splice.Name.Text);
                     break;
-                case SpliceSyntax splice:
-                    binder.Bind(splice);
-                    break;
+                case SpliceSyntax splice when !binder.Bind(splice):
+                    return false;
             }
         }
+
+        return true;
     }
 
     private static bool UsesBroken(PartSyntax part, HashSet<string> brokenModels) =>

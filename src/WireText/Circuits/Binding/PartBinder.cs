@@ -8,20 +8,28 @@ namespace WireText.Circuits.Binding;
 /// <summary>Makes parts, with their lugs, controls, dials and elements, from part and splice lines.</summary>
 internal sealed class PartBinder(CircuitDraft draft)
 {
-    public void Bind(PartSyntax syntax)
+    private readonly CircuitRoom room = new(draft.Sink);
+
+    /// <summary>False when the circuit has no room for the part.</summary>
+    public bool Bind(PartSyntax syntax)
     {
         if (!draft.Claim(syntax.Name))
         {
-            return;
+            return true;
         }
 
         if (PartArguments.Read(syntax, draft) is not { } arguments)
         {
             draft.MarkBroken(syntax.Name.Text);
-            return;
+            return true;
         }
 
         var definition = arguments.Definition;
+        if (!room.Take(definition, syntax.Name))
+        {
+            return false;
+        }
+
         var index = draft.Parts.Count;
         var lugs = draft.AddLugs(syntax.Name.Text, definition);
         var controls = AddControls(syntax.Name.Text, index, definition, lugs);
@@ -49,13 +57,20 @@ internal sealed class PartBinder(CircuitDraft draft)
                 syntax.Name.Location
             )
         );
+        return true;
     }
 
-    public void Bind(SpliceSyntax syntax)
+    /// <inheritdoc cref="Bind(PartSyntax)"/>
+    public bool Bind(SpliceSyntax syntax)
     {
         if (!draft.Claim(syntax.Name))
         {
-            return;
+            return true;
+        }
+
+        if (!room.Take(StandardParts.Splice, syntax.Name))
+        {
+            return false;
         }
 
         var index = draft.Parts.Count;
@@ -78,6 +93,7 @@ internal sealed class PartBinder(CircuitDraft draft)
                 syntax.Name.Location
             )
         );
+        return true;
     }
 
     private ImmutableArray<int> AddControls(string name, int part, PartDefinition definition, ImmutableArray<int> lugs)

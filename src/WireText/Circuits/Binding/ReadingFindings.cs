@@ -20,6 +20,7 @@ public static class ReadingFindings
         LineFindings.StrayIndent,
         LineFindings.TooDeep,
         LineFindings.TooLarge,
+        FindingLimit.TooMany,
         CircuitLimits.TooLargeToDraw,
         StatementFindings.SaidTwice,
         StatementFindings.NotCheckedYet,

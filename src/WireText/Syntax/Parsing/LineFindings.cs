@@ -121,8 +121,8 @@ internal static class LineFindings
             Severity: Severity.Error,
             Group: FindingGroup.Text,
             Why: """
-            A file has 16 MiB and 500,000 lines at most, and a circuit so many parts and stretches of wire as the message
-            says. What is larger was made by a program, or by mistake.
+            A file has 16 MiB and 500,000 lines at most, and a circuit so many parts, lugs, insides and stretches of wire as
+            the message says. What is larger was made by a program, or by mistake.
             """,
             Bad: "",
             Good: "",
