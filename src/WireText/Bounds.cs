@@ -147,6 +147,12 @@ public static class Bounds
             Behaviour.MaxStates,
             "situations are compared instead"
         ),
+        new(
+            "repairs",
+            "lines checked anew by check --fix, in all texts tried",
+            Mender.MostLines,
+            "the rest is not mended"
+        ),
         new("drawing", "stretches of wire", CircuitLimits.MaxDrawnWires, "the finding too-large-to-draw"),
         new("drawing", "wires laid at full effort", LayoutEngine.MostWiresAtFullEffort, "the quick effort is taken"),
         new(

@@ -10,93 +10,50 @@ namespace WireText;
 /// <param name="Left">What checking the text comes to now.</param>
 public sealed record MendResult(SourceText Source, ImmutableArray<Finding> Mended, Compilation Left);
 
-/// <summary>Makes the edits that findings carry: one finding after another, each kept only when it helped.</summary>
-/// <remarks>Every edit is checked before the next is made, so of two that overlap the first wins, and the other is judged anew.</remarks>
+/// <summary>Makes the edits that findings carry, each kept only when it helped.</summary>
+/// <remarks>
+/// What a check says is mended alone, and judged before the next. Slips in reading are mended together, a line each; where not every
+/// one of them helped, half as many are tried, down to the one that does not. So a file of a thousand slips is checked a few times.
+/// </remarks>
 public static class Mender
 {
-    private static readonly ImmutableHashSet<string> OfReading =
-    [
-        .. FindingCatalogue.OfReading.Where(one => one.Severity == Severity.Error).Select(one => one.Id),
-    ];
+    /// <summary>
+    /// Lines that are checked anew, counted in every text that is tried: a text of a hundred lines is tried five thousand times, one of a
+    /// hundred thousand five times. Chosen: many times what a harness takes.
+    /// </summary>
+    public const int MostLines = 500_000;
 
     public static MendResult Mend(SourceText source, ISourceProvider sources, bool withHarmless, CheckSettings settings)
     {
         var mended = ImmutableArray.CreateBuilder<Finding>();
         var tried = new HashSet<(string Id, string Message)>();
         var now = Compilation.Of(source, sources, withHarmless, settings);
-        while (Next(now, source, tried) is { } finding)
+        var together = int.MaxValue;
+        var lines = 0;
+        while (MendBatch.Next(now, tried, together) is { } batch && (lines += source.LineCount) <= MostLines)
         {
-            var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, finding.Edits));
+            var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, batch.Edits));
             var then = Compilation.Of(edited, sources, withHarmless, settings);
-            var isBetter = IsBetter(now, then, finding);
+            var isBetter = batch.IsBetter(now, then);
             if (isBetter)
             {
-                mended.Add(finding);
+                mended.AddRange(batch.Findings);
                 (source, now) = (edited, then);
+                together = Math.Min(together, int.MaxValue / 2) * 2;
+            }
+            else if (batch.Findings.Length > 1)
+            {
+                together = batch.Findings.Length / 2;
+                continue;
             }
 
             // The same slip may stand in several lines, and the same allowance; what a check says is mended once.
-            if (!isBetter || !MayStandTwice(finding))
+            if (!isBetter || !batch.MayStandTwice)
             {
-                tried.Add(KeyOf(finding));
+                tried.UnionWith(batch.Findings.Select(MendBatch.KeyOf));
             }
         }
 
         return new MendResult(source, mended.ToImmutable(), now);
     }
-
-    /// <summary>The first finding that can be mended in this file alone.</summary>
-    private static Finding? Next(Compilation now, SourceText source, HashSet<(string Id, string Message)> tried) =>
-        now.Findings.FirstOrDefault(finding =>
-            !finding.Edits.IsEmpty
-            && finding.Edits.All(edit => edit.At.Source == source)
-            && TextEdit.AreApart(finding.Edits)
-            && !tried.Contains(KeyOf(finding))
-        );
-
-    /// <summary>
-    /// True when the finding is gone, nothing has come and nothing fell silent. While a line cannot be read the circuit is not checked: mended, it
-    /// may show what was hidden, so there the lines that cannot be read count.
-    /// </summary>
-    private static bool IsBetter(Compilation before, Compilation after, Finding finding)
-    {
-        if (finding.Id == AllowanceFindings.AllowUnused.Id)
-        {
-            // A line that did nothing is gone; another like it says the same.
-            return after.Findings.Count(one => KeyOf(one) == KeyOf(finding))
-                    < before.Findings.Count(one => KeyOf(one) == KeyOf(finding))
-                && HasNoNewError(before, after);
-        }
-
-        if (OfReading.Contains(finding.Id))
-        {
-            return after.Findings.Count(one => OfReading.Contains(one.Id))
-                < before.Findings.Count(one => OfReading.Contains(one.Id));
-        }
-
-        return !after.Findings.Select(KeyOf).Contains(KeyOf(finding))
-            && HasNothingNew(before, after, Severity.Warning)
-            && SoundsAsOften(before, after);
-    }
-
-    /// <summary>True when no situation fell silent: a wire of ours must not short the signal.</summary>
-    private static bool SoundsAsOften(Compilation before, Compilation after) =>
-        Sounding(before) is not { } was || Sounding(after) is not { } now || now >= was;
-
-    private static int? Sounding(Compilation compiled) =>
-        compiled.Study is { Outcomes: not null } study ? study.Heard.Sounding.Count() : null;
-
-    private static bool HasNoNewError(Compilation before, Compilation after) =>
-        HasNothingNew(before, after, Severity.Error);
-
-    private static bool HasNothingNew(Compilation before, Compilation after, Severity from)
-    {
-        var known = before.Findings.Select(KeyOf).ToHashSet();
-        return after.Findings.All(one => one.Severity < from || known.Contains(KeyOf(one)));
-    }
-
-    private static bool MayStandTwice(Finding finding) =>
-        OfReading.Contains(finding.Id) || finding.Id == AllowanceFindings.AllowUnused.Id;
-
-    private static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
 }

@@ -243,6 +243,99 @@ public class MenderTests
         Assert.Contains(result.Left.Findings, finding => finding.Severity == Severity.Error && !IsOfReading(finding));
     }
 
+    /// <summary>A slip in every line of wire at once: each word is the one that was there before.</summary>
+    [Theory]
+    [MemberData(nameof(RightExamples))]
+    public void Mend_SlipsInManyLines_GivesTheTextBack(string example)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", example));
+        var lines = text.Split('\n');
+        var slipped = lines.ToArray();
+        foreach (var number in Enumerable.Range(0, lines.Length))
+        {
+            if (SlipThatIsMended(text, lines, number) is { } slip)
+            {
+                slipped[number] = slip;
+            }
+        }
+
+        var result = Mend(string.Join('\n', slipped));
+
+        Assert.Equal(text, result.Source.Content);
+        Assert.Equal(lines.Where((line, i) => line != slipped[i]).Count(), result.Mended.Length);
+        Assert.NotEmpty(result.Mended);
+    }
+
+    /// <summary>One of many slips hides a second in its line: its edit alone makes nothing better, and must not keep the others back.</summary>
+    [Fact]
+    public void Mend_OneOfManySlipsThatItsEditDoesNotMend_MendsTheOthers()
+    {
+        const int Slips = 50;
+        const string stubborn = "pikcup mid nomodel\n";
+        var around = string.Concat(Enumerable.Range(0, Slips / 2).Select(i => $"resitsor r{i} 10k\n"));
+        Assert.NotEmpty(Check(Right + stubborn).Findings.Single().Edits);
+
+        var result = Mend(Right + around + stubborn + around.Replace(" r", " s", StringComparison.Ordinal));
+
+        Assert.Equal(Slips, result.Mended.Length);
+        Assert.DoesNotContain("resitsor", result.Source.Content, StringComparison.Ordinal);
+        Assert.Contains(stubborn, result.Source.Content, StringComparison.Ordinal);
+    }
+
+    /// <summary>A thousand slips are mended together, and not with a check of the whole text each.</summary>
+    [Fact]
+    public void Mend_ManySlips_WorkGrowsWithTheText() =>
+        Growth.AssertIsLinear(
+            125,
+            many => Right + string.Concat(Enumerable.Range(0, many).Select(i => $"resitsor r{i} 10k\n")),
+            text => Assert.False(Mend(text).Mended.IsEmpty)
+        );
+
+    [Fact]
+    public void Mend_ManyAllowancesThatAllowNothing_WorkGrowsWithTheText() =>
+        Growth.AssertIsLinear(
+            125,
+            many => Right + string.Concat(Enumerable.Range(0, many).Select(i => $"allow wire-twice \"reason {i}\"\n")),
+            text => Assert.False(Mend(text).Mended.IsEmpty)
+        );
+
+    /// <summary>What a check says is mended alone: of a long text so many times as the bound holds its lines.</summary>
+    [Fact]
+    public void Mend_MoreThanTheBoundHolds_LeavesTheRest()
+    {
+        const int Tries = 10;
+        var cases = string.Concat(Enumerable.Range(0, Tries + 2).Select(i => $"metal saddle{i}\n"));
+        var blank = new string('\n', (Mender.MostLines / Tries) - 100);
+
+        var result = Mend(
+            $"pickup neck single-coil\njack out\n{cases}wire neck.hot to out.tip white\nwire neck.ground to out.sleeve black\n{blank}"
+        );
+
+        Assert.Equal(Tries, result.Mended.Length);
+        Assert.Equal(2, result.Left.Findings.Count(finding => finding.Id == "floating-ground"));
+    }
+
+    /// <summary>The line with two letters of a word exchanged, where that is a mistake that is mended by itself; null when no word of it is.</summary>
+    private static string? SlipThatIsMended(string text, string[] lines, int number)
+    {
+        var start = string.Join('\n', lines.Take(number)).Length + (number == 0 ? 0 : 1);
+        foreach (var at in WordStarts(text).Where(at => at > start && at < start + lines[number].Length))
+        {
+            var slip = string.Concat(
+                text.AsSpan(0, at + 1),
+                text.AsSpan(at + 2, 1),
+                text.AsSpan(at + 1, 1),
+                text.AsSpan(at + 3)
+            );
+            if (slip != text && Check(slip).HasErrors && Mend(slip).Source.Content == text)
+            {
+                return slip.Split('\n')[number];
+            }
+        }
+
+        return null;
+    }
+
     private static IEnumerable<(string Name, string Text)> MistakeTexts() =>
         Repository.Mistakes.Select(path => (Path.GetFileName(path), File.ReadAllText(path)));
 

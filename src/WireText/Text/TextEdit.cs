@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace WireText.Text;
 
@@ -48,16 +49,18 @@ public sealed record TextEdit(SourceLocation At, string NewText)
         return spans.Zip(spans.Skip(1)).All(pair => pair.First.End <= pair.Second.Start);
     }
 
-    /// <summary>The text with the edits made, which are apart.</summary>
+    /// <summary>The text with the edits made, which are apart. Of two that put something in at one place the first comes first.</summary>
     public static string Apply(string text, ImmutableArray<TextEdit> edits)
     {
-        // From the end, so that earlier places stay where they are.
-        foreach (var edit in edits.Reverse().OrderByDescending(edit => edit.At.Span.Start))
+        var edited = new StringBuilder(text.Length);
+        var at = 0;
+        foreach (var edit in edits.OrderBy(edit => edit.At.Span.Start))
         {
-            text = string.Concat(text.AsSpan(0, edit.At.Span.Start), edit.NewText, text.AsSpan(edit.At.Span.End));
+            edited.Append(text, at, edit.At.Span.Start - at).Append(edit.NewText);
+            at = edit.At.Span.End;
         }
 
-        return text;
+        return edited.Append(text, at, text.Length - at).ToString();
     }
 
     private static SourceLocation StatementAt(SourceLocation place) => place with { Span = ScanAt(place).Content };
