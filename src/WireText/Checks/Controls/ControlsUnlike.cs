@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
