@@ -1,5 +1,6 @@
 using WireText.Output;
 using WireText.Syntax.Parsing;
+using WireText.Testing;
 using WireText.Text;
 
 namespace WireText.Tests.Text;
@@ -18,7 +19,7 @@ public class FindingLimitTests
         var found = Check(FindingLimit.MostKept);
 
         Assert.Equal(FindingLimit.MostKept, found.Count);
-        Assert.All(found, one => Assert.Equal("expected", one.Id));
+        Every.Item(found, one => Assert.Equal("expected", one.Id));
     }
 
     [Theory]
