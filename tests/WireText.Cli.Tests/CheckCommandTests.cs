@@ -132,22 +132,7 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void Check_WhatWaitsForAMend_IsCountedAndNamed()
     {
-        const string wiring = """
-            pickup neck single-coil
-            pickup bridge single-coil
-            switch sel spdt-on-off-on
-            pot vol 250k linear
-            jack out mono
-            wire neck.hot to sel.A1 white
-            wire bridge.hot to sel.A2 yellow
-            wire sel.A0 to vol.3 red
-            wire vol.2 to out.tip blue
-            wire neck.ground to vol.case black
-            wire bridge.ground to vol.case black
-            wire vol.case to out.sleeve black
-
-            """;
-        var file = folder.Put("dead.wiring", wiring);
+        var file = folder.Put("dead.wiring", Sample.Waiting);
 
         var ran = Ran.Of("check", file);
 

@@ -61,7 +61,11 @@ public sealed partial class FindingSarifTests : IDisposable
             result => Assert.Equal((string?)result["ruleId"], (string?)rules[(int)result["ruleIndex"]!]!["id"])
         );
         Assert.Equal(
-            Results(log).Select(result => (string)result["ruleId"]!).Distinct().Order(StringComparer.Ordinal),
+            Results(log)
+                .Select(result => (string)result["ruleId"]!)
+                .Concat(Waiting(log).Select(waiting => (string)waiting["associatedRule"]!["id"]!))
+                .Distinct()
+                .Order(StringComparer.Ordinal),
             rules.Select(rule => (string)rule!["id"]!).Order(StringComparer.Ordinal)
         );
         Every.Item(
@@ -186,6 +190,24 @@ public sealed partial class FindingSarifTests : IDisposable
         Assert.True((bool)Run(Sample.Right)["runs"]![0]!["invocations"]![0]!["executionSuccessful"]!);
     }
 
+    /// <summary>3.58.3 and 3.58.4: what waits for a mistake leads to its rule and to its file; the run did what it could.</summary>
+    [Fact]
+    public void CheckThatWaits_IsANotificationOfItsRuleAndFile()
+    {
+        var log = Run(Sample.Waiting);
+
+        var waiting = Assert.Single(Waiting(log));
+        var rule = waiting["associatedRule"]!;
+        Assert.Equal("volume-not-silent", (string?)rule["id"]);
+        Assert.Equal(
+            "volume-not-silent",
+            (string?)log["runs"]![0]!["tool"]!["driver"]!["rules"]![(int)rule["index"]!]!["id"]
+        );
+        Assert.Equal("a.wiring", (string?)waiting["locations"]![0]!["physicalLocation"]!["artifactLocation"]!["uri"]);
+        Assert.True((bool)log["runs"]![0]!["invocations"]![0]!["executionSuccessful"]!);
+        new SchemaCheck(ReadSchema()).AssertValid(log.ToJsonString(), "with a check that waits");
+    }
+
     /// <summary>3.14.15: an artifact stands once, whatever the number of its results.</summary>
     [Fact]
     public void Artifacts_OfFilesGivenTwice_StandOnce()
@@ -207,6 +229,7 @@ public sealed partial class FindingSarifTests : IDisposable
         var written = new SortedSet<string>(StringComparer.Ordinal);
         Collect(RunAll(), written);
         Collect(Run(Allowed), written);
+        Collect(Run(Sample.Waiting), written);
         Collect(JsonNode.Parse(Ran.Of("check", "--format", "sarif", folder["none.wiring"]).Output), written);
 
         var page = File.ReadAllLines(Repository.PathOf("docs", "findings-sarif.md"))
@@ -252,6 +275,13 @@ public sealed partial class FindingSarifTests : IDisposable
 
     private static IEnumerable<JsonNode> Results(JsonNode log) =>
         log["runs"]![0]!["results"]!.AsArray().Select(result => result!);
+
+    /// <summary>Notifications that are no failure of the run.</summary>
+    private static IEnumerable<JsonNode> Waiting(JsonNode log) =>
+        log["runs"]![0]!["invocations"]![0]!["toolExecutionNotifications"]!
+            .AsArray()
+            .Select(notification => notification!)
+            .Where(notification => (string?)notification["level"] == "note");
 
     private static string ReadSchema()
     {

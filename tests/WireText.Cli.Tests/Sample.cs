@@ -23,4 +23,21 @@ internal static class Sample
         wire    neck.ground  to out.sleeve  blakc
 
         """;
+
+    /// <summary>In the middle position nothing sounds, and what is said of the volume waits for that.</summary>
+    public const string Waiting = """
+        pickup neck single-coil
+        pickup bridge single-coil
+        switch sel spdt-on-off-on
+        pot vol 250k linear
+        jack out mono
+        wire neck.hot to sel.A1 white
+        wire bridge.hot to sel.A2 yellow
+        wire sel.A0 to vol.3 red
+        wire vol.2 to out.tip blue
+        wire neck.ground to vol.case black
+        wire bridge.ground to vol.case black
+        wire vol.case to out.sleeve black
+
+        """;
 }

@@ -52,12 +52,13 @@ public sealed class FindingSarif
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
     }
 
-    /// <summary>What found something, in the order of the catalogue.</summary>
+    /// <summary>What found something, told or waiting, in the order of the catalogue.</summary>
     private static ImmutableArray<FindingDescription> RulesOf(ImmutableArray<CheckedFile> files)
     {
         var used = files
             .SelectMany(file => file.Findings.Concat(file.Allowed.Select(allowed => allowed.Finding)))
             .Select(finding => finding.Id)
+            .Concat(files.SelectMany(file => file.Waiting))
             .ToHashSet(StringComparer.Ordinal);
         return [.. FindingCatalogue.All.Where(description => used.Contains(description.Id))];
     }
@@ -124,7 +125,10 @@ public sealed class FindingSarif
         json.WriteEndObject();
     }
 
-    /// <summary>Whether every file could be read (3.20.14), and why not (3.20.21).</summary>
+    /// <summary>
+    /// Whether every file could be read (3.20.14), and why not (3.20.21); and which checks wait, each as a notification that leads to
+    /// its rule (3.58.3) and to its file (3.58.4).
+    /// </summary>
     private void WriteInvocation()
     {
         json.WriteStartArray("invocations");
@@ -139,9 +143,37 @@ public sealed class FindingSarif
             json.WriteEndObject();
         }
 
+        foreach (var file in files)
+        {
+            foreach (var check in file.Waiting)
+            {
+                WriteWaiting(file.Path, check);
+            }
+        }
+
         json.WriteEndArray();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
+
+    /// <summary>A check whose findings are told when what stands in the file is mended.</summary>
+    private void WriteWaiting(string path, string check)
+    {
+        json.WriteStartObject();
+        json.WriteStartObject("associatedRule");
+        json.WriteString("id", check);
+        json.WriteNumber("index", RuleIndex(check));
+        json.WriteEndObject();
+        json.WriteString("level", "note");
+        WriteText("message", $"{check} waits until what was found here is mended");
+        json.WriteStartArray("locations");
+        json.WriteStartObject();
+        json.WriteStartObject("physicalLocation");
+        WriteFile("artifactLocation", path);
+        json.WriteEndObject();
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 
     private void WriteFolder()
@@ -193,7 +225,7 @@ public sealed class FindingSarif
     {
         json.WriteStartObject();
         json.WriteString("ruleId", finding.Id);
-        json.WriteNumber("ruleIndex", RuleIndex(finding));
+        json.WriteNumber("ruleIndex", RuleIndex(finding.Id));
         // A remark shows no problem (3.27.9), and what is no failure has no level (3.27.10).
         json.WriteString("kind", finding.Severity == Severity.Right ? "informational" : "fail");
         json.WriteString("level", LevelOf(finding.Severity));
@@ -255,7 +287,7 @@ public sealed class FindingSarif
         json.WriteEndArray();
     }
 
-    private int RuleIndex(Finding finding) => Enumerable.Range(0, rules.Length).Single(i => rules[i].Id == finding.Id);
+    private int RuleIndex(string id) => Enumerable.Range(0, rules.Length).Single(i => rules[i].Id == id);
 
     private void WriteSuppression(AllowedFinding allowed)
     {
