@@ -1,5 +1,14 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using WireText.Benchmarks;
+
+if (args is ["fuzz", var count, .. var first])
+{
+    return FuzzedRuns.Run(
+        int.Parse(count, CultureInfo.InvariantCulture),
+        first is [var number] ? int.Parse(number, CultureInfo.InvariantCulture) : 0
+    );
+}
 
 BenchmarkSwitcher
     .FromTypes([
@@ -10,3 +19,4 @@ BenchmarkSwitcher
         typeof(SolverBenchmarks),
     ])
     .Run(args);
+return 0;
