@@ -8,19 +8,32 @@ internal static class JackLugs
     /// <summary>Where a jack lug stands on the first wire that ends there; the jack's name when none does.</summary>
     public static Text.SourceLocation PlaceOf(CheckContext context, int lug) => Places.Of(context, lug);
 
-    /// <summary>Lines for the wires of two lugs with these lugs exchanged.</summary>
-    public static string Exchanged(CheckContext context, int first, int second)
+    /// <summary>
+    /// Lines for the wires of two lugs with these lugs exchanged. Where only some of what is on the first belongs to the second,
+    /// that alone is moved.
+    /// </summary>
+    /// <param name="belongs">True for the other end of a wire that belongs on the second lug.</param>
+    public static string Exchanged(CheckContext context, int first, int second, Func<int, bool> belongs)
     {
-        var lines = context
-            .WiresAt(first)
+        var onFirst = context.WiresAt(first).ToList();
+        var wrong = onFirst.Where(wire => belongs(OtherEnd(wire, first))).ToList();
+        var isPart = wrong.Count > 0 && wrong.Count < onFirst.Count;
+        var lines = (isPart ? wrong : onFirst)
             .Select(wire => Moved(context.Circuit, wire, first, second))
-            .Concat(context.WiresAt(second).Select(wire => Moved(context.Circuit, wire, second, first)));
+            .Concat(
+                context
+                    .WiresAt(second)
+                    .Where(wire => !belongs(OtherEnd(wire, second)))
+                    .Select(wire => Moved(context.Circuit, wire, second, first))
+            );
         return string.Join("; ", lines);
     }
 
+    private static int OtherEnd(Wire wire, int lug) => wire.From == lug ? wire.To : wire.From;
+
     private static string Moved(Circuit circuit, Wire wire, int from, int to)
     {
-        var other = wire.From == from ? wire.To : wire.From;
+        var other = OtherEnd(wire, from);
         var otherName = other < 0 ? "cut" : circuit.NameOf(other);
         var colour = WireLines.ColourOf(wire, WireLines.SignalColour);
         return wire.Kind is WireKind.Wire

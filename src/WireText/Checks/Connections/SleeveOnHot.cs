@@ -52,9 +52,7 @@ public sealed class SleeveOnHot : IStudyCheck
         var sleeve = context.Circuit.Outputs[0].Sleeve;
         var joined = context.Circuit.Nets.Members[network.Sleeve].Where(lug => lug != sleeve).ToList();
         var hot = joined.FirstOrDefault(sides.IsHotLike, -1);
-        var ground = context
-            .Circuit.Lugs.Select(lug => lug.Index)
-            .FirstOrDefault(lug => lug != sleeve && sides.IsGroundLike(lug), -1);
+        var ground = Ground(context, sleeve);
         if (hot < 0 || ground < 0 || joined.Exists(sides.IsGroundLike))
         {
             yield break;
@@ -67,5 +65,19 @@ public sealed class SleeveOnHot : IStudyCheck
             context.Subject(sleeve),
             context.Subject(hot)
         );
+    }
+
+    /// <summary>A lug of the ground side that a wire can be soldered to; a lead is where it is soldered itself. -1 when there is none.</summary>
+    private static int Ground(StudyContext context, int sleeve)
+    {
+        var like = context
+            .Circuit.Lugs.Where(lug => lug.Index != sleeve && context.Sides.IsGroundLike(lug.Index))
+            .ToList();
+        return like.Where(lug => !lug.IsLead)
+            .Select(lug => lug.Index)
+            .Concat(like.SelectMany(lug => context.WiresAt(lug.Index).SelectMany(wire => new[] { wire.From, wire.To })))
+            .Where(lug => lug >= 0 && !context.Circuit.Lugs[lug].IsLead)
+            .Concat(like.Select(lug => lug.Index))
+            .FirstOrDefault(-1);
     }
 }

@@ -55,19 +55,31 @@ public sealed class TipSleeveSwapped : IStudyCheck
         var onTip = GroundLike(context, network.Tip, output);
         if (onTip > 0 && onTip > GroundLike(context, network.Sleeve, output))
         {
-            yield return Swapped(context, output.Tip, output.Sleeve, "carries the ground side");
+            yield return Swapped(
+                context,
+                output.Tip,
+                output.Sleeve,
+                "carries the ground side",
+                lug => lug >= 0 && context.Sides.IsGroundLike(lug)
+            );
         }
         else if (output.Ring is { } ring && IsBatteryOnTip(context, network.Tip, ring))
         {
-            yield return Swapped(context, output.Tip, ring, "carries the battery");
+            yield return Swapped(
+                context,
+                output.Tip,
+                ring,
+                "carries the battery",
+                lug => lug >= 0 && IsOfABattery(context, lug)
+            );
         }
     }
 
-    private Finding Swapped(StudyContext context, int tip, int other, string what) =>
+    private Finding Swapped(StudyContext context, int tip, int other, string what, Func<int, bool> belongs) =>
         Description.At(
             JackLugs.PlaceOf(context, tip),
             $"'{context.Circuit.NameOf(tip)}' {what}: it is exchanged with '{context.Circuit.NameOf(other)}'",
-            $"exchange them: {JackLugs.Exchanged(context, tip, other)}",
+            $"exchange them: {JackLugs.Exchanged(context, tip, other, belongs)}",
             context.Subject(tip),
             context.Subject(other)
         ) with
@@ -79,6 +91,9 @@ public sealed class TipSleeveSwapped : IStudyCheck
         context
             .Circuit.Nets.Members[net]
             .Count(lug => context.Sides.IsGroundLike(lug) && context.Circuit.Lugs[lug].Part != output.Part);
+
+    private static bool IsOfABattery(StudyContext context, int lug) =>
+        context.Circuit.Elements.OfType<Battery>().Any(battery => battery.Part == context.Circuit.Lugs[lug].Part);
 
     private static bool IsBatteryOnTip(StudyContext context, int tip, int ring)
     {

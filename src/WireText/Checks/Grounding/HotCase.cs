@@ -93,17 +93,37 @@ public sealed class HotCase : IStudyCheck
         );
     }
 
-    /// <summary>A cover's or a screen's own lead is soldered elsewhere; a case, or a plate, is given the wire it lacks.</summary>
+    /// <summary>
+    /// A cover's or a screen's own lead is soldered elsewhere, and so is the end of the wire that brings the signal to a case: a
+    /// ground wire besides would short the signal.
+    /// </summary>
     private static string Help(StudyContext context, MetalNet metal)
     {
         var circuit = context.Circuit;
-        if (metal.Lugs.FirstOrDefault(lug => !circuit.Lugs[lug].IsLead, -1) >= 0)
+        if (metal.Lugs.FirstOrDefault(lug => !circuit.Lugs[lug].IsLead, -1) < 0)
         {
-            return $"solder a ground wire: {GroundPlaces.Line(context, metal)}";
+            var name = circuit.NameOf(metal.Lugs[0]);
+            return $"take the lead off the signal: {WireLines.Line(name, GroundPlaces.Nearest(context, metal.Lugs[0]), WireLines.GroundColour)}";
         }
 
-        var name = circuit.NameOf(metal.Lugs[0]);
-        return $"take the lead off the signal: {WireLines.Line(name, GroundPlaces.Nearest(context, metal.Lugs[0]), WireLines.GroundColour)}";
+        return BringsTheSignal(context, metal) is var (wire, end)
+            ? $"move the wire from {WireLines.Ends(circuit, wire)}: {WireLines.Line(circuit.NameOf(end), GroundPlaces.Nearest(context, end), WireLines.ColourOf(wire, WireLines.GroundColour))}"
+            : "follow what joins it with the signal: it belongs to ground, and to ground alone";
+    }
+
+    /// <summary>The one wire without which the metal is off the signal, and its end on the metal's side; null when there is none.</summary>
+    private static (Wire Wire, int End)? BringsTheSignal(StudyContext context, MetalNet metal)
+    {
+        var circuit = context.Circuit;
+        var found =
+            from wire in circuit.Wires
+            where wire is { Kind: WireKind.Wire, From: >= 0, To: >= 0 } && circuit.Nets.OneNet[wire.From] == metal.Net
+            let without = circuit.Without(wire.Index)
+            from end in new[] { wire.From, wire.To }
+            let side = without.Nets.Members[without.Nets.OneNet[end]]
+            where side.Contains(metal.Lugs[0]) && !side.Any(context.Sides.IsHotLike)
+            select (wire, end);
+        return found.Take(2).ToList() is [var only] ? only : null;
     }
 
     private static ImmutableArray<(int Control, int Position)> OffRest(Circuit circuit, State state) =>

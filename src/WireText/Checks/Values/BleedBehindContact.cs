@@ -1,3 +1,4 @@
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Text;
@@ -112,12 +113,14 @@ public sealed class BleedBehindContact : IStudyCheck
     {
         var circuit = context.Circuit;
         var part = circuit.Parts[capacitor.Part];
-        var there = capacitor.A == lead ? capacitor.B : capacitor.A;
-        var (from, to) = (PartLines.LugOf(context, there), circuit.NameOf(belongs));
+        var on = PartLines.LugUnder(context, capacitor.A == lead ? capacitor.B : capacitor.A);
+        var (from, to) = capacitor.A == lead ? (belongs, on) : (on, belongs);
         return Description.At(
             part.NameAt,
-            $"'{part.Name}' ends at '{PartLines.LugOf(context, lead)}', beyond a switch: as a bleed it belongs on '{to}'",
-            $"hang it there: {PartLines.Hung(part, from, to)}",
+            $"'{part.Name}' ends at '{circuit.NameOf(PartLines.LugUnder(context, lead))}', beyond a switch: as a bleed it belongs on '{circuit.NameOf(belongs)}'",
+            Advice.Hung(context, capacitor, from, to) is { } line
+                ? $"hang it there: {line}"
+                : $"see to the wires of '{circuit.Parts[track.Part].Name}' first",
             Subject.Part(part.Name),
             Subject.Part(circuit.Parts[track.Part].Name)
         );

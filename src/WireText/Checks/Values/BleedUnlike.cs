@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Checks.Controls;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Text;
 
@@ -102,10 +103,13 @@ public sealed class BleedUnlike : IStudyCheck
         var part = circuit.Parts[element.Part];
         var grounded = circuit.Nets.OneNet[track.Low] == context.Study.Network.Sleeve;
         var signal = grounded ? track.High : track.Low;
+        var mend = Advice.Hung(context, element, signal, track.Wiper) is { } line
+            ? $"hang it there: {line}"
+            : $"see to the wires of '{circuit.Parts[track.Part].Name}' first";
         return Description.At(
             part.NameAt,
             $"'{part.Name}' does not lie across '{circuit.Parts[track.Part].Name}' as its twin across the other volume does",
-            $"hang it there: {PartLines.Hung(circuit, part, signal, track.Wiper)}, or write: allow {Description.Id} at {part.Name} \"why\"",
+            $"{mend}, or write: allow {Description.Id} at {part.Name} \"why\"",
             Subject.Part(part.Name),
             Subject.Part(circuit.Parts[track.Part].Name)
         );

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Text;
 
 namespace WireText.Checks.Values;
 
 /// <summary>Finds a capacitor that hangs otherwise than the others of the switch that chooses between them.</summary>
-public sealed class CapacitorOutOfRow : ICheck
+public sealed class CapacitorOutOfRow : IStudyCheck
 {
     /// <summary>
     /// Fewer capacitors in another order than that of their values are no sign of a slip: of three in any order two exchanged
@@ -56,7 +57,7 @@ public sealed class CapacitorOutOfRow : ICheck
             Silences = [Silence.Of("inert-control")],
         };
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
+    public IEnumerable<Finding> Find(StudyContext context) =>
         from row in CapacitorRow.Of(context.Circuit)
         let finding = EndsElsewhere(context, row)
             ?? SharesAThrow(context, row)
@@ -66,7 +67,7 @@ public sealed class CapacitorOutOfRow : ICheck
         select finding;
 
     /// <summary>One whose other lead is on another net than those of all others; of two, the one that does not lead to ground.</summary>
-    private Finding? EndsElsewhere(CheckContext context, CapacitorRow row)
+    private Finding? EndsElsewhere(StudyContext context, CapacitorRow row)
     {
         var circuit = context.Circuit;
         var ends = row
@@ -80,9 +81,8 @@ public sealed class CapacitorOutOfRow : ICheck
 
         if (usual.Count() == 1)
         {
-            var ground = circuit.Outputs.IsEmpty ? -1 : circuit.Nets.OneNet[circuit.Outputs[0].Sleeve];
-            (usual, other) = other.Key == ground ? (other, usual) : (usual, other);
-            if (usual.Key != ground)
+            (usual, other) = other.Key == context.Study.Network.Sleeve ? (other, usual) : (usual, other);
+            if (usual.Key != context.Study.Network.Sleeve)
             {
                 return null;
             }
@@ -90,18 +90,18 @@ public sealed class CapacitorOutOfRow : ICheck
 
         var (odd, like) = (other.First(), usual.First());
         var (isAt, belongs) = (
-            PartLines.LugOf(context, odd.FarLead(circuit)),
-            PartLines.LugOf(context, like.FarLead(circuit))
+            PartLines.LugUnder(context, odd.FarLead(circuit)),
+            PartLines.LugUnder(context, like.FarLead(circuit))
         );
         return Report(
             context,
             odd.Capacitor,
-            $"'{context.Circuit.Parts[odd.Capacitor.Part].Name}' ends at '{isAt}', the others of '{row.Control.Name}' at '{belongs}'",
-            Hang(circuit, odd.Capacitor, odd.On.Lug, belongs)
+            $"'{context.Circuit.Parts[odd.Capacitor.Part].Name}' ends at '{circuit.NameOf(isAt)}', the others of '{row.Control.Name}' at '{circuit.NameOf(belongs)}'",
+            Hang(context, odd.Capacitor, odd.On.Lug, belongs)
         );
     }
 
-    private Finding? SharesAThrow(CheckContext context, CapacitorRow row)
+    private Finding? SharesAThrow(StudyContext context, CapacitorRow row)
     {
         var circuit = context.Circuit;
         if (row.Throws.Where(one => one.Capacitors.Length > 1).ToList() is not [var shared])
@@ -125,7 +125,7 @@ public sealed class CapacitorOutOfRow : ICheck
     }
 
     /// <summary>One of their kind on the common, where it is always in, and a throw between theirs without any.</summary>
-    private Finding? LiesOnTheCommon(CheckContext context, CapacitorRow row)
+    private Finding? LiesOnTheCommon(StudyContext context, CapacitorRow row)
     {
         var circuit = context.Circuit;
         var far = circuit.Nets.OneNet[row.Capacitors.First().FarLead(circuit)];
@@ -143,10 +143,10 @@ public sealed class CapacitorOutOfRow : ICheck
                 capacitor,
                 $"'{capacitor.Name}' lies on the common of '{row.Control.Name}', and '{circuit.NameOf(hole.Lug)}' has none",
                 Hang(
-                    circuit,
+                    context,
                     capacitor,
                     hole.Lug,
-                    PartLines.LugOf(context, circuit.Nets.OneNet[capacitor.A] == far ? capacitor.A : capacitor.B)
+                    PartLines.LugUnder(context, circuit.Nets.OneNet[capacitor.A] == far ? capacitor.A : capacitor.B)
                 )
             )
             : null;
@@ -157,7 +157,7 @@ public sealed class CapacitorOutOfRow : ICheck
     }
 
     /// <summary>Two that stand in each other's place: exchanged, the values go up or down all along.</summary>
-    private Finding? OutOfOrder(CheckContext context, CapacitorRow row)
+    private Finding? OutOfOrder(StudyContext context, CapacitorRow row)
     {
         var circuit = context.Circuit;
         ImmutableArray<CapacitorRow.Hanging> all = [.. row.Capacitors];
@@ -199,10 +199,12 @@ public sealed class CapacitorOutOfRow : ICheck
         where IsInOrder(values.SetItem(first, values[second]).SetItem(second, values[first]))
         select (first, second);
 
-    private static string Hang(Circuit circuit, Capacitor capacitor, int from, string to) =>
-        $"hang it there: {PartLines.Hung(circuit.Parts[capacitor.Part], circuit.NameOf(from), to)}";
+    private static string Hang(StudyContext context, Capacitor capacitor, int from, int to) =>
+        Advice.Hung(context, capacitor, from, to) is { } line
+            ? $"hang it there: {line}"
+            : $"see first to what else is on '{context.Circuit.NameOf(to)}' and where this lead is";
 
-    private Finding Report(CheckContext context, Capacitor capacitor, string message, string help)
+    private Finding Report(StudyContext context, Capacitor capacitor, string message, string help)
     {
         var part = context.Circuit.Parts[capacitor.Part];
         return Description.At(

@@ -1,0 +1,30 @@
+using WireText.Checks.Values;
+using WireText.Circuits;
+
+namespace WireText.Checks.Repairs;
+
+/// <summary>What is advised is made on a copy first: nobody solders a line after which the instrument is silent in more states.</summary>
+internal static class Advice
+{
+    /// <summary>The line that hangs a two-lead part from one lug to another; null where a sound is lost by it.</summary>
+    public static string? Hung(StudyContext context, Element element, int from, int to) =>
+        KeepsTheSound(context, Hang(context, element, from, to))
+            ? PartLines.Hung(context.Circuit, context.Circuit.Parts[element.Part], from, to)
+            : null;
+
+    /// <summary>True when as many situations sound after the change as before.</summary>
+    private static bool KeepsTheSound(StudyContext context, CircuitEdit edit)
+    {
+        var after = context.Study.Rewired(edit.Apply(context.Circuit));
+        return context.Study.Outcomes is not null
+            && after.Outcomes is not null
+            && after.Heard.Sounding.Count() >= context.Study.Heard.Sounding.Count();
+    }
+
+    private static HangPart Hang(CheckContext context, Element element, int from, int to) =>
+        new([.. Lead(context, element.Ends[0], from), .. Lead(context, element.Ends[1], to)]);
+
+    /// <summary>The end of a lead's wire that is not on the lead, and where it is to be.</summary>
+    private static IEnumerable<(WireEnd End, int Lug)> Lead(CheckContext context, int lead, int lug) =>
+        context.WiresAt(lead).Take(1).Select(wire => (new WireEnd(wire.Index, IsFrom: wire.From != lead), lug));
+}
