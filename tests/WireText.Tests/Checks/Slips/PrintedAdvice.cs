@@ -20,6 +20,7 @@ internal static partial class PrintedAdvice
         var done =
             TakeOut().Match(help) is { Success: true } taken ? Without(lines, LinesIn(taken))
             : Rewire().Match(help) is { Success: true } rewired ? Rewired(lines, circuit, finding, LinesIn(rewired))
+            : OtherEnd().Match(help) is { Success: true } brought ? OnOtherEnd(lines, Names(brought), LinesIn(brought))
             : OnItsPart().Match(help) is { Success: true } instead ? Replaced(lines, LinesIn(instead), lug: 0)
             : OnItsEnd().Match(help) is { Success: true } moved ? Replaced(lines, LinesIn(moved), lug: ^1)
             : Between().Match(help) is { Success: true } cap ? PutBetween(lines, circuit, cap)
@@ -71,6 +72,17 @@ internal static partial class PrintedAdvice
         lines.RemoveAll(line => WiringLines.IsWire(line) && WiringLines.LugsOf(line).Any(ends.Contains));
         return WithParts(lines, written);
     }
+
+    /// <summary>What is written takes the place of the stretch between two lugs.</summary>
+    private static List<string>? OnOtherEnd(List<string> lines, (string A, string B) names, string[] written) =>
+        lines.RemoveAll(line =>
+            WiringLines.IsWire(line)
+            && WiringLines.LugsOf(line) is var lugs
+            && lugs.Contains(names.A)
+            && lugs.Contains(names.B)
+        ) > 0
+            ? [.. lines, .. written]
+            : null;
 
     /// <summary>A part's line takes the place of the line with its name.</summary>
     private static List<string> WithParts(List<string> lines, string[] written)
@@ -162,6 +174,12 @@ internal static partial class PrintedAdvice
     )]
     private static partial Regex OnItsPart();
 
+    [GeneratedRegex(
+        "^move the wire from '(?<a>[\\w.-]+)' to '(?<b>[\\w.-]+)': (?<lines>.+)$",
+        RegexOptions.ExplicitCapture
+    )]
+    private static partial Regex OtherEnd();
+
     [GeneratedRegex("^(?:move its wire|exchange them): (?<lines>.+)$", RegexOptions.ExplicitCapture)]
     private static partial Regex OnItsEnd();
 
@@ -178,7 +196,7 @@ internal static partial class PrintedAdvice
     private static partial Regex Besides();
 
     [GeneratedRegex(
-        "^exchange (?:the leads |what is on )?'?(?<a>[\\w.-]+)'? and '?(?<b>[\\w.-]+)'?$",
+        "^exchange (?:the leads |what is on |their leads: )?'?(?<a>[\\w.-]+)'? (?:and|with) '?(?<b>[\\w.-]+)'?$",
         RegexOptions.ExplicitCapture
     )]
     private static partial Regex Exchange();

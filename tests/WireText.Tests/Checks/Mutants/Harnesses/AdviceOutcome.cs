@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using WireText.Checks;
+using WireText.Circuits;
+using WireText.Tests.Checks.Slips;
+using WireText.Tests.Electrical;
+using WireText.Tests.Judging;
+using WireText.Text;
+
+namespace WireText.Tests.Checks.Mutants.Harnesses;
+
+/// <summary>What comes of doing what is printed.</summary>
+internal enum Advised
+{
+    /// <summary>It names no line and no lugs: the how is left to the reader.</summary>
+    InWords,
+
+    /// <summary>The harness does again what it should.</summary>
+    Mends,
+
+    /// <summary>It is wrong still, and sounds in as many positions as before.</summary>
+    LeavesWrong,
+
+    /// <summary>It sounds in fewer positions, or cannot be read.</summary>
+    Harms,
+}
+
+/// <summary>A finding of a mutant of a harness, and what comes of its advice; or what <c>check --fix</c> made of the mutant.</summary>
+/// <param name="Check">The id of the finding; "--fix" for the other.</param>
+internal sealed record AdviceOutcome(string Harness, string Check, string? Help, Advised Came)
+{
+    /// <summary>Every alarm of every mutant that can be written and matters, each followed alone.</summary>
+    public static ImmutableArray<AdviceOutcome> Of(Harness harness)
+    {
+        var right = Bench.CompileText(harness.Text);
+        var judge = new Judge(right);
+        return
+        [
+            .. HarnessSuite
+                .Tried([.. WireMutants.Of(right)])
+                .Where(slip =>
+                    WireMutants.CanBeWritten(right, slip) && judge.Compare(slip.Apply(right)) == Verdict.Different
+                )
+                .SelectMany(slip =>
+                    Of(
+                        $"{harness.Number}: {WireMutants.NameOf(right, slip)}",
+                        WireMutants.Written(right, slip, harness.Text),
+                        judge
+                    )
+                ),
+        ];
+    }
+
+    private static IEnumerable<AdviceOutcome> Of(string name, string text, Judge judge)
+    {
+        var source = new SourceText("mutant.wiring", text);
+        var compiled = Compilation.Of(source, NoSources.Instance);
+        var silent = SilentPositions(compiled.Circuit!);
+        foreach (var finding in compiled.Findings.Where(finding => finding.Severity >= Severity.Warning))
+        {
+            var followed = PrintedAdvice.Follow(text, compiled.Circuit!, finding);
+            yield return new AdviceOutcome(name, finding.Id, finding.Help, CameOf(followed, judge, silent));
+        }
+
+        var mended = Mender.Mend(source, NoSources.Instance, withHarmless: false, CheckSettings.Standard);
+        if (mended.Source != source)
+        {
+            var came = judge.Compare(mended.Left.Circuit!) == Verdict.Different ? Advised.LeavesWrong : Advised.Mends;
+            yield return new AdviceOutcome(name, "--fix", null, came);
+        }
+    }
+
+    private static Advised CameOf(string? followed, Judge judge, int silent)
+    {
+        if (followed is null)
+        {
+            return Advised.InWords;
+        }
+
+        var then = Compilation.Of(new SourceText("mutant.wiring", followed), NoSources.Instance);
+        var cannotBeRead = then.Findings.Any(finding =>
+            finding.Severity == Severity.Error && finding.Description is not CheckDescription
+        );
+        return cannotBeRead || then.Circuit is not { } circuit ? Advised.Harms
+            : judge.Compare(circuit) != Verdict.Different ? Advised.Mends
+            : SilentPositions(circuit) > silent ? Advised.Harms
+            : Advised.LeavesWrong;
+    }
+
+    /// <summary>In how many positions nothing is heard, by the judge's solver: plugged in, dials at rest.</summary>
+    private static int SilentPositions(Circuit circuit) =>
+        BenchSetting
+            .AllPositions(circuit)
+            .Where(setting => circuit.Controls.All(c => !c.IsPlug || setting.Positions[c.Index] == c.Rest))
+            .Count(setting => Sounding.PickupsAt(circuit, setting).IsEmpty);
+}
