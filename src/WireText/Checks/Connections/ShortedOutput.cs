@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Text;
@@ -164,8 +165,10 @@ public sealed class ShortedOutput : IStudyCheck
             blamed is [var first, ..] ? first.DeclaredAt
             : positions is [var at, ..] ? context.PlaceOf(circuit.Controls[at.Control])
             : circuit.Parts[circuit.Outputs[0].Part].NameAt;
-        var takeOut = blamed.IsEmpty
-            ? null
+        var takeOut =
+            blamed.IsEmpty ? null
+            : !Advice.KeepsTheSound(context, [.. blamed.Select(wire => new RemoveWire(wire.Index))])
+                ? $"move one end of: {string.Join("; ", blamed.Select(wire => WireLines.Line(circuit, wire)))}"
             : $"take out: {string.Join("; ", blamed.Select(wire => WireLines.Line(circuit, wire)))}";
         var help = takeOut is not null && otherwise is not null ? $"{takeOut}; or {otherwise}" : takeOut ?? otherwise;
         return Description.At(

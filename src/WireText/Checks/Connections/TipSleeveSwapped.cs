@@ -79,7 +79,7 @@ public sealed class TipSleeveSwapped : IStudyCheck
         Description.At(
             JackLugs.PlaceOf(context, tip),
             $"'{context.Circuit.NameOf(tip)}' {what}: it is exchanged with '{context.Circuit.NameOf(other)}'",
-            $"exchange them: {JackLugs.Exchanged(context, tip, other, belongs)}",
+            JackLugs.Exchanged(context, tip, other, belongs),
             context.Subject(tip),
             context.Subject(other)
         ) with

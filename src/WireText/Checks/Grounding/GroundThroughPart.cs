@@ -1,3 +1,4 @@
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Text;
 
@@ -75,9 +76,23 @@ public sealed class GroundThroughPart : IStudyCheck
         return Description.At(
             part.NameAt,
             $"'{part.Name}' stands between '{name}' and ground",
-            $"join '{name}' with '{GroundPlaces.Nearest(context, ground)}', or write: allow ground-through-part at {part.Name} \"why\"",
+            $"{Mend(context, ground)}, or write: allow ground-through-part at {part.Name} \"why\"",
             Subject.Part(part.Name),
             context.Subject(ground)
         );
+    }
+
+    /// <summary>A lead is taken from where it is, for a wire besides could short what is there.</summary>
+    private static string Mend(StudyContext context, int ground)
+    {
+        var (name, nearest) = (context.Circuit.NameOf(ground), GroundPlaces.Nearest(context, ground));
+        return context.Circuit.Lugs[ground].IsLead
+            && context.WiresAt(ground).ToList() is [var lead]
+            && Advice.MovedToGround(context, lead, ground, WireLines.GroundColour) is { } line
+                ? $"move the lead: {line}"
+            : context.Circuit.FindLug(nearest) is { } lug
+            && Advice.KeepsTheSound(context, new AddWire(ground, lug.Index))
+                ? $"join '{name}' with '{nearest}'"
+            : $"see what '{name}' is soldered to: it belongs on ground";
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Grounds;
 using WireText.Text;
@@ -102,12 +103,20 @@ public sealed class HotCase : IStudyCheck
         var circuit = context.Circuit;
         if (metal.Lugs.FirstOrDefault(lug => !circuit.Lugs[lug].IsLead, -1) < 0)
         {
-            var name = circuit.NameOf(metal.Lugs[0]);
-            return $"take the lead off the signal: {WireLines.Line(name, GroundPlaces.Nearest(context, metal.Lugs[0]), WireLines.GroundColour)}";
+            return
+                context.WiresAt(metal.Lugs[0]).FirstOrDefault() is { } lead
+                && Advice.MovedToGround(context, lead, metal.Lugs[0], WireLines.GroundColour) is { } line
+                ? $"take the lead off the signal: {line}"
+                : $"look which lead of '{circuit.PartOf(circuit.Lugs[metal.Lugs[0]]).Name}' is which: this one belongs on ground";
         }
 
         return BringsTheSignal(context, metal) is var (wire, end)
-            ? $"move the wire from {WireLines.Ends(circuit, wire)}: {WireLines.Line(circuit.NameOf(end), GroundPlaces.Nearest(context, end), WireLines.ColourOf(wire, WireLines.GroundColour))}"
+            && Advice.MovedToGround(context, wire, end, WireLines.ColourOf(wire, WireLines.GroundColour)) is { } moved
+                ? $"move the wire from {WireLines.Ends(circuit, wire)}: {moved}"
+            : circuit.FindLug(GroundPlaces.Start(context, metal)) is { } start
+            && circuit.FindLug(GroundPlaces.Nearest(context, metal.Lugs[0])) is { } nearest
+            && Advice.KeepsTheSound(context, new AddWire(start.Index, nearest.Index))
+                ? $"solder a ground wire: {GroundPlaces.Line(context, metal)}"
             : "follow what joins it with the signal: it belongs to ground, and to ground alone";
     }
 

@@ -1,3 +1,4 @@
+using WireText.Checks.Grounding;
 using WireText.Checks.Values;
 using WireText.Circuits;
 
@@ -12,16 +13,30 @@ internal static class Advice
             ? PartLines.Hung(context.Circuit, context.Circuit.Parts[element.Part], from, to)
             : null;
 
-    /// <summary>True when as many situations sound after the change as before.</summary>
-    private static bool KeepsTheSound(StudyContext context, CircuitEdit edit)
+    /// <summary>
+    /// The line that solders a lead, or an end of a wire, to ground instead of where it is; null where a sound is lost by it.
+    /// </summary>
+    /// <param name="lug">What goes to ground; the other end of the wire is taken from where it is.</param>
+    public static string? MovedToGround(StudyContext context, Wire wire, int lug, string colour)
     {
-        var after = context.Study.Rewired(edit.Apply(context.Circuit));
+        var nearest = GroundPlaces.Nearest(context, lug);
+        return
+            context.Circuit.FindLug(nearest) is { } ground
+            && KeepsTheSound(context, new MoveEnds([(new WireEnd(wire.Index, IsFrom: wire.From != lug), ground.Index)]))
+            ? WireLines.Line(context.Circuit.NameOf(lug), nearest, colour)
+            : null;
+    }
+
+    /// <summary>True when as many situations sound after the change as before.</summary>
+    public static bool KeepsTheSound(StudyContext context, params IReadOnlyList<CircuitEdit> edits)
+    {
+        var after = context.Study.Rewired(edits.Aggregate(context.Circuit, (circuit, edit) => edit.Apply(circuit)));
         return context.Study.Outcomes is not null
             && after.Outcomes is not null
             && after.Heard.Sounding.Count() >= context.Study.Heard.Sounding.Count();
     }
 
-    private static HangPart Hang(CheckContext context, Element element, int from, int to) =>
+    private static MoveEnds Hang(CheckContext context, Element element, int from, int to) =>
         new([.. Lead(context, element.Ends[0], from), .. Lead(context, element.Ends[1], to)]);
 
     /// <summary>The end of a lead's wire that is not on the lead, and where it is to be.</summary>

@@ -115,7 +115,22 @@ public sealed class OutOfPhase : IStudyCheck
             return $"turn the magnet of {Listing.Of(names)}, not the leads: with these exchanged hum would no longer cancel; {claim}";
         }
 
-        var leads = Listing.Of(blamed[0].Ends.Select(context.Circuit.NameOf));
-        return $"exchange {leads}, {claim}";
+        return LeadsOf(context.Circuit, blamed[0]) is [var one, var other]
+            ? $"exchange '{one}' and '{other}', {claim}"
+            : $"exchange the leads of {Listing.Of(names)}, {claim}";
     }
+
+    /// <summary>What can be exchanged to turn a coil round: its own leads, or those of the pickup that has it inside.</summary>
+    private static List<string> LeadsOf(Circuit circuit, Coil coil) =>
+        [
+            .. circuit
+                .Elements.OfType<Coil>()
+                .Where(other => other == coil || (HasInnerEnd(circuit, coil) && other.Part == coil.Part))
+                .SelectMany(other => other.Ends)
+                .Where(lug => !circuit.Lugs[lug].IsInner)
+                .Distinct()
+                .Select(circuit.NameOf),
+        ];
+
+    private static bool HasInnerEnd(Circuit circuit, Coil coil) => coil.Ends.Any(lug => circuit.Lugs[lug].IsInner);
 }

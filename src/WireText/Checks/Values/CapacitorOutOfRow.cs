@@ -52,10 +52,7 @@ public sealed class CapacitorOutOfRow : IStudyCheck
             wire   vol.case to out.sleeve black
             """,
             Mend: "Hang it where the others say that it belongs. A choice that is meant so is allowed, with the reason."
-        )
-        {
-            Silences = [Silence.Of("inert-control")],
-        };
+        );
 
     public IEnumerable<Finding> Find(StudyContext context) =>
         from row in CapacitorRow.Of(context.Circuit)

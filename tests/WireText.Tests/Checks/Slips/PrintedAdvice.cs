@@ -22,6 +22,7 @@ internal static partial class PrintedAdvice
             : Rewire().Match(help) is { Success: true } rewired ? Rewired(lines, circuit, finding, LinesIn(rewired))
             : OtherEnd().Match(help) is { Success: true } brought ? OnOtherEnd(lines, Names(brought), LinesIn(brought))
             : OnItsPart().Match(help) is { Success: true } instead ? Replaced(lines, LinesIn(instead), lug: 0)
+            : Both().Match(help) is { Success: true } both ? OnTheOther(lines, finding, LinesIn(both))
             : OnItsEnd().Match(help) is { Success: true } moved ? Replaced(lines, LinesIn(moved), lug: ^1)
             : Between().Match(help) is { Success: true } cap ? PutBetween(lines, circuit, cap)
             : Besides().Match(help) is { Success: true } added ? [.. lines, .. LinesIn(added)]
@@ -71,6 +72,29 @@ internal static partial class PrintedAdvice
         var ends = written.Where(WiringLines.IsWire).Select(line => WiringLines.LugsOf(line)[lug]).ToHashSet();
         lines.RemoveAll(line => WiringLines.IsWire(line) && WiringLines.LugsOf(line).Any(ends.Contains));
         return WithParts(lines, written);
+    }
+
+    /// <summary>Each wire or lead that is written was on one of the two lugs that the finding marks, and is on the other now.</summary>
+    private static List<string> OnTheOther(List<string> lines, Finding finding, string[] written)
+    {
+        var marked = finding.Subjects.Select(subject => subject.Name).ToList();
+        foreach (var line in written)
+        {
+            var words = WiringLines.Words(line).Where(word => word != "wire").ToList();
+            var (own, to) = (words[0], words[2]);
+            var from = marked.Find(lug => lug != to) ?? to;
+            var at = lines.FindIndex(old => IsSoldered(old) && Holds(old, own) && Holds(old, from));
+            if (at >= 0)
+            {
+                lines[at] = string.Join(' ', WiringLines.Words(lines[at]).Select(word => word == from ? to : word));
+            }
+        }
+
+        return lines;
+
+        // A lead is told by its part: the lines of parts that hang name no leads.
+        static bool Holds(string line, string lug) =>
+            WiringLines.Words(line) is var words && (words.Contains(lug) || words.Contains(lug.Split('.')[0]));
     }
 
     /// <summary>What is written takes the place of the stretch between two lugs.</summary>
@@ -168,7 +192,7 @@ internal static partial class PrintedAdvice
     private static partial Regex Rewire();
 
     [GeneratedRegex(
-        "^(?:take the lead off the signal|let the plug switch it|turn it round|hang it there|take one that is open until pressed"
+        "^(?:take the lead off the signal|move the lead|let the plug switch it|turn it round|hang it there|take one that is open until pressed"
             + "|write|exchange the throws, or name them in the order of what is heard): (?<lines>.+)$",
         RegexOptions.ExplicitCapture
     )]
@@ -180,8 +204,11 @@ internal static partial class PrintedAdvice
     )]
     private static partial Regex OtherEnd();
 
-    [GeneratedRegex("^(?:move its wire|exchange them): (?<lines>.+)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("^move its wire: (?<lines>.+)$", RegexOptions.ExplicitCapture)]
     private static partial Regex OnItsEnd();
+
+    [GeneratedRegex("^exchange them: (?<lines>.+)$", RegexOptions.ExplicitCapture)]
+    private static partial Regex Both();
 
     [GeneratedRegex(
         "^put a capacitor in its way: cap (?<name>\\S+) (?<value>\\S+) from (?<a>\\S+) to (?<b>\\S+)$",
