@@ -57,6 +57,7 @@ public static class CheckList
         new ToneWithoutCapacitor(),
         new BackwardsControl(),
         new VolumeNotSilent(),
+        new FedOnTheWiper(),
         new ControlsUnlike(),
         new VolumesLinked(),
         new HumPartner(),

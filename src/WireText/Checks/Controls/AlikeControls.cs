@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Parts;
+using WireText.Text;
 
 namespace WireText.Checks.Controls;
 
@@ -20,11 +22,25 @@ internal static class AlikeControls
             select alike.ToImmutableArray();
     }
 
-    /// <summary>The name of a pot without those of pickups: <c>vol</c> of <c>vol-neck</c>. Null where that leaves nothing, or is all.</summary>
+    /// <summary>
+    /// The name of a pot without those of pickups: <c>vol</c> of <c>vol-neck</c> and of <c>vol-n</c>. Null where that leaves
+    /// nothing, or is all.
+    /// </summary>
     private static string? KindOf(Circuit circuit, Part part)
     {
         var words = part.Name.Split('-', '_');
-        var rest = words.Where(word => PickupNames.Of(circuit, word) is null).ToList();
+        var rest = words.Where(word => !IsOfAPickup(circuit, word)).ToList();
         return rest.Count == 0 || rest.Count == words.Length ? null : string.Join('-', rest).ToLowerInvariant();
     }
+
+    /// <summary>True for a pickup's name and for its start: <c>b</c> and <c>br</c> are short for <c>bridge</c>.</summary>
+    private static bool IsOfAPickup(Circuit circuit, string word) =>
+        PickupNames.Of(circuit, word) is not null
+        || (
+            word.Length > 0
+            && circuit.Parts.Any(part =>
+                Naming.Alike(part.Kind, PartKinds.Pickup)
+                && part.Name.StartsWith(word, StringComparison.OrdinalIgnoreCase)
+            )
+        );
 }

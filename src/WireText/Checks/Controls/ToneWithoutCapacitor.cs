@@ -71,9 +71,28 @@ public sealed class ToneWithoutCapacitor : IStudyCheck
         return Description.At(
             part.NameAt,
             $"'{dial.Name}' shorts the signal at the end of its turn: it leads to ground without a capacitor",
-            $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
+            BridgedEnd(context, dial, track) is { } end
+                ? $"take wiper and end apart: as the volume it has the pickup on '{end}', the jack on '{context.Circuit.NameOf(track.Wiper)}'"
+                : $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
             Subject.Part(part.Name)
         );
+    }
+
+    /// <summary>
+    /// The end that is soldered to the wiper, of what is no tone control but the volume with a wire astray: there is no other.
+    /// </summary>
+    private static string? BridgedEnd(StudyContext context, Dial dial, Track track)
+    {
+        var circuit = context.Circuit;
+        var bridged = new[] { track.High, track.Low }.FirstOrDefault(
+            end => context.IsJointed(end) && circuit.Nets.SameNet(end, track.Wiper),
+            -1
+        );
+        var isTheOnly = circuit.Dials.All(other =>
+            other == dial
+            || !DialWires.TracksOf(circuit, other).Any(own => LugPlaces.Of(context.Study.Network, own).IsVolume)
+        );
+        return bridged >= 0 && isTheOnly ? circuit.NameOf(bridged) : null;
     }
 
     /// <summary>True when only the wiper and one end are used, and one of them is soldered to the sleeve.</summary>

@@ -14,6 +14,12 @@ public sealed class HeavyLoad : IStudyCheck
     /// <summary>What a track may take of the level at rest, in dB: half of it. Chosen; usual pots take less than one.</summary>
     private const double MostLostDecibels = 6;
 
+    /// <summary>
+    /// What a volume's track may take of the treble at rest, in dB. Chosen between what 100k takes behind a pickup of 4.6 H, 7.5,
+    /// and what 25k takes behind a single coil of 2.9 H, 9.3, both with a usual cable: behind the latter no resonance is left.
+    /// </summary>
+    private const double MostTrebleLostDecibels = 8;
+
     public CheckDescription Description { get; } =
         new(
             Id: "heavy-load",
@@ -66,13 +72,23 @@ public sealed class HeavyLoad : IStudyCheck
                 continue;
             }
 
-            var lost = PowerWithout(context, network, heard, dial) - DialEffect.PowerOf(heard.Sound);
+            var without = Without(context, network, heard, dial);
+            var lost = DialEffect.PowerOf(without) - DialEffect.PowerOf(heard.Sound);
+            var treble = DialEffect.TrebleOf(without) - DialEffect.TrebleOf(heard.Sound);
             if (lost > MostLostDecibels)
             {
-                yield return Report(context, dial, lost);
+                yield return Report(context, dial, $"{DialWires.Decibels(lost)} of the level");
+            }
+            else if (treble > MostTrebleLostDecibels && IsVolume(context, dial))
+            {
+                yield return Report(context, dial, $"{DialWires.Decibels(treble)} of the treble");
             }
         }
     }
+
+    /// <summary>A tone control is there to take of the treble.</summary>
+    private static bool IsVolume(StudyContext context, Dial dial) =>
+        context.Study.Roles?.EffectiveOf(dial).Any(effect => effect.Role == DialRole.Volume) ?? false;
 
     /// <summary>The live sections of a dial's tracks.</summary>
     private static IEnumerable<int> TracksIn(Network network, SituationSound heard, Dial dial) =>
@@ -81,20 +97,18 @@ public sealed class HeavyLoad : IStudyCheck
             .Where(branch => network.Circuit.Elements[branch.Element] is Track track && track.Dial == dial.Index)
             .Select(branch => branch.Index);
 
-    /// <summary>The level with these sections taken out, in dB; what is joined at rest stays joined.</summary>
-    private static double PowerWithout(StudyContext context, Network network, SituationSound heard, Dial dial) =>
-        DialEffect.PowerOf(
-            context.Study.Sounds.Of(
-                LiveNetwork.Of(network, heard.State, BranchEdits.None.Open(TracksIn(network, heard, dial)))
-            )
+    /// <summary>What is heard with these sections taken out; what is joined at rest stays joined.</summary>
+    private static JackSound Without(StudyContext context, Network network, SituationSound heard, Dial dial) =>
+        context.Study.Sounds.Of(
+            LiveNetwork.Of(network, heard.State, BranchEdits.None.Open(TracksIn(network, heard, dial)))
         );
 
-    private Finding Report(StudyContext context, Dial dial, double lost)
+    private Finding Report(StudyContext context, Dial dial, string lost)
     {
         var part = context.Circuit.Parts[dial.Part];
         return Description.At(
             part.NameAt,
-            $"'{dial.Name}' ({part.ValueLabel}) takes {DialWires.Decibels(lost)} of the level at rest",
+            $"'{dial.Name}' ({part.ValueLabel}) takes {lost} at rest",
             "take 250k or 500k behind a passive pickup, 25k behind a buffer, "
                 + $"or write: allow heavy-load at {part.Name} \"why\"",
             Subject.Part(part.Name)

@@ -53,7 +53,8 @@ public sealed record DialEffect(
     /// <summary>The strings' power level with the dial there, in dB.</summary>
     public static double PowerOf(JackSound sound) => sound.Gains?.PowerDecibels ?? Decibels.Floor;
 
-    private static double TrebleOf(JackSound sound) => sound.Gains?.TrebleDecibels ?? Decibels.Floor;
+    /// <summary>The strings' treble with the dial there, in dB.</summary>
+    public static double TrebleOf(JackSound sound) => sound.Gains?.TrebleDecibels ?? Decibels.Floor;
 
     /// <summary>The first that fits. Their order matters: a resistance in series takes of the treble as a tone pot does.</summary>
     private DialRole Judge(Network network)
