@@ -141,6 +141,7 @@ public static class Bounds
         new("checks", "wires blamed for a join", JoinBlame.MaxWires, "no more are named"),
         new("repairs", "circuits tried", RepairSearch.Bound, "no repair is offered"),
         new("repairs", "lugs looked at", RepairSearch.LugBound, "no repair is offered"),
+        new("repairs", "nets tried for a missing wire", MissingWire.MostTried, "no line is offered"),
         new(
             "repairs",
             "states in which two mends are compared",

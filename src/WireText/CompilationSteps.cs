@@ -101,6 +101,9 @@ internal sealed class CompilationSteps
         if (bound.Circuit is { } circuit)
         {
             report = RepairAdvice.AddTo(report, circuit, Repairs.Get(cancellation));
+            report = Study.Get(cancellation) is { } study
+                ? MissingWire.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
+                : report;
         }
 
         return report with

@@ -7,9 +7,11 @@ namespace WireText.Checks.Connections;
 /// <summary>Finds lugs and leads that need a joint and have none.</summary>
 public sealed class UnconnectedLug : ICheck
 {
+    public const string Id = "unconnected-lug";
+
     public CheckDescription Description { get; } =
         new(
-            Id: "unconnected-lug",
+            Id: Id,
             Title: "a lug or lead is not connected",
             Severity: Severity.Error,
             Group: FindingGroup.Connections,
@@ -92,7 +94,14 @@ public sealed class UnconnectedLug : ICheck
             Message(context, missing),
             Help(context, part, missing[0]),
             [.. lugs.Concat(lugs.SelectMany(lug => OfItsPole(context, part, lug))).Distinct().Select(context.Subject)]
-        );
+        ) with
+        {
+            // Of a throw or the end of a track it is as likely that its wire is on the lug beside.
+            Otherwise =
+                missing is [{ Fault: JointFault.NoJoint }] && IsVital(context.Circuit, part)
+                    ? Allow(context, lugs[0])
+                    : null,
+        };
     }
 
     private static string Message(CheckContext context, ImmutableArray<MissingJoint> missing)
@@ -113,11 +122,14 @@ public sealed class UnconnectedLug : ICheck
     private static string Help(CheckContext context, Part part, MissingJoint first)
     {
         var name = context.Circuit.NameOf(first.Lug);
-        var allow = $"or write: allow unconnected-lug at {name} \"why\"";
+        var allow = Allow(context, first.Lug);
         return first.Fault == JointFault.DeadEnd
             ? $"wire one that a position joins to '{name}': {Listing.Of(OfItsPole(context, part, first.Lug).Select(context.Circuit.NameOf))}, {allow}"
             : $"solder '{name}' to a lug, {allow}";
     }
+
+    private static string Allow(CheckContext context, int lug) =>
+        $"or write: allow {Id} at {context.Circuit.NameOf(lug)} \"why\"";
 
     /// <summary>The lugs that some position joins with a lug: those with a joint, or all when none has.</summary>
     private static List<int> OfItsPole(CheckContext context, Part part, int lug)

@@ -1,6 +1,7 @@
 using WireText.Checks.Grounding;
 using WireText.Checks.Values;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Repairs;
 
@@ -28,13 +29,17 @@ internal static class Advice
     }
 
     /// <summary>True when as many situations sound after the change as before.</summary>
-    public static bool KeepsTheSound(StudyContext context, params IReadOnlyList<CircuitEdit> edits)
-    {
-        var after = context.Study.Rewired(edits.Aggregate(context.Circuit, (circuit, edit) => edit.Apply(circuit)));
-        return context.Study.Outcomes is not null
-            && after.Outcomes is not null
-            && after.Heard.Sounding.Count() >= context.Study.Heard.Sounding.Count();
-    }
+    public static bool KeepsTheSound(StudyContext context, params IReadOnlyList<CircuitEdit> edits) =>
+        SoundsAsOften(
+            context.Study,
+            context.Study.Rewired(edits.Aggregate(context.Circuit, (circuit, edit) => edit.Apply(circuit)))
+        );
+
+    /// <summary>True when as many situations sound after as before.</summary>
+    public static bool SoundsAsOften(Study before, Study after) =>
+        before.Outcomes is not null
+        && after.Outcomes is not null
+        && after.Heard.Sounding.Count() >= before.Heard.Sounding.Count();
 
     private static MoveEnds Hang(CheckContext context, Element element, int from, int to) =>
         new([.. Lead(context, element.Ends[0], from), .. Lead(context, element.Ends[1], to)]);

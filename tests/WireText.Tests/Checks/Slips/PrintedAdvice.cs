@@ -217,7 +217,7 @@ internal static partial class PrintedAdvice
     private static partial Regex Between();
 
     [GeneratedRegex(
-        "^(?:solder a ground wire(?: past the switch)?|ground the free end|join the two loose ends): (?<lines>.+)$",
+        "^(?:solder it|solder a ground wire(?: past the switch)?|ground the free end|join the two loose ends): (?<lines>.+)$",
         RegexOptions.ExplicitCapture
     )]
     private static partial Regex Besides();
