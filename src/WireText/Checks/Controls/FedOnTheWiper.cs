@@ -1,4 +1,3 @@
-using WireText.Circuits;
 using WireText.Text;
 
 namespace WireText.Checks.Controls;
