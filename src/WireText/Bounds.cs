@@ -138,6 +138,7 @@ public static class Bounds
             SilentPositions.TriedLimit,
             "no shorter words for them are looked for"
         ),
+        new("checks", "pots told apart by where their lugs lead", LugPlaces.MostPots, "volumes are not compared"),
         new("checks", "wires blamed for a join", JoinBlame.MaxWires, "no more are named"),
         new("repairs", "circuits tried", RepairSearch.Bound, "no repair is offered"),
         new("repairs", "lugs looked at", RepairSearch.LugBound, "no repair is offered"),

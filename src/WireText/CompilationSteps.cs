@@ -100,9 +100,10 @@ internal sealed class CompilationSteps
         var report = Report.Get(cancellation);
         if (bound.Circuit is { } circuit)
         {
-            report = RepairAdvice.AddTo(report, circuit, Repairs.Get(cancellation));
-            report = Study.Get(cancellation) is { } study
-                ? MissingWire.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
+            report =
+                Repairs.Get(cancellation) is { } repairs ? RepairAdvice.AddTo(report, circuit, repairs)
+                : Study.Get(cancellation) is { } study
+                    ? MissingWire.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
                 : report;
         }
 

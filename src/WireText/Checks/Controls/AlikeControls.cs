@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical.Networks;
 using WireText.Parts;
 using WireText.Text;
 
@@ -10,15 +9,14 @@ namespace WireText.Checks.Controls;
 internal static class AlikeControls
 {
     /// <summary>In the order of the dials; a pot that is meant to turn back, or has several tracks, is like none.</summary>
-    public static IEnumerable<ImmutableArray<LugPlaces>> Of(Network network)
+    public static IEnumerable<ImmutableArray<LugPlaces>> Of(StudyContext context)
     {
-        var circuit = network.Circuit;
-        return from dial in circuit.Dials
-            let tracks = DialWires.TracksOf(circuit, dial).ToList()
-            where tracks.Count == 1 && !DialWires.TurnsBack(circuit, dial)
-            let kind = KindOf(circuit, circuit.Parts[dial.Part])
+        var circuit = context.Circuit;
+        return from places in LugPlaces.OfAll(context, context.Study.Network)
+            where !DialWires.TurnsBack(circuit, circuit.Dials[places.Track.Dial])
+            let kind = KindOf(circuit, circuit.Parts[places.Track.Part])
             where kind is not null
-            group LugPlaces.Of(network, tracks[0]) by (kind, tracks[0].Ohms) into alike
+            group places by (kind, places.Track.Ohms) into alike
             select alike.ToImmutableArray();
     }
 

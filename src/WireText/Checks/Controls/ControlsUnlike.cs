@@ -53,7 +53,7 @@ public sealed class ControlsUnlike : IStudyCheck
         };
 
     public IEnumerable<Finding> Find(StudyContext context) =>
-        AlikeControls.Of(context.Study.Network).Select(alike => Compare(context, alike)).OfType<Finding>();
+        AlikeControls.Of(context).Select(alike => Compare(context, alike)).OfType<Finding>();
 
     private Finding? Compare(StudyContext context, ImmutableArray<LugPlaces> all)
     {

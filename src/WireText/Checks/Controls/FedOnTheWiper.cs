@@ -44,13 +44,7 @@ public sealed class FedOnTheWiper : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        var circuit = context.Circuit;
-        var volumes = circuit
-            .Dials.Select(dial => DialWires.TracksOf(circuit, dial).ToList())
-            .Where(tracks => tracks.Count == 1)
-            .Select(tracks => LugPlaces.Of(context.Study.Network, tracks[0]))
-            .Where(places => places.IsVolume)
-            .ToList();
+        var volumes = LugPlaces.OfAll(context, context.Study.Network).Where(places => places.IsVolume).ToList();
         if (volumes is [{ Places: [_, LugPlace.Pickup, _] } lone] && !HasALike(context, lone))
         {
             yield return Report(context, lone);
@@ -59,9 +53,7 @@ public sealed class FedOnTheWiper : IStudyCheck
 
     /// <summary>True for a volume whose twin is no volume by its wires: then that one is wrong.</summary>
     private static bool HasALike(StudyContext context, LugPlaces volume) =>
-        AlikeControls
-            .Of(context.Study.Network)
-            .Any(alike => alike.Length > 1 && alike.Any(one => one.Track == volume.Track));
+        AlikeControls.Of(context).Any(alike => alike.Length > 1 && alike.Any(one => one.Track == volume.Track));
 
     private Finding Report(StudyContext context, LugPlaces volume)
     {

@@ -20,13 +20,30 @@ internal enum LugPlace
 /// <param name="Places">Of the low end, the wiper and the high end, in this order.</param>
 internal sealed record LugPlaces(Track Track, ImmutableArray<LugPlace> Places)
 {
+    /// <summary>
+    /// The most pots with wires that are looked at: with each the others are gone through again. Chosen: no instrument has so many.
+    /// </summary>
+    internal const int MostPots = 64;
+
     /// <summary>Part of what a volume has: it lies from a pickup to ground, and the jack takes of it.</summary>
     private static readonly ImmutableHashSet<LugPlace> OfAVolume = [LugPlace.Ground, LugPlace.Pickup, LugPlace.Jack];
 
     /// <summary>True for a pot that is a volume by its wires, whichever lugs they are on.</summary>
     public bool IsVolume => OfAVolume.SetEquals(Places);
 
-    public static LugPlaces Of(Network network, Track track)
+    /// <summary>Of each pot with one track and a wire, in the order of the dials; none where there are too many.</summary>
+    public static ImmutableArray<LugPlaces> OfAll(CheckContext context, Network network)
+    {
+        var tracks = context
+            .Circuit.Dials.Select(dial => DialWires.TracksOf(context.Circuit, dial).ToList())
+            .Where(tracks => tracks is [var only] && only.Ends.Any(context.IsJointed))
+            .Select(tracks => tracks[0])
+            .Take(MostPots + 1)
+            .ToList();
+        return tracks.Count > MostPots ? [] : [.. tracks.Select(track => Of(network, track))];
+    }
+
+    private static LugPlaces Of(Network network, Track track)
     {
         var nets = network.Circuit.Nets.OneNet;
         var joined = JoinedWithout(network, track);

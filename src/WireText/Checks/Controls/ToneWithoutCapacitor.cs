@@ -88,10 +88,9 @@ public sealed class ToneWithoutCapacitor : IStudyCheck
             end => context.IsJointed(end) && circuit.Nets.SameNet(end, track.Wiper),
             -1
         );
-        var isTheOnly = circuit.Dials.All(other =>
-            other == dial
-            || !DialWires.TracksOf(circuit, other).Any(own => LugPlaces.Of(context.Study.Network, own).IsVolume)
-        );
+        var isTheOnly = LugPlaces
+            .OfAll(context, context.Study.Network)
+            .All(other => other.Track.Dial == dial.Index || !other.IsVolume);
         return bridged >= 0 && isTheOnly ? circuit.NameOf(bridged) : null;
     }
 

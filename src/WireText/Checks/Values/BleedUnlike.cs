@@ -59,7 +59,7 @@ public sealed class BleedUnlike : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        foreach (var alike in AlikeControls.Of(context.Study.Network))
+        foreach (var alike in AlikeControls.Of(context))
         {
             var bled = alike.Select(one => BledBy(context.Circuit, one.Track)).ToList();
             var across = bled.SelectMany(one => one.Across).ToHashSet();
