@@ -142,7 +142,15 @@ public sealed class JoinName : IStudyCheck
             control.NamedAt ?? context.PlaceOf(control),
             $"{context.PositionName(control.Index, position)} is not what it is called: {heard}",
             "follow the wires of that position, or name it after what is heard",
-            Subject.Position(control.Name, control.Positions[position].Name)
+            [
+                Subject.Position(control.Name, control.Positions[position].Name),
+                .. control
+                    .Positions[position]
+                    .Closed.SelectMany(group => group)
+                    .Where(context.IsJointed)
+                    .Distinct()
+                    .Select(context.Subject),
+            ]
         );
     }
 }
