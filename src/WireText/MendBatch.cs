@@ -68,7 +68,7 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
             Nature.Allowance => AreGone(before, after) && HasNothingNew(before, after, Severity.Error),
             _ => !after.Findings.Select(KeyOf).Contains(KeyOf(Findings[0]))
                 && HasNothingNew(before, after, Severity.Warning)
-                && SoundsAsOften(before, after),
+                && KeepsTheSound(before, after),
         };
 
     public static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
@@ -119,12 +119,11 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
     private static int CountOfReading(Compilation compiled) =>
         compiled.Findings.Count(one => OfReading.Contains(one.Id));
 
-    /// <summary>True when no situation fell silent: a wire of ours must not short the signal.</summary>
-    private static bool SoundsAsOften(Compilation before, Compilation after) =>
-        Sounding(before) is not { } was || Sounding(after) is not { } now || now >= was;
-
-    private static int? Sounding(Compilation compiled) =>
-        compiled.Study is { Outcomes: not null } study ? study.Heard.Sounding.Count() : null;
+    /// <summary>True when no situation fell silent, as far as was worked out: a wire of ours must not short the signal.</summary>
+    private static bool KeepsTheSound(Compilation before, Compilation after) =>
+        before.Study is not { Outcomes: not null } was
+        || after.Study is not { Outcomes: not null } now
+        || was.Heard.AreKeptBy(now.Heard, was.Circuit);
 
     private static bool HasNothingNew(Compilation before, Compilation after, Severity from)
     {

@@ -67,12 +67,7 @@ internal sealed record LugPlaces(Track Track, ImmutableArray<LugPlace> Places)
     private static NetJoins JoinedWithout(Network network, Track own)
     {
         var nets = network.Circuit.Nets.OneNet;
-        var joins = new NetJoins(network.NetCount);
-        foreach (var pair in network.Contacts.SelectMany(contacts => contacts.Possible))
-        {
-            Join(pair.Low, pair.High);
-        }
-
+        var joins = NetJoins.ByContacts(network);
         foreach (var track in network.Circuit.Elements.OfType<Track>().Where(track => track != own))
         {
             Join(nets[track.Low], nets[track.Wiper]);

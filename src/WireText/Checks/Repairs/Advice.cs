@@ -5,7 +5,7 @@ using WireText.Electrical.Studies;
 
 namespace WireText.Checks.Repairs;
 
-/// <summary>What is advised is made on a copy first: nobody solders a line after which the instrument is silent in more states.</summary>
+/// <summary>What is advised is made on a copy first: nobody solders a line that silences a state.</summary>
 internal static class Advice
 {
     /// <summary>The line that hangs a two-lead part from one lug to another; null where a sound is lost by it.</summary>
@@ -28,18 +28,18 @@ internal static class Advice
             : null;
     }
 
-    /// <summary>True when as many situations sound after the change as before.</summary>
+    /// <summary>True when what sounded before the change sounds after it.</summary>
     public static bool KeepsTheSound(StudyContext context, params IReadOnlyList<CircuitEdit> edits) =>
-        SoundsAsOften(
+        KeepsTheSound(
             context.Study,
             context.Study.Rewired(edits.Aggregate(context.Circuit, (circuit, edit) => edit.Apply(circuit)))
         );
 
-    /// <summary>True when as many situations sound after as before.</summary>
-    public static bool SoundsAsOften(Study before, Study after) =>
+    /// <summary>True when what sounds before sounds after; false where there are too many situations to tell.</summary>
+    public static bool KeepsTheSound(Study before, Study after) =>
         before.Outcomes is not null
         && after.Outcomes is not null
-        && after.Heard.Sounding.Count() >= before.Heard.Sounding.Count();
+        && before.Heard.AreKeptBy(after.Heard, before.Circuit);
 
     private static MoveEnds Hang(CheckContext context, Element element, int from, int to) =>
         new([.. Lead(context, element.Ends[0], from), .. Lead(context, element.Ends[1], to)]);

@@ -93,7 +93,7 @@ public static class MissingWire
         bool IsRight(Circuit edited)
         {
             var rewired = study.Rewired(edited);
-            return Advice.SoundsAsOften(study, rewired)
+            return Advice.KeepsTheSound(study, rewired)
                 && Checker
                     .Examine(edited, rewired, request, cancellation)
                     .Findings.All(finding => finding.Severity < Severity.Warning);

@@ -124,24 +124,52 @@ public sealed class JoinName : IStudyCheck
             .Distinct()
             .Where(pair => pairs.Exists(one => one[pair] != pairs[0][pair]))
             .ToList();
-        for (var position = 0; position < forms.Length && changed.Count > 0; position++)
-        {
-            if (meant[position] is { } join && !changed.Exists(pair => pairs[position][pair] == join))
-            {
-                return Report(context, control, position, state.At(control.Index, position));
-            }
-        }
+        var wrong = changed.Count == 0 ? -1 : Enumerable.Range(0, forms.Length).FirstOrDefault(at => !Fits(at, at), -1);
+        return wrong < 0
+            ? null
+            : Report(context, control, wrong, meant[wrong], state.At(control.Index, wrong), Exchanged());
 
-        return null;
+        // Whether a position is what a name says.
+        bool Fits(int position, int name) =>
+            meant[name] is not { } join || changed.Exists(pair => pairs[position][pair] == join);
+
+        // The names with two of them exchanged, so that each fits; null where no exchange does it.
+        IEnumerable<string>? Exchanged()
+        {
+            var places = Enumerable.Range(0, forms.Length).ToImmutableArray();
+            var orders =
+                from one in places
+                from other in places
+                where one < other
+                let order = places.SetItem(one, other).SetItem(other, one)
+                where places.All(at => Fits(at, order[at]))
+                select order.Select(name => control.Positions[name].Name);
+            return orders.FirstOrDefault();
+        }
     }
 
-    private Finding Report(StudyContext context, Control control, int position, State state)
+    private Finding Report(
+        StudyContext context,
+        Control control,
+        int position,
+        PairJoin? meant,
+        State state,
+        IEnumerable<string>? names
+    )
     {
         var heard = FormText.ForPeople(context.Circuit, context.Study.Analyse(state).Form);
+        var missing = meant switch
+        {
+            PairJoin.Series => "nothing is put in series",
+            PairJoin.Parallel => "nothing is put in parallel",
+            _ => "no coil is left out",
+        };
         return Description.At(
             control.NamedAt ?? context.PlaceOf(control),
-            $"{context.PositionName(control.Index, position)} is not what it is called: {heard}",
-            "follow the wires of that position, or name it after what is heard",
+            $"at {context.PositionName(control.Index, position)} {missing}: {heard} is heard",
+            names is null
+                ? "follow the wires of that position, or name it after what is heard"
+                : $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}",
             [
                 Subject.Position(control.Name, control.Positions[position].Name),
                 .. control

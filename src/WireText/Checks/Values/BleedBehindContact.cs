@@ -57,7 +57,7 @@ public sealed class BleedBehindContact : IStudyCheck
     public IEnumerable<Finding> Find(StudyContext context)
     {
         var circuit = context.Circuit;
-        var contacts = JoinedByContacts(context.Study.Network);
+        var contacts = NetJoins.ByContacts(context.Study.Network);
         return from capacitor in circuit.Elements.OfType<Capacitor>()
             where BleedValues.Holds(capacitor.Farads)
             from lead in capacitor.Ends
@@ -94,20 +94,6 @@ public sealed class BleedBehindContact : IStudyCheck
             .Where(part => part != capacitor.Part)
             .Distinct()
             .Count() > 1;
-
-    private static NetJoins JoinedByContacts(Network network)
-    {
-        var joins = new NetJoins(network.NetCount);
-        foreach (var pair in network.Contacts.SelectMany(contacts => contacts.Possible))
-        {
-            if (!pair.Holds(network.Sleeve))
-            {
-                joins.Join(pair.Low, pair.High);
-            }
-        }
-
-        return joins;
-    }
 
     private Finding Report(StudyContext context, Capacitor capacitor, Track track, int lead, int belongs)
     {

@@ -14,6 +14,21 @@ internal sealed class NetJoins
         }
     }
 
+    /// <summary>The nets that some position of some control joins; ground is passed by nothing.</summary>
+    public static NetJoins ByContacts(Network network)
+    {
+        var joins = new NetJoins(network.NetCount);
+        foreach (var pair in network.Contacts.SelectMany(contacts => contacts.Possible))
+        {
+            if (!pair.Holds(network.Sleeve))
+            {
+                joins.Join(pair.Low, pair.High);
+            }
+        }
+
+        return joins;
+    }
+
     public int Find(int net)
     {
         while (parent[net] != net)

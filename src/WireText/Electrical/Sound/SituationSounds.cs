@@ -44,6 +44,19 @@ public sealed record SituationSounds(ImmutableArray<SituationSound> Unmuted)
         return new SituationSounds(all.ToImmutable());
     }
 
+    /// <summary>
+    /// True when all that sounds here sounds in an edited circuit too, with controls that a situation does not ask at rest. An
+    /// edit may tell more or fewer situations apart, so that counts say nothing.
+    /// </summary>
+    /// <param name="circuit">Either of the two; they have the same controls.</param>
+    public bool AreKeptBy(SituationSounds edited, Circuit circuit)
+    {
+        var sounding = edited.Sounding.Select(one => one.State).ToList();
+        return Sounding
+            .Select(one => one.State.Settled(circuit))
+            .All(state => sounding.Exists(other => other.ControlCount == state.ControlCount && other.Holds(state)));
+    }
+
     internal static bool IsMuted(Situation situation, ImmutableArray<Mute> mutes) =>
         mutes.Any(mute => mute.IsIn(situation.State));
 }

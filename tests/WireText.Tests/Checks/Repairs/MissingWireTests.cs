@@ -44,4 +44,30 @@ public class MissingWireTests
 
         Assert.StartsWith("solder 'sel.B1' to a lug", finding.Help, StringComparison.Ordinal);
     }
+
+    /// <summary>Each net is a check of the whole circuit: past the bound none is tried.</summary>
+    [Theory]
+    [InlineData(false, "solder it: wire ")]
+    [InlineData(true, "solder 'out.sleeve' to a lug")]
+    public void Check_ALargeCircuit_NamesNonePastTheBound(bool isPast, string help)
+    {
+        var most = (int)Bounds.All.Single(bound => bound.Counted == "nets tried for a missing wire").Most;
+        var text = File.ReadAllText(Repository.PathOf("docs", "slips", "one.wiring"))
+            .Replace("wire    vol.case       to out.sleeve  black", "", StringComparison.Ordinal);
+        var strip = isPast ? StripOf(most) : "";
+
+        var finding = Compilation
+            .Of(new SourceText("one.wiring", text + strip), NoSources.Instance)
+            .Findings.First(one => one.Id == "unconnected-lug");
+
+        Assert.StartsWith(help, finding.Help, StringComparison.Ordinal);
+    }
+
+    /// <summary>A tag strip with a resistor from each lug to the next, from the hot to ground: nothing is found of it.</summary>
+    private static string StripOf(int lugs) =>
+        "\ndefine tag strip\n    body box 190,10\n    lugs "
+        + string.Join(' ', Enumerable.Range(1, lugs).Select(i => $"{i} {(2 * i) - 90},0"))
+        + "\ntag row strip\n"
+        + string.Concat(Enumerable.Range(1, lugs - 1).Select(i => $"resistor r{i} 1M from row.{i} to row.{i + 1}\n"))
+        + $"wire row.1 to vol.3 white\nwire row.{lugs} to vol.case black\n";
 }

@@ -26,6 +26,15 @@ public class JoinNameTests
         Assert.Equal(count, Found.Of("join-name", $"{Coils}{wires}\npositions coils {first} {second}").Count);
 
     [Fact]
+    public void Check_NamesInTheWrongOrder_SaysWhatIsMissingAndTheOrder()
+    {
+        var finding = Assert.Single(Found.Of("join-name", $"{Coils}{SeriesParallel}\npositions coils parallel series"));
+
+        Assert.Equal("at coils=parallel nothing is put in parallel: neck is heard", finding.Message);
+        Assert.EndsWith("positions coils series parallel", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Check_OfTwoPickups_LooksAtPickups()
     {
         const string Two = """

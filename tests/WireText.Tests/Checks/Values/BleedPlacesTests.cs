@@ -41,6 +41,28 @@ public class BleedPlacesTests
         Assert.Equal("hang it there: cap c 680p from vol-neck.3 to vol-neck.2", finding.Help);
     }
 
+    /// <summary>Moved back, the bleed tells fewer positions apart, and silences none.</summary>
+    [Fact]
+    public void BehindContact_BeforeASelector_IsMendedByItsOwnLine()
+    {
+        var finding = Assert.Single(
+            Found.Of(
+                "bleed-behind-contact",
+                """
+                pickup neck single-coil; pickup bridge single-coil
+                switch sel toggle-3way
+                pot vol 500k audio
+                cap c 680p from sel.A1 to vol.2
+                jack out
+                neck.hot ~ sel.A1; bridge.hot ~ sel.B1; sel.A0 ~ sel.B0 ~ vol.3; vol.2 ~ out.tip
+                vol.1 ~ vol.case ~ out.sleeve; neck.ground ~ vol.case; bridge.ground ~ vol.case; sel.case ~ vol.case
+                """
+            )
+        );
+
+        Assert.Equal("hang it there: cap c 680p from vol.3 to vol.2", finding.Help);
+    }
+
     [Theory]
     [InlineData("vol-bridge.3 to vol-bridge.2", 0)]
     [InlineData("vol-bridge.2 to vol-neck.case", 1)]

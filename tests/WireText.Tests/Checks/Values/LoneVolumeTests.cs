@@ -1,3 +1,8 @@
+using WireText.Checks;
+using WireText.Checks.Controls;
+using WireText.Electrical.Studies;
+using WireText.Tests.Electrical;
+
 namespace WireText.Tests.Checks.Values;
 
 /// <summary>What a lone volume should be, and how it should be fed. Common practice.</summary>
@@ -37,6 +42,26 @@ public class LoneVolumeTests
             count,
             Found.Of("fed-on-the-wiper", $"pickup neck single-coil\npot vol 250k audio\n{Rest}{wires}").Count
         );
+
+    /// <summary>With more pots than are looked at nothing is said of them.</summary>
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 0)]
+    public void FedOnTheWiper_AmongManyPots_IsToldUpToTheBound(int past, int count)
+    {
+        var most = (int)Bounds.All.Single(bound => bound.Counted == "pots told apart by where their lugs lead").Most;
+        var others = most - 1 + past;
+        var pots = string.Concat(Enumerable.Range(0, others).Select(i => $"pot p{i} 1M linear; p{i}.1 ~ vol.case\n"));
+
+        var circuit = Bench.CompileText(
+            Bench.Expand(
+                $"pickup neck single-coil\npot vol 250k audio\n{Rest}neck.hot ~ vol.2; vol.3 ~ out.tip\n{pots}"
+            )
+        );
+
+        // Asked alone: what is found of the other pots would silence it.
+        Assert.Equal(count, new FedOnTheWiper().Find(new StudyContext(circuit, Study.Of(circuit)!)).Count());
+    }
 
     /// <summary>Two that share an output are fed on their wipers so that one does not silence the other.</summary>
     [Fact]
