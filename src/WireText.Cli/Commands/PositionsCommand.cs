@@ -55,7 +55,7 @@ internal sealed class PositionsCommand : Command
         var form = parsed.GetValue(expect)
             ? new Form(_ => ExpectLines.Write(read.Study), IsData: true)
             : format.In(parsed);
-        var table = read.Study.Positions;
+        var table = read.Study.PositionsAtJacks;
         (form.IsData ? context.Data : context.Output).Write(
             form.Write(level.In(parsed) == LevelReference.OneCoil ? table.AgainstOneCoil() : table)
         );

@@ -42,7 +42,10 @@ public sealed record Circuit
 
     public ImmutableArray<Element> Elements { get; init; } = [];
 
-    /// <summary>Jacks with a tip and a sleeve, in order of declaration; the first is the output.</summary>
+    /// <summary>
+    /// Jacks with a tip and a sleeve: first the one that the circuit is seen from, the others in order of declaration. See
+    /// <see cref="JackView"/>.
+    /// </summary>
     public ImmutableArray<OutputJack> Outputs { get; init; } = [];
 
     public required NetMap Nets { get; init; }

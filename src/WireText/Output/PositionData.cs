@@ -37,12 +37,16 @@ public static class PositionData
     {
         var controls = table.Circuit.Controls.Where(control => !control.IsPlug).ToList();
         var text = new StringBuilder();
-        AppendLine(text, controls.Select(control => control.Name).Concat(Columns));
+        var jack = table.HasJacks ? [PositionSheet.JackColumn] : Array.Empty<string>();
+        AppendLine(text, jack.Concat(controls.Select(control => control.Name)).Concat(Columns));
         foreach (var row in PositionSheet.RowsOf(table))
         {
             AppendLine(
                 text,
-                controls.Select(control => PositionSheet.PositionOf(control, row)).Concat(Cells(table, row))
+                PositionSheet
+                    .JackOf(table.Circuit, row)
+                    .Concat(controls.Select(control => PositionSheet.PositionOf(control, row)))
+                    .Concat(Cells(table, row))
             );
         }
 
@@ -70,6 +74,7 @@ public static class PositionData
             foreach (var bare in table.BareReadings)
             {
                 json.WriteStartObject();
+                WriteJack(json, table.Circuit, bare.Jack);
                 WritePositions(json, table.Circuit, bare.State);
                 Write(json, bare.Reading);
                 json.WriteEndObject();
@@ -105,6 +110,7 @@ public static class PositionData
     {
         var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);
         json.WriteStartObject();
+        WriteJack(json, circuit, row.Jack);
         WritePositions(json, circuit, row.State);
         json.WriteString("heard", row.WhatIsHeard(circuit));
         json.WriteString("outcome", WordFor(row.Analysis.Outcome));
@@ -123,6 +129,15 @@ public static class PositionData
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Only where there are several jacks to tell apart.</summary>
+    private static void WriteJack(Utf8JsonWriter json, Circuit circuit, int? jack)
+    {
+        if (jack is { } part)
+        {
+            json.WriteString("jack", circuit.Parts[part].Name);
+        }
     }
 
     private static void WritePositions(Utf8JsonWriter json, Circuit circuit, State state)

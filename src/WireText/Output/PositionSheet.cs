@@ -21,6 +21,9 @@ internal sealed record PositionSheet(
     /// <summary>What parts the notes of a row from what is heard.</summary>
     public const string NoteMark = "; ";
 
+    /// <summary>The head of the column that names the jack of a row, where there are several.</summary>
+    public const string JackColumn = "jack";
+
     private const string Nothing = "-";
 
     /// <summary>The column that may be broken into lines: what is heard.</summary>
@@ -34,18 +37,30 @@ internal sealed record PositionSheet(
             .OrderBy(control => control.Index)
             .ToList();
         return new PositionSheet(
-            [.. columns.Select(control => control.Name), "heard", "level", "hum", "meter", "peak"],
+            [
+                .. table.HasJacks ? [JackColumn] : Array.Empty<string>(),
+                .. columns.Select(control => control.Name),
+                "heard",
+                "level",
+                "hum",
+                "meter",
+                "peak",
+            ],
             [.. RowsOf(table).Select(row => Cells(table.Circuit, columns, row))],
             [.. RemarksOf(table)]
         )
         {
-            HeardColumn = columns.Count,
+            HeardColumn = columns.Count + (table.HasJacks ? 1 : 0),
         };
     }
 
     /// <summary>The rows, then the other positions of local controls.</summary>
     public static IEnumerable<PositionRow> RowsOf(PositionTable table) =>
         table.Rows.Concat(table.Local.SelectMany(local => local.Rows));
+
+    /// <summary>The name of the jack that a row is about; nothing in a table of one jack.</summary>
+    public static IEnumerable<string> JackOf(Circuit circuit, PositionRow row) =>
+        row.Jack is { } jack ? [circuit.Parts[jack].Name] : [];
 
     public static string PositionOf(Control control, PositionRow row) => StateText.PositionOf(control, row.State);
 
@@ -91,6 +106,7 @@ internal sealed record PositionSheet(
         var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);
         return
         [
+            .. JackOf(circuit, row),
             .. columns.Select(control => PositionOf(control, row)),
             string.Join(
                 NoteMark,
@@ -132,14 +148,20 @@ internal sealed record PositionSheet(
             yield break;
         }
 
-        foreach (var local in table.Local)
+        if (table.HasJacks)
+        {
+            yield return "each jack with an amplifier on it alone: nothing loads the others";
+        }
+
+        foreach (var local in table.Local.DistinctBy(local => (local.Control, local.Pickup)))
         {
             yield return $"{local.Control.Name} changes {circuit.Parts[local.Pickup].Name} alone: its other positions are shown once, the other controls as in the first line";
         }
 
         foreach (var bare in table.BareReadings)
         {
-            yield return $"probes on the bare jack, no plug in it: {ReadingOf(bare.Reading)}{CubeOf(circuit, bare)}";
+            var jack = bare.Jack is { } named ? $"jack '{circuit.Parts[named].Name}'" : "jack";
+            yield return $"probes on the bare {jack}, no plug in it: {ReadingOf(bare.Reading)}{CubeOf(circuit, bare)}";
         }
 
         if (AssumedCoils(table) is { Count: > 0 } assumed)

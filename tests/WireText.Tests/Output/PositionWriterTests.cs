@@ -153,6 +153,31 @@ public class PositionWriterTests
         Assert.Contains("| c\\*d | open: the jack floats |", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Forms_OfTwoJacks_NameTheJackOfEachRow()
+    {
+        const string two =
+            "pickup neck single-coil; pickup bridge single-coil; jack main mono; jack second mono; neck.hot ~ main.tip; "
+            + "neck.ground ~ main.sleeve; bridge.hot ~ second.tip; bridge.ground ~ second.sleeve; main.sleeve ~ second.sleeve";
+        var table = Study.Of(Bench.Of(two).Circuit)!.PositionsAtJacks;
+
+        var text = PositionText.Write(table);
+        using var json = JsonDocument.Parse(PositionData.WriteJson(table));
+        var rows = json.RootElement.GetProperty("rows").EnumerateArray();
+
+        Assert.Matches(@"(?m)^jack +heard .*\n-+\nmain +neck .*\nsecond +bridge ", text);
+        Assert.Contains("nothing loads the others", text, StringComparison.Ordinal);
+        Assert.Contains("| second | bridge", PositionText.WriteMarkdown(table), StringComparison.Ordinal);
+        Assert.Equal(
+            ["jack", "main", "second"],
+            PositionData
+                .WriteCsv(table)
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(row => row.Split(',')[0])
+        );
+        Assert.Equal(["main", "second"], rows.Select(row => row.GetProperty("jack").GetString()));
+    }
+
     private static string[] Forms(PositionTable table) =>
         [
             PositionText.Write(table),

@@ -5,7 +5,7 @@ using WireText.Circuits;
 namespace WireText.Electrical.Networks;
 
 /// <summary>A circuit as a graph: nets, the elements between them, and the contacts that may join them.</summary>
-/// <remarks>Everything is seen from the first output jack: its tip and its sleeve.</remarks>
+/// <remarks>Everything is seen from the first output jack: its tip and its sleeve. Nothing loads the other jacks.</remarks>
 public sealed class Network
 {
     private readonly HashSet<int> switched;

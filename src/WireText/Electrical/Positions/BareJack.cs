@@ -9,7 +9,11 @@ namespace WireText.Electrical.Positions;
 
 /// <summary>What an ohmmeter shows when its probes touch the lugs of a jack without a plug.</summary>
 /// <param name="State">Plugs as they stand.</param>
-public sealed record BareReading(State State, Reading Reading);
+public sealed record BareReading(State State, Reading Reading)
+{
+    /// <summary>The part of the jack that is probed; null in a table of one jack.</summary>
+    public int? Jack { get; init; }
+}
 
 /// <summary>Finds where a reading at the bare jack is not the one on the plug.</summary>
 public static class BareJack

@@ -11,6 +11,9 @@ namespace WireText.Electrical.Positions;
 /// <param name="LevelDecibels">Over what the table says, see <see cref="LevelReference"/>; null where nothing sounds.</param>
 public sealed record PositionRow(State State, StateAnalysis Analysis, double? LevelDecibels)
 {
+    /// <summary>The part of the jack that it is about; null in a table of one jack.</summary>
+    public int? Jack { get; init; }
+
     /// <summary>The coils that hang on the signal by one end: antennas.</summary>
     public IEnumerable<Coil> Antennas =>
         Analysis.Coils.Where(coil => coil.Place == CoilPlace.HangsOnSignal).Select(coil => coil.Coil);

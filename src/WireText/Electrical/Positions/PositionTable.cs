@@ -29,6 +29,9 @@ public sealed record PositionTable(
     /// <summary>Rows beyond which local controls get lines of their own. Chosen.</summary>
     private const int ManyRows = 64;
 
+    /// <summary>True when the rows are about several jacks, and each names its own.</summary>
+    public bool HasJacks => Rows.Any(row => row.Jack is not null);
+
     /// <summary>The controls that a table has a column for: those that make a difference in some row.</summary>
     public IEnumerable<Control> Columns =>
         Circuit.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
@@ -49,6 +52,45 @@ public sealed record PositionTable(
                 LevelDecibels = row.Analysis.Outcome == Outcome.Sound ? row.Analysis.Sound.LevelDecibels : null,
             };
     }
+
+    /// <summary>One table of those of several jacks, its levels told against the loudest row of all; the table itself where there is one.</summary>
+    /// <param name="jacks">Each of the same circuit, seen from another jack.</param>
+    public static PositionTable Of(ImmutableArray<PositionTable> jacks)
+    {
+        if (jacks is [var only])
+        {
+            return only;
+        }
+
+        var loudest =
+            jacks.SelectMany(table => table.AgainstOneCoil().Rows).Select(row => row.LevelDecibels).Max() ?? 0;
+        return new PositionTable(
+            jacks[0].Circuit,
+            [.. jacks.SelectMany(table => table.Rows.Select(row => AtJack(table, row)))],
+            [
+                .. jacks.SelectMany(table =>
+                    table.Local.Select(local => local with { Rows = [.. local.Rows.Select(row => AtJack(table, row))] })
+                ),
+            ],
+            [.. jacks.SelectMany(table => table.Crowding).Distinct()]
+        )
+        {
+            BareReadings =
+            [
+                .. jacks.SelectMany(table => table.BareReadings.Select(bare => bare with { Jack = JackOf(table) })),
+            ],
+        };
+
+        PositionRow AtJack(PositionTable table, PositionRow row) =>
+            row with
+            {
+                Jack = JackOf(table),
+                LevelDecibels =
+                    row.Analysis.Outcome == Outcome.Sound ? row.Analysis.Sound.LevelDecibels - loudest : null,
+            };
+    }
+
+    private static int JackOf(PositionTable table) => table.Circuit.Outputs[0].Part;
 
     /// <summary>The table of a circuit whose states may be known already.</summary>
     /// <param name="tree">Its situations.</param>

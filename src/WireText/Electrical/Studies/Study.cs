@@ -13,7 +13,7 @@ using WireText.Steps;
 namespace WireText.Electrical.Studies;
 
 /// <summary>
-/// What the electrical stage finds out about a circuit, seen from its output jack. Each value is worked out when it is first
+/// What the electrical stage finds out about a circuit, seen from its first output jack. Each value is worked out when it is first
 /// asked for, once, and kept; it is safe to ask from several threads.
 /// </summary>
 /// <remarks>
@@ -62,6 +62,13 @@ public sealed class Study
 
     /// <summary>What every position does.</summary>
     public PositionTable Positions => values.Positions.Get(cancellation);
+
+    /// <summary>This study and that of each other jack in use, in the order of the jacks. What one has solved is known to all.</summary>
+    public ImmutableArray<Study> Jacks =>
+        [this, .. values.Others.Get(cancellation).Select(other => new Study(other, cancellation))];
+
+    /// <summary>What every position does at every jack: <see cref="Positions"/> where there is but one.</summary>
+    public PositionTable PositionsAtJacks => PositionTable.Of([.. Jacks.Select(jack => jack.Positions)]);
 
     /// <summary>The mute that a control is; null when it is none.</summary>
     public Mute? MuteOf(int control) => Mutes.FirstOrDefault(mute => mute.Control == control);
@@ -117,6 +124,14 @@ public sealed class Study
                     : null
             );
             Positions = new(cancel => PositionTable.Of(analyst, Situations.Get(cancel), cancel));
+            Others = new(_ =>
+                [
+                    .. Network
+                        .Circuit.UsedJacks()
+                        .Skip(1)
+                        .Select(jack => new Values(analyst.ForRewired(NetworkOf(Network.Circuit.SeenFrom(jack))))),
+                ]
+            );
         }
 
         public Network Network { get; }
@@ -138,5 +153,8 @@ public sealed class Study
         public Step<DialRoles?> Roles { get; }
 
         public Step<PositionTable> Positions { get; }
+
+        /// <summary>Of each further jack in use.</summary>
+        public Step<ImmutableArray<Values>> Others { get; }
     }
 }
