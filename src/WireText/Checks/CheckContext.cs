@@ -29,7 +29,7 @@ public class CheckContext
             .ToLookup(end => end.lug, end => end.wire);
         isJointed = Jointed(circuit);
         groundedMetal = new(() => Grounded(circuit));
-        conflicts = new(() => ExpectationConflict.Find(circuit, study?.Judge, cancellation));
+        conflicts = new(() => ExpectationConflict.Find(circuit, study is null ? null : study.JudgeOf, cancellation));
     }
 
     public Circuit Circuit { get; }

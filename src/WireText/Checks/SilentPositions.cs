@@ -108,11 +108,13 @@ internal sealed record SilentPositions(ImmutableArray<(int Control, int Position
         ImmutableArray<(int Control, int Position)> set,
         Func<Claim, bool> isMeant
     ) =>
-        circuit.Expectations.Any(expectation =>
-            expectation.Claims.Any(isMeant)
-            && set.All(at => expectation.State.Allows(at.Control, at.Position))
-            && set.Any(at => expectation.State[at.Control] == at.Position)
-        );
+        circuit
+            .ExpectationsHere()
+            .Any(expectation =>
+                expectation.Claims.Any(isMeant)
+                && set.All(at => expectation.State.Allows(at.Control, at.Position))
+                && set.Any(at => expectation.State[at.Control] == at.Position)
+            );
 
     private static bool IsSwitchedOff(StudyContext context, SilentPositions silent) =>
         silent.Positions.Any(at => IsNamedSilent(context, at.Control, at.Position))

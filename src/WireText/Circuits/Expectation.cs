@@ -5,7 +5,11 @@ namespace WireText.Circuits;
 
 /// <summary>What the author says must be true in a state: an <c>expect</c> line.</summary>
 /// <param name="State">What is meant, with the controls and dials that the line names, as written; any where each position is meant.</param>
-public sealed record Expectation(State State, ImmutableArray<Claim> Claims, SourceLocation DeclaredAt);
+public sealed record Expectation(State State, ImmutableArray<Claim> Claims, SourceLocation DeclaredAt)
+{
+    /// <summary>The part of the jack that it is true of; null in a circuit without an output jack.</summary>
+    public int? Jack { get; init; }
+}
 
 /// <summary>One thing that must be true.</summary>
 /// <param name="DeclaredAt">The claim's own text.</param>

@@ -23,6 +23,10 @@ public static class JackView
                 Outputs = [jack, .. circuit.Outputs.Where(other => other != jack)],
             };
 
+    /// <summary>What is expected at the jack that the circuit is seen from.</summary>
+    public static IEnumerable<Expectation> ExpectationsHere(this Circuit circuit) =>
+        circuit.Expectations.Where(one => one.Jack is null || one.Jack == circuit.Outputs[0].Part);
+
     /// <summary>The name of the jack that the circuit is seen from; null where it has no other: one needs no name.</summary>
     public static string? JackToName(this Circuit circuit) =>
         circuit.UsedJacks().Length > 1 ? circuit.Parts[circuit.Outputs[0].Part].Name : null;

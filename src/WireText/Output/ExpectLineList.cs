@@ -5,6 +5,7 @@ namespace WireText.Output;
 /// <summary><c>expect</c> lines in the order in which their states were first added; a state that is added again adds its claims.</summary>
 internal sealed class ExpectLineList(Circuit circuit)
 {
+    private readonly string jack = circuit.JackToName() is { } name ? $"{name}: " : "";
     private readonly List<(string State, List<string> Claims)> lines = [];
 
     /// <summary>Those of which nothing can be claimed are left out.</summary>
@@ -24,7 +25,7 @@ internal sealed class ExpectLineList(Circuit circuit)
     }
 
     public override string ToString() =>
-        string.Concat(lines.Select(line => $"expect  {line.State}:  {string.Join(", ", line.Claims)}\n"));
+        string.Concat(lines.Select(line => $"expect  {jack}{line.State}:  {string.Join(", ", line.Claims)}\n"));
 
     /// <summary>What a line names: controls that matter, plugs and dials that are not at rest.</summary>
     private IEnumerable<string> SettingsOf(ToldState told)

@@ -17,10 +17,18 @@ public static class ExpectLines
     private static readonly double[] Together = [5, 2];
 
     /// <summary>
-    /// For each row of the table a line at rest, and lines for dials that change it, each with its level; then what the jack
+    /// At each jack: for each row of the table a line at rest, and lines for dials that change it, each with its level; then what the jack
     /// does with another plug or none, and when batteries are drawn from.
     /// </summary>
     public static string Write(Study study)
+    {
+        var jacks = study.Jacks;
+        var lists = jacks.Select(jack => AtJack(jack)).ToList();
+        lists[0].Add(BatteryStates.Of(study.Network));
+        return string.Concat(lists) + AssumptionOf(jacks);
+    }
+
+    private static ExpectLineList AtJack(Study study)
     {
         var list = new ExpectLineList(study.Circuit);
         foreach (var row in PositionSheet.RowsOf(study.Positions))
@@ -29,15 +37,14 @@ public static class ExpectLines
         }
 
         list.Add(PlugStates.Of(study));
-        list.Add(BatteryStates.Of(study.Network));
-        return list + AssumptionOf(study);
+        return list;
     }
 
     /// <summary>A comment on the coils whose values nobody gave: what the lines pin by them is no measurement.</summary>
-    private static string AssumptionOf(Study study)
+    private static string AssumptionOf(ImmutableArray<Study> jacks)
     {
-        var coils = PositionSheet
-            .RowsOf(study.Positions)
+        var coils = jacks
+            .SelectMany(study => PositionSheet.RowsOf(study.Positions))
             .SelectMany(row => AssumedValues.BehindResponse(row.Analysis))
             .Select(coil => coil.Name)
             .Distinct(StringComparer.Ordinal)

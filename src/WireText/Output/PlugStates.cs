@@ -32,7 +32,9 @@ internal static class PlugStates
     private static ToldState Tell(Study study, Control plug, State cube)
     {
         var state = cube.Settled(study.Circuit);
-        var isBare = plug.Positions[state[plug.Index]!.Value].Name == BareJack.NoPlug;
+        var isBare =
+            !study.Circuit.Outputs.Skip(1).Any(other => other.Part == plug.Part)
+            && plug.Positions[state[plug.Index]!.Value].Name == BareJack.NoPlug;
         var (there, before) = (study.Analyse(state), study.Analyse(state.At(plug.Index, plug.Rest)));
         var claims = ClaimsOf(there);
         return new ToldState(cube, claims, MeansAll: true, !claims.SequenceEqual(ClaimsOf(before)));

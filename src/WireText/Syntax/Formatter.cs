@@ -124,9 +124,9 @@ public static class Formatter
                 return [string.Join(' ', words)];
             case WireSyntax wire:
                 return WireCells(wire, words);
-            case ExpectSyntax:
-                var colon = words.IndexOf(":");
-                return [words[0], string.Join(' ', words[1..colon]) + ":", JoinClaims(words[(colon + 1)..])];
+            case ExpectSyntax expect:
+                var colon = words.IndexOf(":", expect.Jack is null ? 0 : words.IndexOf(":") + 1);
+                return [words[0], StateCell(expect, words[1..colon]), JoinClaims(words[(colon + 1)..])];
             case PositionsSyntax:
                 return [words[0], words[1], string.Join(' ', words.Skip(2))];
             case ColourSyntax:
@@ -135,6 +135,10 @@ public static class Formatter
                 return words.Count == 1 ? words : [words[0], string.Join(' ', words.Skip(1))];
         }
     }
+
+    /// <summary>The state with its colon, behind the jack with its own where the line names one.</summary>
+    private static string StateCell(ExpectSyntax expect, List<string> words) =>
+        expect.Jack is null ? string.Join(' ', words) + ":" : $"{words[0]}: {string.Join(' ', words[2..])}:";
 
     private static List<string> PartCells(PartSyntax part, List<string> words)
     {

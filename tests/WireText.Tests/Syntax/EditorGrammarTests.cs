@@ -49,6 +49,8 @@ public class EditorGrammarTests
     [InlineData("colour cream CR #efe3c2", "#efe3c2", "constant.other.paint.wiring")]
     [InlineData("colour cream CR #efe3c2", "cream", "entity.name.colour.wiring")]
     [InlineData("colour cream CR #efe3c2 #cloth", "#cloth", "comment.line.number-sign.wiring")]
+    [InlineData("expect second: rest: neck", "second", "entity.name.part.wiring")]
+    [InlineData("expect rest: neck", "neck", "variable.other.lug.wiring")]
     public void Tokenize_AWord_HasItsScope(string line, string word, string scope) =>
         Assert.Contains(scope, Tokens(line).Single(t => t.Text == word).Scopes);
 

@@ -76,6 +76,13 @@ public class FormatterTests
     }
 
     [Fact]
+    public void Format_ExpectWithAJack_KeepsItWithTheState() =>
+        Assert.Equal(
+            "expect  rest:            neck\nexpect  main: sel=a b=1:  neck\n",
+            Format("expect rest:neck\nexpect main :sel=a  b=1 : neck")
+        );
+
+    [Fact]
     public void Format_ExpectWithBrackets_ClosesThemUp() =>
         Assert.Equal(
             "expect  sel=a:  (a series b) parallel c, reads 6k ±1%\n",

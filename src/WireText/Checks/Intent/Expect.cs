@@ -69,13 +69,8 @@ public sealed class Expect : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Circuit.Expectations.IsEmpty || context.Study.Judge is not { } judge)
-        {
-            return [];
-        }
-
         var refuted = context
-            .ClearExpectations.Select(one => judge.Refute(one, context.Cancellation))
+            .ClearExpectations.Select(one => context.Study.JudgeOf(one).Refute(one, context.Cancellation))
             .OfType<Refutation>()
             .ToList();
         return refuted.Count == 0 ? [] : [Report(context, refuted)];
@@ -128,7 +123,7 @@ public sealed class Expect : IStudyCheck
         var states = refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state)).ToList();
         var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
         var band = BandOf(refuted.Claim) is { } allowed ? $" ({allowed})" : "";
-        return $"'{refuted.Claim.Text}'{band} is expected {At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
+        return $"'{refuted.Claim.Text}'{band} is expected {JackOf(context, refuted)}{At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
     }
 
     /// <summary>What a claimed value allows, from the least to the most; null for a claim of no value.</summary>
@@ -147,6 +142,10 @@ public sealed class Expect : IStudyCheck
 
     private static string Band(double level, double tolerance) =>
         $"{LevelText(level - tolerance)} to {LevelText(level + tolerance)}";
+
+    /// <summary>The jack that the line is about, where there are several.</summary>
+    private static string JackOf(StudyContext context, Refutation refuted) =>
+        context.Study.At(refuted.Expectation.Jack).Circuit.JackToName() is { } jack ? $"at '{jack}' " : "";
 
     private static string At(string state) => state == "rest" ? "at rest" : $"at {state}";
 

@@ -58,9 +58,9 @@ public sealed class ExpectNotJudged : IStudyCheck
         );
 
     public IEnumerable<Finding> Find(StudyContext context) =>
-        context.Circuit.Expectations.IsEmpty || context.Study.Judge is not { } judge
-            ? []
-            : context.ClearExpectations.SelectMany(one => judge.Unjudged(one, context.Cancellation)).Select(Report);
+        context
+            .ClearExpectations.SelectMany(one => context.Study.JudgeOf(one).Unjudged(one, context.Cancellation))
+            .Select(Report);
 
     private Finding Report(UnjudgedClaim unjudged)
     {

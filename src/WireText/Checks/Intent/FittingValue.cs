@@ -123,7 +123,7 @@ internal static class FittingValue
             context.Cancellation.ThrowIfCancellationRequested();
             return
                 FoundIn(
-                    context.Study.Beside(part.Times(context.Circuit, Math.Exp(logarithm))),
+                    context.Study.Beside(part.Times(context.Circuit, Math.Exp(logarithm))).At(refuted.Expectation.Jack),
                     refuted.There.State,
                     refuted.Claim
                 )
@@ -160,8 +160,8 @@ internal static class FittingValue
 
     private static bool AllHold(StudyContext context, Func<Circuit, Circuit> change)
     {
-        var judge = context.Study.Beside(change(context.Circuit)).Judge;
-        return context.ClearExpectations.All(one => judge.Refute(one, context.Cancellation) is null);
+        var beside = context.Study.Beside(change(context.Circuit));
+        return context.ClearExpectations.All(one => beside.JudgeOf(one).Refute(one, context.Cancellation) is null);
     }
 
     /// <summary>One value of a part's line, which all of some elements have between them.</summary>

@@ -42,7 +42,7 @@ public sealed class RepairSearch(
     public RepairResult? Run(CancellationToken cancellation = default)
     {
         var refuted = circuit
-            .Expectations.Select(one => study.Judge.Refute(one, cancellation))
+            .Expectations.Select(one => study.JudgeOf(one).Refute(one, cancellation))
             .OfType<Refutation>()
             .ToList();
         return refuted.Count == 0 ? null : Run(refuted, cancellation);
@@ -50,7 +50,7 @@ public sealed class RepairSearch(
 
     private RepairResult Run(List<Refutation> refuted, CancellationToken cancellation)
     {
-        var matters = MatteringNets.Of(study.Network, refuted[0], open);
+        var matters = MatteringNets.Of(study.At(refuted[0].Expectation.Jack).Network, refuted[0], open);
         var candidates = new EditCandidates(circuit, lug => matters[circuit.Nets.OneNet[lug]]);
         var expected = LikeliestToFailFirst(refuted);
         var holds = new Dictionary<string, bool>(StringComparer.Ordinal) { [KeyOf(circuit)] = false };
@@ -126,7 +126,8 @@ public sealed class RepairSearch(
         CancellationToken cancellation
     ) =>
         expected.All(one =>
-            rewired.Judge.Holds(edited.Expectations[one.Index], mayNameTraces: !one.IsRefuted, cancellation)
+            edited.Expectations[one.Index] is var expectation
+            && rewired.JudgeOf(expectation).Holds(expectation, mayNameTraces: !one.IsRefuted, cancellation)
         );
 
     /// <summary>Circuits with the same text here have the same nets and the same names for positions.</summary>

@@ -68,10 +68,12 @@ public sealed class OutOfPhase : IStudyCheck
 
     /// <summary>True when an expectation that may hold there says that something is reversed.</summary>
     private static bool IsClaimed(Circuit circuit, SituationSound one) =>
-        circuit.Expectations.Any(expectation =>
-            expectation.Claims.Any(claim => claim is CoilsClaim coils && HasReversed(coils.Coils))
-            && CheckContext.Covers(expectation, one.Situation)
-        );
+        circuit
+            .ExpectationsHere()
+            .Any(expectation =>
+                expectation.Claims.Any(claim => claim is CoilsClaim coils && HasReversed(coils.Coils))
+                && CheckContext.Covers(expectation, one.Situation)
+            );
 
     private static bool HasReversed(ClaimedCoils coils) =>
         coils.IsReversed || (coils is ClaimedJoin join && join.Parts.Any(HasReversed));

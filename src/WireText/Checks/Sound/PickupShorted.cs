@@ -85,9 +85,12 @@ public sealed class PickupShorted : IStudyCheck
                 && PositionMeaning.Of(circuit, control.Positions[position].Name) is { IsExact: true } named
                 && named.Pickups.SetEquals(heard)
             )
-            || circuit.Expectations.Any(expectation =>
-                expectation.Claims.Any(claim => claim is CoilsClaim) && CheckContext.Covers(expectation, one.Situation)
-            );
+            || circuit
+                .ExpectationsHere()
+                .Any(expectation =>
+                    expectation.Claims.Any(claim => claim is CoilsClaim)
+                    && CheckContext.Covers(expectation, one.Situation)
+                );
     }
 
     private Finding Report(StudyContext context, Part pickup, State state)

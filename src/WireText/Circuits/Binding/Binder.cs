@@ -124,6 +124,7 @@ public static class Binder
             places.Bind(place);
         }
 
+        ImmutableArray<OutputJack> outputs = [.. OutputsOf(draft)];
         return new Circuit
         {
             Title = Single<CircuitSyntax>(statements, draft.Sink, c => c.Title)?.Title.Value,
@@ -137,7 +138,7 @@ public static class Binder
             Wires = [.. draft.Wires],
             Cables = [.. draft.Cables],
             Joins = [.. draft.Joins],
-            Outputs = [.. OutputsOf(draft)],
+            Outputs = outputs,
             Surroundings = new SurroundingsBinder(draft.Sink).Bind(
                 Single<LoadSyntax>(statements, draft.Sink, load => load)
             ),
@@ -150,16 +151,17 @@ public static class Binder
                     .Select(allow => ReadAllowance(allow, draft, resolver))
                     .OfType<Allowance>(),
             ],
-            Expectations = BindExpectations(statements, draft),
+            Expectations = BindExpectations(statements, draft, outputs),
         };
     }
 
     private static ImmutableArray<Expectation> BindExpectations(
         ImmutableArray<StatementSyntax> statements,
-        CircuitDraft draft
+        CircuitDraft draft,
+        ImmutableArray<OutputJack> outputs
     )
     {
-        var binder = new ExpectBinder(draft);
+        var binder = new ExpectBinder(draft, outputs);
         return [.. Whole<ExpectSyntax>(statements).Select(binder.Bind).OfType<Expectation>()];
     }
 

@@ -6,8 +6,9 @@ using WireText.Text;
 
 namespace WireText.Circuits.Binding;
 
-/// <summary>Binds <c>expect</c> lines: the state that they name, and what they claim of it.</summary>
-internal sealed class ExpectBinder(CircuitDraft draft)
+/// <summary>Binds <c>expect</c> lines: the jack and the state that they name, and what they claim of it.</summary>
+/// <param name="outputs">The jacks; a line that names none is about the first.</param>
+internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack> outputs)
 {
     /// <summary>How far a reading or a resonance may be off when nothing is said. Chosen.</summary>
     private const double UsualTolerance = 0.03;
@@ -20,7 +21,12 @@ internal sealed class ExpectBinder(CircuitDraft draft)
     {
         var positions = draft.Controls.Select(control => (int?)control.Rest).ToArray();
         var travels = draft.Dials.Select(dial => dial.Rest).ToArray();
-        if (HasTwice(syntax) || !ReadOthers(syntax, positions) || !syntax.State.All(ReadNamed))
+        if (
+            !ReadJack(syntax, out var jack)
+            || HasTwice(syntax)
+            || !ReadOthers(syntax, positions)
+            || !syntax.State.All(ReadNamed)
+        )
         {
             return null;
         }
@@ -34,10 +40,57 @@ internal sealed class ExpectBinder(CircuitDraft draft)
                     .Saying([.. syntax.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")]),
                 claims,
                 syntax.Location
-            );
+            )
+            {
+                Jack = jack,
+            };
 
         bool ReadNamed(PairSyntax pair) =>
             Naming.Alike(pair.Key.Text, StateText.OthersWord) || Read(pair, positions, travels);
+    }
+
+    /// <summary>The jack that the line names, or the first.</summary>
+    private bool ReadJack(ExpectSyntax syntax, out int? jack)
+    {
+        jack = outputs.IsEmpty ? null : outputs[0].Part;
+        if (syntax.Jack is not { } named)
+        {
+            return true;
+        }
+
+        jack = draft.FindPart(named.Text)?.Index;
+        foreach (var output in outputs)
+        {
+            if (output.Part == jack)
+            {
+                return true;
+            }
+        }
+
+        ReportUnknownJack(named);
+        return false;
+    }
+
+    private void ReportUnknownJack(WordSyntax named)
+    {
+        if (draft.IsBroken(named.Text))
+        {
+            return;
+        }
+
+        var names = outputs.Select(output => draft.Parts[output.Part].Name).ToList();
+        var near = DidYouMean.Nearest(named.Text, names);
+        draft.Sink.Add(
+            LugFindings
+                .UnknownPart.At(
+                    named.Location,
+                    $"no output jack is named '{named.Text}'",
+                    names.Count == 0
+                        ? "write a jack with a tip and a sleeve into the file"
+                        : $"{(near is null ? "" : $"did you mean '{near}'? ")}the jacks are {string.Join(" and ", names)}"
+                )
+                .MendedBy(TextEdit.Meant(named.Location, near, names))
+        );
     }
 
     private bool HasTwice(ExpectSyntax syntax)

@@ -14,10 +14,10 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
     internal const long PairLimit = 1_000_000;
 
     /// <summary>The first conflict of each line with those before it and within itself, in the order of the lines.</summary>
-    /// <param name="judge">Claims that are both proved exclude nothing; null where there is no jack to prove them at.</param>
+    /// <param name="judgeOf">Who judges a line: claims that are both proved exclude nothing. Null where there is no jack to prove them at.</param>
     public static ImmutableArray<ExpectationConflict> Find(
         Circuit circuit,
-        ExpectationJudge? judge,
+        Func<Expectation, ExpectationJudge>? judgeOf,
         CancellationToken cancellation = default
     )
     {
@@ -35,7 +35,7 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
                     return found.ToImmutable();
                 }
 
-                if (Between(circuit, lines[earlier], lines[later], judge) is { } conflict)
+                if (Between(circuit, lines[earlier], lines[later], judgeOf) is { } conflict)
                 {
                     found.Add(conflict);
                     break;
@@ -46,7 +46,12 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
         return found.ToImmutable();
     }
 
-    private static ExpectationConflict? Between(Circuit circuit, Expectation a, Expectation b, ExpectationJudge? judge)
+    private static ExpectationConflict? Between(
+        Circuit circuit,
+        Expectation a,
+        Expectation b,
+        Func<Expectation, ExpectationJudge>? judgeOf
+    )
     {
         if (!MeanOneState(a, b))
         {
@@ -60,7 +65,7 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
             {
                 if (
                     ClaimExclusion.Excludes(circuit, a.Claims[first], b.Claims[second])
-                    && !(judge is not null && IsProved(judge, a, first) && IsProved(judge, b, second))
+                    && !(judgeOf is not null && IsProved(judgeOf(a), a, first) && IsProved(judgeOf(b), b, second))
                 )
                 {
                     return new ExpectationConflict(a, a.Claims[first], b, b.Claims[second]);
@@ -75,5 +80,5 @@ public sealed record ExpectationConflict(Expectation Earlier, Claim EarlierClaim
         judge.Holds(expectation with { Claims = [expectation.Claims[claim]] }, mayNameTraces: true);
 
     private static bool MeanOneState(Expectation a, Expectation b) =>
-        a.State.Travels.SequenceEqual(b.State.Travels) && a.State.Meets(b.State);
+        a.Jack == b.Jack && a.State.Travels.SequenceEqual(b.State.Travels) && a.State.Meets(b.State);
 }

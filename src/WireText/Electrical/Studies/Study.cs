@@ -57,15 +57,14 @@ public sealed class Study
     /// <summary>Everything that is told about any state.</summary>
     public Analyst Analyst => values.Analyst;
 
-    /// <summary>Proves and refutes what is expected.</summary>
+    /// <summary>Proves and refutes what is expected at this jack.</summary>
     public ExpectationJudge Judge => values.Judge;
 
     /// <summary>What every position does.</summary>
     public PositionTable Positions => values.Positions.Get(cancellation);
 
     /// <summary>This study and that of each other jack in use, in the order of the jacks. What one has solved is known to all.</summary>
-    public ImmutableArray<Study> Jacks =>
-        [this, .. values.Others.Get(cancellation).Select(other => new Study(other, cancellation))];
+    public ImmutableArray<Study> Jacks => [.. Circuit.UsedJacks().Select(jack => At(jack.Part))];
 
     /// <summary>What every position does at every jack: <see cref="Positions"/> where there is but one.</summary>
     public PositionTable PositionsAtJacks => PositionTable.Of([.. Jacks.Select(jack => jack.Positions)]);
@@ -92,6 +91,19 @@ public sealed class Study
     /// <summary>The study of the same instrument with other values: nothing that was solved holds there.</summary>
     /// <param name="circuit">It has an output jack, as this one.</param>
     public Study Beside(Circuit circuit) => new(new Values(new Analyst(NetworkOf(circuit))), cancellation);
+
+    /// <summary>The study of the same circuit seen from another jack.</summary>
+    /// <param name="jack">The part of one of its output jacks; null for the one that this study looks from.</param>
+    public Study At(int? jack) =>
+        jack is null || jack == Circuit.Outputs[0].Part
+            ? this
+            : new Study(
+                values.Others.Get(cancellation).First(other => other.Network.Circuit.Outputs[0].Part == jack),
+                cancellation
+            );
+
+    /// <summary>Proves and refutes what is expected at the jack of a line.</summary>
+    public ExpectationJudge JudgeOf(Expectation expectation) => At(expectation.Jack).Judge;
 
     public StateAnalysis Analyse(State state) => Analyst.Analyse(state);
 
@@ -127,8 +139,7 @@ public sealed class Study
             Others = new(_ =>
                 [
                     .. Network
-                        .Circuit.UsedJacks()
-                        .Skip(1)
+                        .Circuit.Outputs.Skip(1)
                         .Select(jack => new Values(analyst.ForRewired(NetworkOf(Network.Circuit.SeenFrom(jack))))),
                 ]
             );
@@ -154,7 +165,7 @@ public sealed class Study
 
         public Step<PositionTable> Positions { get; }
 
-        /// <summary>Of each further jack in use.</summary>
+        /// <summary>Of each further jack.</summary>
         public Step<ImmutableArray<Values>> Others { get; }
     }
 }

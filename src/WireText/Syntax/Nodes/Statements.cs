@@ -92,8 +92,10 @@ public sealed record ArrangeSyntax(ImmutableArray<ArrangeRowSyntax> Rows, Source
 
 public sealed record ArrangeRowSyntax(ImmutableArray<WordSyntax> Cells, SourceLocation Location) : SyntaxNode(Location);
 
+/// <param name="Jack">The jack that is listened at; null where the line names none.</param>
 /// <param name="State">Empty for <c>expect rest</c>.</param>
 public sealed record ExpectSyntax(
+    WordSyntax? Jack,
     ImmutableArray<PairSyntax> State,
     ImmutableArray<ClaimSyntax> Claims,
     SourceLocation Location

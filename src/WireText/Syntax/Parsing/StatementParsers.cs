@@ -31,6 +31,17 @@ internal static class StatementParsers
             : WordParsers.Pair("'rest' or a control with its position, such as sel=neck").AtLeastOnce()
         select pairs;
 
+    /// <summary>The jack that a line of claims names before its state; what is no jack and state is left to be read as a state alone.</summary>
+    private static readonly Parser<WordSyntax?> ClaimedJack = input =>
+    {
+        var named =
+            from jack in WordParsers.Name("the name of a jack")
+            from colon in WordParsers.Literal(":")
+            select jack;
+        var isJack = named.Then(_ => State)(input).WasSuccessful;
+        return isJack ? named(input) : Result.Success<WordSyntax?>(null, input);
+    };
+
     private static readonly Dictionary<string, Parser<StatementSyntax>> ByKeyword = new(
         StringComparer.OrdinalIgnoreCase
     )
@@ -184,12 +195,13 @@ internal static class StatementParsers
         select new PlaceSyntax(name, at.GetOrDefault(), turned.IsDefined ? turned.Get() : null, line);
 
     private static Parser<StatementSyntax> Expect() =>
+        from jack in ClaimedJack
         from state in State
         from colon in WordParsers.Literal(":", "before what must be true")
         from first in ClaimParsers.Claim
         from others in After(",", ClaimParsers.Claim).Many()
         from line in WordParsers.WholeLine
-        select new ExpectSyntax([.. state], [first, .. others], line);
+        select new ExpectSyntax(jack, [.. state], [first, .. others], line);
 
     private static Parser<StatementSyntax> Drop()
     {
