@@ -58,6 +58,10 @@ public static class LayoutEngine
         return LayoutFinisher.Finish(best!);
     }
 
+    /// <summary>The layout of a problem whose tags alone differ from those of one that is laid: see <see cref="LayoutTwins.AreButForTheTags"/>.</summary>
+    public static LayoutResult Retag(LayoutProblem problem, LayoutResult laid) =>
+        LayoutFinisher.Retag(Wiring.Of(problem), laid);
+
     /// <summary>The start whose places give the best score when all wires are routed quickly, of equals the first; and those places, when they were tried.</summary>
     private static (SlotStart Start, PartPlacement? Unwidened) BestStart(
         Wiring wiring,

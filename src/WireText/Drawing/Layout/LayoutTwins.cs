@@ -2,12 +2,25 @@ using System.Collections.Immutable;
 
 namespace WireText.Drawing.Layout;
 
-/// <summary>Whether two layout problems say the same: then they have the same layout.</summary>
+/// <summary>Whether two layout problems say the same: then they have the same layout, or the same but for the tags.</summary>
 public static class LayoutTwins
 {
     public static bool Are(LayoutProblem one, LayoutProblem other) =>
+        one.Wires.SequenceEqual(other.Wires) && AreButForTheWires(one, other);
+
+    /// <summary>
+    /// True where only colours and what tags say differ, and not the order of the wires either, which comes of the colours
+    /// between two wires from lug to lug: then every part and path is the same.
+    /// </summary>
+    public static bool AreButForTheTags(LayoutProblem one, LayoutProblem other) =>
+        one.Wires.Length == other.Wires.Length
+        && Wiring.InOrder(one.Wires).Select(Untagged).SequenceEqual(Wiring.InOrder(other.Wires).Select(Untagged))
+        && AreButForTheWires(one, other);
+
+    private static LayoutWire Untagged(LayoutWire wire) => wire with { Colour = "", Tag = null };
+
+    private static bool AreButForTheWires(LayoutProblem one, LayoutProblem other) =>
         AreAll(one.Parts, other.Parts, AreSame)
-        && one.Wires.SequenceEqual(other.Wires)
         && AreAll(one.Cables, other.Cables, AreSame)
         && AreAll(one.Arrangement, other.Arrangement, (row, otherRow) => row.SequenceEqual(otherRow));
 

@@ -66,17 +66,21 @@ internal sealed class Wiring
         var wiring = new Wiring(parts);
         wiring.Connections =
         [
-            .. problem
-                .Wires.OrderBy(w => w.From, StringComparer.Ordinal)
-                .ThenBy(w => w.To, StringComparer.Ordinal)
-                .ThenBy(w => w.Colour, StringComparer.Ordinal)
-                .ThenBy(w => w.Id, StringComparer.Ordinal)
+            .. InOrder(problem.Wires)
                 .Select(w => new Connection(w, wiring.TerminalOf(w.From), wiring.TerminalOf(w.To))),
         ];
         wiring.Parallel = new ParallelParts(wiring);
         wiring.Cables = [.. problem.Cables.OrderBy(c => c.Id, StringComparer.Ordinal)];
         return wiring;
     }
+
+    /// <summary>Wires in the order in which they are laid.</summary>
+    public static IEnumerable<LayoutWire> InOrder(IEnumerable<LayoutWire> wires) =>
+        wires
+            .OrderBy(w => w.From, StringComparer.Ordinal)
+            .ThenBy(w => w.To, StringComparer.Ordinal)
+            .ThenBy(w => w.Colour, StringComparer.Ordinal)
+            .ThenBy(w => w.Id, StringComparer.Ordinal);
 
     /// <summary>The terminal of that full name, or -1.</summary>
     public int TerminalOf(string name) => terminalByName.GetValueOrDefault(name, -1);

@@ -17,31 +17,19 @@ internal static class LayoutFinisher
         ];
         var paths = WirePaths.Of(routed);
         var (hops, gaps) = HopPlacer.Place(paths, [.. all.Select(wire => wire.Rank)]);
-        var tags = TagPlacer.Place(
-            paths,
-            [.. all.Select(wire => wire.Tag)],
-            hops,
-            labelled,
-            OwnParts(labelled, all.Length)
-        );
         var wires = new RoutedWire?[all.Length];
         for (var i = 0; i < all.Length; i++)
         {
             if (paths[i].Length >= 2)
             {
-                wires[i] = new RoutedWire(
-                    all[i],
-                    [.. paths[i]],
-                    [.. hops[i]],
-                    tags[i]?.Box,
-                    tags[i]?.IsVertical ?? false
-                )
+                wires[i] = new RoutedWire(all[i], [.. paths[i]], [.. hops[i]], Tag: null, IsTagVertical: false)
                 {
                     Gaps = [.. gaps[i]],
                 };
             }
         }
 
+        SetTags(labelled, wires);
         var cores = labelled.Placement.Wiring.Connections.Length;
         return Result(
             labelled,
@@ -49,6 +37,56 @@ internal static class LayoutFinisher
             BraidSheaths.Of(routed, wires),
             [.. all.Where((_, i) => wires[i] is null).Select(wire => wire.Id).Distinct(StringComparer.Ordinal)]
         );
+    }
+
+    /// <summary>What was laid, with the colours and tags of a wiring that has the same parts and paths.</summary>
+    public static LayoutResult Retag(Wiring wiring, LayoutResult laid)
+    {
+        var found = laid.Found.ToHashSet(StringComparer.Ordinal);
+        var placement = new PartPlacement(
+            wiring,
+            [.. laid.Parts.Select(part => part.Pose)],
+            [.. laid.Parts.Select(part => found.Contains(part.Part.Id))],
+            Slots: null
+        );
+        var labelled = new LabelledPlacement(placement, [.. laid.Parts.Select(part => part.Label)]);
+        var paths = laid.Wires.ToDictionary(wire => wire.Wire.Id, StringComparer.Ordinal);
+        RoutedWire?[] wires =
+        [
+            .. wiring.Connections.Select(c =>
+                paths.GetValueOrDefault(c.Wire.Id) is { } path
+                    ? path with
+                    {
+                        Wire = c.Wire,
+                        Tag = null,
+                        IsTagVertical = false,
+                    }
+                    : null
+            ),
+            .. laid.Braids.SelectMany(braid => braid.Tails),
+        ];
+        SetTags(labelled, wires);
+        var cores = wires.Take(wiring.Connections.Length).OfType<RoutedWire>();
+        return Result(labelled, [.. cores], laid.Braids, laid.Unrouted) with { Slots = laid.Slots };
+    }
+
+    /// <param name="wires">By connection, then by tail of a braid; null for one without a path.</param>
+    private static void SetTags(LabelledPlacement labelled, RoutedWire?[] wires)
+    {
+        var tags = TagPlacer.Place(
+            [.. wires.Select(wire => wire is null ? [] : wire.Points.ToArray())],
+            [.. wires.Select(wire => wire?.Wire.Tag)],
+            [.. wires.Select(wire => wire is null ? [] : wire.Hops.ToList())],
+            labelled,
+            OwnParts(labelled, wires.Length)
+        );
+        for (var i = 0; i < wires.Length; i++)
+        {
+            if (tags[i] is { } tag)
+            {
+                wires[i] = wires[i]! with { Tag = tag.Box, IsTagVertical = tag.IsVertical };
+            }
+        }
     }
 
     /// <summary>By wire: the parts on which it ends; none for the tail of a braid.</summary>
