@@ -181,6 +181,12 @@ public static class Bounds
         new("drawing", "states of a routing that compares places", SearchBudget.Trial, "the score so far counts"),
         new("drawing", "times that channels are widened", LayoutEngine.MostWidenings, "the best so far stands"),
         new("drawing", "places tried for the name of a lug", LugLabels.MostCandidates, "the name is left out"),
+        new(
+            "drawing",
+            "surroundings of the lug names of a part kept from one picture to the next",
+            KnownLugLabels.MostKept,
+            "the places are found anew"
+        ),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
         new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),

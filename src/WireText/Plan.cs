@@ -13,6 +13,8 @@ namespace WireText;
 /// <param name="Problem">What was laid out.</param>
 public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, LayoutResult Layout)
 {
+    private KnownLugLabels LugLabels { get; init; } = new();
+
     /// <summary>Why a circuit cannot be drawn; null when it can.</summary>
     public static Finding? TooLarge(Circuit circuit) =>
         circuit.Wires.Length > CircuitLimits.MaxDrawnWires
@@ -24,7 +26,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             : null;
 
     /// <summary>Null for a circuit that is too large to draw.</summary>
-    /// <param name="before">A plan of the text before an edit: where the edit changed nothing to lay out, it stands.</param>
+    /// <param name="before">A plan of the text before an edit: where the edit changed nothing to lay out, it stands, and all but the tags does where it changed colours.</param>
     public static Plan? Of(Circuit circuit, LayoutEffort effort, Plan? before, CancellationToken cancellation)
     {
         if (TooLarge(circuit) is not null)
@@ -35,10 +37,12 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
         var faces = FaceBuilder.BuildFaces(circuit);
         var problem = FaceBuilder.BuildProblem(circuit, faces);
         var layout =
-            before is not null && LayoutTwins.Are(before.Problem, problem)
-                ? before.Layout
-                : LayoutEngine.Lay(problem, effort, cancellation);
-        return new Plan(faces, problem, layout);
+            before is null ? LayoutEngine.Lay(problem, effort, cancellation)
+            : LayoutTwins.Are(before.Problem, problem) ? before.Layout
+            : LayoutTwins.AreButForTheTags(before.Problem, problem) ? LayoutEngine.Retag(problem, before.Layout)
+            : LayoutEngine.Lay(problem, effort, cancellation);
+        var parts = problem.Parts.Select(part => part.Id).ToHashSet(StringComparer.Ordinal);
+        return new Plan(faces, problem, layout) { LugLabels = before?.LugLabels.Of(parts) ?? new() };
     }
 
     /// <summary>The picture of the circuit.</summary>
@@ -47,6 +51,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
         var pictured = new PictureOptions
         {
             Faces = Faces,
+            KnownLugLabels = LugLabels,
             Theme = options.Theme,
             FileName = options.FileName,
             Trace = options.Trace,

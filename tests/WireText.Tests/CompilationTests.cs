@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Testing;
@@ -9,10 +10,16 @@ namespace WireText.Tests;
 /// <summary>An edited text must say what it says alone, whatever was taken over from the text before.</summary>
 public class CompilationTests
 {
+    private static readonly long MostSurroundings = Bounds
+        .All.Single(bound => bound.Counted.Contains("lug names", StringComparison.Ordinal))
+        .Most;
+
     private static readonly DrawOptions Quick = new(LayoutEffort.Quick, Theme.Light, null);
 
     public static TheoryData<string> Files =>
         [.. Repository.RightAndWrongExamples.Select(path => Path.GetRelativePath(Repository.Root, path))];
+
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -32,15 +39,66 @@ public class CompilationTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void With_EachKindOfEdit_IsDrawnAsTheTextAlone(string example)
+    {
+        var text = Example(example);
+        var drawn = Compile(text);
+        _ = drawn.Draw(Quick);
+
+        foreach (var edited in Every.Of(Edits(text)))
+        {
+            drawn = drawn.With(new SourceText("a.wiring", edited));
+
+            Assert.Equal(Compile(edited).Draw(Quick), drawn.Draw(Quick));
+        }
+    }
+
+    /// <summary>Reaches the bound on the surroundings that are kept of a part: each of the colours leaves other room for names.</summary>
     [Fact]
-    public void With_AnEditOfARemark_IsDrawnAsTheTextAlone()
+    public void With_MoreEditsThanSurroundingsAreKept_IsDrawnAsTheTextAlone()
     {
         var text = Example("2-two-pickups-mute.wiring");
-        var before = Compile(text);
-        _ = before.Draw(Quick);
-        var edited = "# moved down\n" + text.Replace("white", "grey", StringComparison.Ordinal);
+        var drawn = Compile(text);
+        _ = drawn.Draw(Quick);
+        string[] colours = ["red", "violet", "yellow/green", "pink", "orange/blue", "turquoise", "white/red"];
+        Assert.True(colours.Length > MostSurroundings);
 
-        Assert.Equal(Compile(edited).Draw(Quick), before.With(new SourceText("a.wiring", edited)).Draw(Quick));
+        foreach (var colour in Every.Of([.. colours, "black", colours[0]]))
+        {
+            var edited = text.Replace("white", colour, StringComparison.Ordinal);
+            drawn = drawn.With(new SourceText("a.wiring", edited));
+
+            Assert.Equal(Compile(edited).Draw(Quick), drawn.Draw(Quick));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void With_AColourChanged_KeepsEveryPathAndSetsTheTagsAnew(string example)
+    {
+        var text = Example(example);
+        var before = Compile(text).PlanFor(LayoutEffort.Quick)!.Layout;
+        var compiled = Compile(text);
+        _ = compiled.PlanFor(LayoutEffort.Quick);
+
+        var edited = Regex.Replace(text, " red( .*|)$", " white$1", RegexOptions.Multiline);
+        var after = compiled.With(new SourceText("a.wiring", edited)).PlanFor(LayoutEffort.Quick)!.Layout;
+
+        Assert.NotEqual(text, edited);
+        Assert.Equal(
+            before.Parts.Select(part => (part.At, part.Turn)),
+            after.Parts.Select(part => (part.At, part.Turn))
+        );
+        Every.Item(
+            before.Wires.Zip(after.Wires),
+            pair => Assert.Equal(pair.First.Points.AsEnumerable(), pair.Second.Points.AsEnumerable())
+        );
+        Assert.Contains(
+            before.Wires.Zip(after.Wires),
+            pair => pair.First.Wire.Tag?.Width < pair.Second.Wire.Tag?.Width
+        );
     }
 
     [Theory]

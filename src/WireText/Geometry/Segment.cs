@@ -20,6 +20,11 @@ public readonly record struct Segment(Point From, Point To)
     /// <summary>True when it comes into a box: its parts inside each side's half plane have something in common.</summary>
     public bool Meets(Box box)
     {
+        if (IsBeside(From.X, To.X, box.X, box.Right) || IsBeside(From.Y, To.Y, box.Y, box.Bottom))
+        {
+            return false;
+        }
+
         var (enter, leave) = (0.0, 1.0);
         var (dx, dy) = (To.X - From.X, To.Y - From.Y);
         return Clip(-dx, From.X - box.X, ref enter, ref leave)
@@ -31,6 +36,10 @@ public readonly record struct Segment(Point From, Point To)
 
     /// <summary>Positive for a point on one side of the line, negative on the other, 0 on it.</summary>
     private double Turn(Point at) => ((To.X - From.X) * (at.Y - From.Y)) - ((To.Y - From.Y) * (at.X - From.X));
+
+    /// <summary>True where, seen along one axis, no more than an edge can be common: most stretches are told by that.</summary>
+    private static bool IsBeside(double from, double to, double low, double high) =>
+        Math.Max(from, to) <= low || Math.Min(from, to) >= high;
 
     private static bool Clip(double towards, double room, ref double enter, ref double leave)
     {

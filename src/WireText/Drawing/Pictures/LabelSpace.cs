@@ -94,6 +94,21 @@ internal sealed class LabelSpace
         return near;
     }
 
+    /// <summary>True when in a region the same is taken, and as much of it is page.</summary>
+    public bool IsSame(LabelSpace other, Box region) =>
+        PageIn(region) == other.PageIn(region)
+        && taken.SequenceEqual(other.taken)
+        && wires.SequenceEqual(other.wires)
+        && outlines.SequenceEqual(other.outlines);
+
+    private (double Left, double Top, double Right, double Bottom) PageIn(Box region) =>
+        (
+            Math.Max(page.X, region.X),
+            Math.Max(page.Y, region.Y),
+            Math.Min(page.Right, region.Right),
+            Math.Min(page.Bottom, region.Bottom)
+        );
+
     /// <summary>How bad it is to put a lug's label there: 1000 for each thing that it would lie on, less for what it comes too near.</summary>
     public double CostOfLabel(Box label)
     {

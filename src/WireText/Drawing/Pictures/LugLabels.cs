@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
@@ -17,7 +18,7 @@ internal sealed class LugLabels
     private const double Nearer = 0.4;
 
     /// <summary>How far from its lug a name is looked for, and in which steps, in millimetres.</summary>
-    private const double Reach = 3.4;
+    internal const double Reach = 3.4;
     private const double Step = 0.3;
 
     /// <summary>Places that are kept for each name, the best of them: names are chosen against each other in bounded work. Chosen.</summary>
@@ -36,6 +37,12 @@ internal sealed class LugLabels
     /// <summary>Nearly as near to another lug as to its own.</summary>
     private const double AsNearToAnother = 8;
 
+    /// <summary>A lug more than so many times as far away as the own one is nobody's guess.</summary>
+    private const double NearlyAsNear = 1.6;
+
+    /// <summary>Lugs farther from a name than this cost it nothing, in millimetres: its own is never farther than the reach.</summary>
+    internal const double Unseen = 0.1 + (NearlyAsNear * Reach);
+
     /// <summary>On another side of its lug than its neighbours' names.</summary>
     private const double OtherSideThanItsRow = 4;
 
@@ -43,32 +50,16 @@ internal sealed class LugLabels
     private const double WordGap = 1.3;
     private const double ReadsAsOne = 16;
 
-    private readonly LabelSpace space;
-    private readonly PlacedFace part;
-    private readonly FaceLug[] lugs;
-    private readonly Point[] at;
-    private readonly Box[] stems;
-    private readonly Point[] others;
+    private readonly ImmutableArray<LugSurroundings> lugs;
     private readonly Candidate[][] candidates;
     private readonly int[] chosen;
 
     private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY);
 
-    private LugLabels(Scene scene, PlacedFace part, LabelSpace space)
+    private LugLabels(ImmutableArray<LugSurroundings> lugs)
     {
-        const double Around = 30;
-        (this.space, this.part) = (space.Near(part.Bounds.Grown(Around)), part);
-        lugs = [.. part.Face.Lugs];
-        at = [.. lugs.Select(lug => part.OnPage(lug.At))];
-        stems = [.. lugs.Select(StemOf)];
-        others =
-        [
-            .. scene
-                .Parts.Where(other => other != part && Box.Distance(other.Bounds, part.Bounds) < Around)
-                .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
-                .Where(lug => at.Any(own => Point.Distance(own, lug) < 4 * Reach)),
-        ];
-        candidates = [.. lugs.Select((_, lug) => CandidatesOf(lug))];
+        this.lugs = lugs;
+        candidates = [.. lugs.Select(CandidatesOf)];
         chosen = new int[lugs.Length];
     }
 
@@ -77,16 +68,21 @@ internal sealed class LugLabels
     public readonly record struct Spot(Box Box, bool IsClear);
 
     /// <summary>A place for the label of each lug, in their order; none for a part that names its only lug.</summary>
-    public static IReadOnlyList<Spot> Place(Scene scene, PlacedFace part, LabelSpace space)
+    public static ImmutableArray<Spot> Place(Scene scene, PlacedFace part, LabelSpace space)
     {
         if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
         {
             return [];
         }
 
-        var labels = new LugLabels(scene, part, space);
-        labels.Choose();
-        return [.. labels.chosen.Select((choice, lug) => labels.SpotOf(lug, labels.candidates[lug][choice]))];
+        var around = LugSurroundings.Of(scene, part, space);
+        return scene.Options.KnownLugLabels.Of(part.Placed.Part.Id, around, () => new LugLabels(around).Spots());
+    }
+
+    private ImmutableArray<Spot> Spots()
+    {
+        Choose();
+        return [.. chosen.Select((choice, lug) => SpotOf(lug, candidates[lug][choice]))];
     }
 
     /// <summary>How far the names of a part's lugs hang below their line; the same for all, so that they stand on one line.</summary>
@@ -152,10 +148,10 @@ internal sealed class LugLabels
         }
 
         var cost = 0.0;
-        cost += Box.Distance(mine.Box, stems[other]) < its.Distance + Nearer ? Hard : 0;
-        cost += Box.Distance(its.Box, stems[lug]) < mine.Distance + Nearer ? Hard : 0;
+        cost += Box.Distance(mine.Box, lugs[other].Stem) < its.Distance + Nearer ? Hard : 0;
+        cost += Box.Distance(its.Box, lugs[lug].Stem) < mine.Distance + Nearer ? Hard : 0;
         cost += mine.Box.Widened(WordGap).Overlaps(its.Box) ? ReadsAsOne : 0;
-        var areInARow = IsInARow(lugs[lug], lugs[other]);
+        var areInARow = IsInARow(lugs[lug].Lug, lugs[other].Lug);
         return cost + (areInARow && (mine.WayX, mine.WayY) != (its.WayX, its.WayY) ? OtherSideThanItsRow : 0);
     }
 
@@ -163,26 +159,10 @@ internal sealed class LugLabels
         a.Outward == b.Outward
         && Math.Abs(a.Outward is Side.North or Side.South ? a.At.Y - b.At.Y : a.At.X - b.At.X) < 0.5;
 
-    /// <summary>What a label belongs to: a lug, or a lead or tab from the edge of the body on; on a pot's board the lug alone.</summary>
-    private Box StemOf(FaceLug lug)
+    private static Candidate[] CandidatesOf(LugSurroundings lug)
     {
-        var tip = part.OnPage(lug.At);
-        var isOnBoard = lug.Look == LugLook.Tab && part.Face.Layout.Body.Length > 1;
-        return lug.Look == LugLook.Riveted || isOnBoard
-            ? Box.Spanning(tip, tip)
-            : Box.Spanning(part.OnPage(part.RootOf(lug).Towards(lug.At, Tokens.EyeletDiameter)), tip);
-    }
-
-    private Candidate[] CandidatesOf(int lug)
-    {
-        var size = new Size(
-            DrawnText.Width(lugs[lug].Label, TextWeight.Medium, Tokens.LugLabelSize),
-            (Tokens.LugLabelSize * DrawnText.CapHeight) + DescentOf(part)
-        );
-        var places = stems[lug].Grown(Reach);
-        var (width, height) = (places.Width + size.Width, places.Height + size.Height);
-        var reached = Box.Around(places.Centre, width + size.Width, height + size.Height);
-        var near = space.Near(reached.Grown(Tokens.WireCore + Tokens.Casing + Tokens.LabelGap));
+        var places = lug.Stem.Grown(Reach);
+        var (width, height) = (places.Width + lug.Name.Width, places.Height + lug.Name.Height);
         var (columns, rows) = ((int)(width / Step / 2), (int)(height / Step / 2));
         var spots = new List<(Box Box, double Distance, double Least)>();
         for (var row = -rows; row <= rows; row++)
@@ -190,16 +170,16 @@ internal sealed class LugLabels
             for (var column = -columns; column <= columns; column++)
             {
                 var centre = places.Centre + new Point(column * Step, row * Step);
-                var box = Box.Around(centre, size.Width, size.Height);
-                var distance = Box.Distance(box, stems[lug]);
-                if (distance <= Reach && box.DistanceTo(at[lug]) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch)
+                var box = Box.Around(centre, lug.Name.Width, lug.Name.Height);
+                var distance = Box.Distance(box, lug.Stem);
+                if (distance <= Reach && box.DistanceTo(lug.At) >= (Tokens.JointDiameter / 2) + Tokens.LabelTouch)
                 {
                     spots.Add((box, distance, (PerMillimetre * distance) + AsideCost(lug, box)));
                 }
             }
         }
 
-        return BestOf(lug, InOrder(spots), near);
+        return BestOf(lug, InOrder(spots));
     }
 
     /// <summary>The least cost first, of equals the first found; a sort of plain numbers, for there are a thousand spots a lug.</summary>
@@ -219,14 +199,14 @@ internal sealed class LugLabels
     }
 
     /// <summary>The best of the spots, looked at from the one that would be liked most if nothing were near.</summary>
-    private Candidate[] BestOf(int lug, IEnumerable<(Box Box, double Distance, double Least)> spots, LabelSpace near)
+    private static Candidate[] BestOf(LugSurroundings lug, IEnumerable<(Box Box, double Distance, double Least)> spots)
     {
         var found = new List<Candidate>();
         var good = 0;
         foreach (var (box, distance, least) in spots)
         {
-            var (wayX, wayY) = (WayOf(box.X, box.Right, at[lug].X), WayOf(box.Y, box.Bottom, at[lug].Y));
-            found.Add(new Candidate(box, least + CostAmongOthers(lug, box, distance, near), distance, wayX, wayY));
+            var (wayX, wayY) = (WayOf(box.X, box.Right, lug.At.X), WayOf(box.Y, box.Bottom, lug.At.Y));
+            found.Add(new Candidate(box, least + CostAmong(lug, box, distance), distance, wayX, wayY));
             good += found[^1].Cost < Hard ? 1 : 0;
             if (good == EnoughGood)
             {
@@ -242,32 +222,27 @@ internal sealed class LugLabels
         : from > at ? 1
         : 0;
 
-    private double CostAmongOthers(int lug, Box box, double distance, LabelSpace near)
+    private static double CostAmong(LugSurroundings lug, Box box, double distance)
     {
-        var cost = near.CostOfLabel(box);
-        for (var other = 0; other < stems.Length; other++)
+        var cost = lug.Space.CostOfLabel(box);
+        foreach (var other in lug.Others)
         {
-            cost += other == lug ? 0 : CostBeside(Box.Distance(box, stems[other]), distance);
+            cost += CostBeside(Box.Distance(box, other), distance);
         }
 
-        foreach (var other in others)
-        {
-            cost += CostBeside(box.DistanceTo(other), distance);
-        }
-
-        return cost + (cost < Hard && near.IsWireBetween(box, at[lug]) ? AcrossAWire : 0);
+        return cost + (cost < Hard && lug.Space.IsWireBetween(box, lug.At) ? AcrossAWire : 0);
     }
 
     private static double CostBeside(double toOther, double toOwn) =>
         toOther < toOwn + Nearer ? Hard
-        : toOther < 1.6 * toOwn ? AsNearToAnother
+        : toOther < NearlyAsNear * toOwn ? AsNearToAnother
         : 0;
 
     /// <summary>Best is straight inwards, away from where wires leave; then beside it; last outwards. Off the lug's own lines costs too.</summary>
-    private double AsideCost(int lug, Box box)
+    private static double AsideCost(LugSurroundings lug, Box box)
     {
-        var outward = part.OnPage(lugs[lug].Outward).Towards(1);
-        var away = box.Centre - stems[lug].Centre;
+        var outward = lug.Outward.Towards(1);
+        var away = box.Centre - lug.Stem.Centre;
         var along = (away.X * outward.X) + (away.Y * outward.Y);
         var across = (away.X * outward.Y) - (away.Y * outward.X);
         var length = Math.Max(1e-9, Math.Sqrt((along * along) + (across * across)));

@@ -47,7 +47,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 
             for (var i = 0; i < part.Face.Lugs.Length; i++)
             {
-                yield return PaintLug(part, part.Face.Lugs[i], i < labels.Count ? labels[i] : null);
+                yield return PaintLug(part, part.Face.Lugs[i], i < labels.Length ? labels[i] : null);
             }
 
             foreach (var surface in part.Face.Surfaces)

@@ -14,6 +14,9 @@ public sealed record PictureOptions
     /// <summary>The faces of the circuit's parts, in their order, where they are worked out already; else none.</summary>
     public ImmutableArray<Face> Faces { get; init; } = [];
 
+    /// <summary>Places for the names of lugs that are known from other pictures.</summary>
+    internal KnownLugLabels KnownLugLabels { get; init; } = new();
+
     /// <summary>The name of the source file, for the title block; null for none.</summary>
     public string? FileName { get; init; }
 
