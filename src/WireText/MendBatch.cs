@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Checks;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText;
@@ -121,9 +122,23 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
 
     /// <summary>True when no situation fell silent, as far as was worked out: a wire of ours must not short the signal.</summary>
     private static bool KeepsTheSound(Compilation before, Compilation after) =>
-        before.Study is not { Outcomes: not null } was
-        || after.Study is not { Outcomes: not null } now
-        || was.Heard.AreKeptBy(now.Heard, was.Circuit);
+        before.Study is not { } studied
+        || after.Study is not { } mended
+        || studied.Jacks.All(was =>
+            was.Outcomes is null
+            || JackLike(was, mended) is not { Outcomes: not null } now
+            || was.Heard.AreKeptBy(now.Heard, was.Circuit)
+        );
+
+    /// <summary>The study of another circuit at the jack of the same name; null where it has none.</summary>
+    private static Study? JackLike(Study jack, Study other)
+    {
+        var name = jack.Circuit.Parts[jack.Circuit.Outputs[0].Part].Name;
+        return
+            other.Circuit.FindPart(name) is { } part && other.Circuit.Outputs.Any(output => output.Part == part.Index)
+            ? other.At(part.Index)
+            : null;
+    }
 
     private static bool HasNothingNew(Compilation before, Compilation after, Severity from)
     {

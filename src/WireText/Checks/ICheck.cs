@@ -18,3 +18,17 @@ public interface IStudyCheck : ICheck
 
     IEnumerable<Finding> Find(StudyContext context);
 }
+
+/// <summary>A check of what comes to a jack: where several are wired it looks from each, and what is wrong at one is wrong.</summary>
+public interface IJackCheck : IStudyCheck
+{
+    IEnumerable<Finding> ICheck.Find(CheckContext context) =>
+        context is StudyContext studied ? JackFindings.AtEach(studied, jack => Find(jack)) : [];
+}
+
+/// <summary>A check of what comes to no jack: where several are wired, only what is so at each of them is wrong.</summary>
+public interface IEveryJackCheck : IStudyCheck
+{
+    IEnumerable<Finding> ICheck.Find(CheckContext context) =>
+        context is StudyContext studied ? JackFindings.AtAll(studied, jack => Find(jack)) : [];
+}

@@ -81,7 +81,7 @@ internal static class Shadows
         }
     }
 
-    /// <summary>The parts and the nets that a finding marks; the output's own nets belong to everything and are left out.</summary>
+    /// <summary>The parts and the nets that a finding marks; the nets of the output jacks belong to everything and are left out.</summary>
     private sealed record Scope(HashSet<int> Parts, HashSet<int> Nets)
     {
         public static Scope Of(CheckContext context, Finding finding)
@@ -92,10 +92,10 @@ internal static class Shadows
                 scope.Add(context.Circuit, subject);
             }
 
-            if (context.Study?.Network is { } network)
+            foreach (var jack in context.Study?.Jacks ?? [])
             {
-                scope.Nets.Remove(network.Tip);
-                scope.Nets.Remove(network.Sleeve);
+                scope.Nets.Remove(jack.Network.Tip);
+                scope.Nets.Remove(jack.Network.Sleeve);
             }
 
             return scope;

@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Batteries;
 
 /// <summary>Finds a direct voltage on the tip.</summary>
-public sealed class DirectCurrentAtJack : IStudyCheck
+public sealed class DirectCurrentAtJack : IJackCheck
 {
     /// <summary>Situations looked at. Chosen.</summary>
     internal const int SituationLimit = 4_096;

@@ -122,6 +122,8 @@ public sealed class CoilShorted : ICheck
                 context.Study?.Network is { } network
                 && ContactReport.Between(network, nets.OneNet[coil.Start], nets.OneNet[coil.Finish]).Relation
                     == ContactRelation.Always
+                // The plain plug that everything is looked at with joins ring and sleeve; one with a ring does not.
+                && !(context is StudyContext studied && RingSignal.CoilsOn(studied).Contains(coil.Index))
             );
     }
 }

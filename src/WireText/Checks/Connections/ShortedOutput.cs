@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds what shorts the output: always, or in positions that were meant to sound.</summary>
-public sealed class ShortedOutput : IStudyCheck
+public sealed class ShortedOutput : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -3,7 +3,7 @@ using WireText.Text;
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds a sleeve that is joined to the signal and to nothing of the ground.</summary>
-public sealed class SleeveOnHot : IStudyCheck
+public sealed class SleeveOnHot : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Connections;
 
 /// <summary>Finds an output jack whose tip carries the ground side.</summary>
-public sealed class TipSleeveSwapped : IStudyCheck
+public sealed class TipSleeveSwapped : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

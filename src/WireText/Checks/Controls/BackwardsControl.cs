@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds pots that do at 0 what is expected at 10.</summary>
-public sealed class BackwardsControl : IStudyCheck
+public sealed class BackwardsControl : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

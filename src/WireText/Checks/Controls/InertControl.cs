@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds controls that are wired and change nothing.</summary>
-public sealed class InertControl : IStudyCheck
+public sealed class InertControl : IEveryJackCheck
 {
     public CheckDescription Description { get; } =
         new(

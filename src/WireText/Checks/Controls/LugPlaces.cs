@@ -52,11 +52,12 @@ internal sealed record LugPlaces(Track Track, ImmutableArray<LugPlace> Places)
             .SelectMany(coil => coil.Ends)
             .Select(end => joined.Find(nets[end]))
             .ToHashSet();
+        var tips = network.Circuit.Outputs.Select(jack => joined.Find(nets[jack.Tip])).ToHashSet();
         return new LugPlaces(track, [.. track.Ends.Select(PlaceOf)]);
 
         LugPlace PlaceOf(int lug) =>
             nets[lug] == network.Sleeve ? LugPlace.Ground
-            : joined.Find(nets[lug]) == joined.Find(network.Tip) ? LugPlace.Jack
+            : tips.Contains(joined.Find(nets[lug])) ? LugPlace.Jack
             : coils.Contains(joined.Find(nets[lug])) ? LugPlace.Pickup
             : network.Circuit.Elements.Any(other => other != track && other.Ends.Any(end => nets[end] == nets[lug]))
                 ? LugPlace.Part

@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds tone controls that lead to ground without a capacitor.</summary>
-public sealed class ToneWithoutCapacitor : IStudyCheck
+public sealed class ToneWithoutCapacitor : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds volumes that leave something to be heard at 0.</summary>
-public sealed class VolumeNotSilent : IStudyCheck
+public sealed class VolumeNotSilent : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

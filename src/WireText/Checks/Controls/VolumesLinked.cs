@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Controls;
 
 /// <summary>Finds volumes of one pickup that silence the others with it at 0.</summary>
-public sealed class VolumesLinked : IStudyCheck
+public sealed class VolumesLinked : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -57,7 +57,13 @@ public sealed class FloatingGround : IStudyCheck
             yield break;
         }
 
-        var floating = context.Study.Metal.Where(IsFloating).ToList();
+        // What is grounded at the sleeve of one jack is grounded.
+        var floating = context
+            .Study.Metal.Where(IsFloating)
+            .Where(metal =>
+                context.Study.Jacks.All(jack => jack.Metal.Any(other => other.Net == metal.Net && IsFloating(other)))
+            )
+            .ToList();
         var silent = new SilentCoils(context, network);
         var returns = ReturnNets(context.Circuit);
         foreach (var metal in floating)

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds metal that is grounded in every position, but by switch contacts alone.</summary>
-public sealed class GroundThroughContact : IStudyCheck
+public sealed class GroundThroughContact : IEveryJackCheck
 {
     public CheckDescription Description { get; } =
         new(

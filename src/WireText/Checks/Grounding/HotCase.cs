@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Grounding;
 
 /// <summary>Finds a case, cover or screen that carries the signal.</summary>
-public sealed class HotCase : IStudyCheck
+public sealed class HotCase : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -4,12 +4,13 @@ using WireText.Electrical.Networks;
 
 namespace WireText.Checks.Grounding;
 
-/// <summary>Coils that are live in no situation, and where their ground ends lead.</summary>
+/// <summary>Coils that are live at no jack in any situation, and where their ground ends lead.</summary>
 /// <remarks>Empty when the situations could not be listed, or when tip and sleeve are one net.</remarks>
 internal sealed class SilentCoils
 {
     private readonly StudyContext context;
     private readonly Network network;
+    private readonly HashSet<int> sleeves;
     private readonly ImmutableArray<(Coil Coil, int End, HashSet<int> Reached)> coils;
 
     public SilentCoils(StudyContext context, Network network)
@@ -17,6 +18,7 @@ internal sealed class SilentCoils
         this.context = context;
         this.network = network;
         var reach = new Reach(network);
+        sleeves = [.. context.Circuit.Outputs.Select(jack => NetOf(jack.Sleeve))];
         coils =
         [
             .. from coil in Silent()
@@ -31,7 +33,7 @@ internal sealed class SilentCoils
             .. coils
                 .Where(one =>
                     one.Coil.Ends.Any(end => NetOf(end) == net)
-                    || (one.Reached.Contains(net) && !one.Reached.Contains(network.Sleeve))
+                    || (one.Reached.Contains(net) && !one.Reached.Overlaps(sleeves))
                 )
                 .Select(one => context.Circuit.Parts[one.Coil.Part])
                 .Distinct(),
@@ -45,7 +47,7 @@ internal sealed class SilentCoils
     {
         var known = reported.ToHashSet();
         return from one in coils
-            where !one.Reached.Contains(network.Sleeve) && context.IsJointed(one.End) && !one.Reached.Overlaps(known)
+            where !one.Reached.Overlaps(sleeves) && context.IsJointed(one.End) && !one.Reached.Overlaps(known)
             group one by one.Coil.Part into pickup
             let nearest = pickup.MinBy(one => one.Reached.Count)
             select (nearest.Coil, nearest.End);
@@ -53,13 +55,15 @@ internal sealed class SilentCoils
 
     private IEnumerable<Coil> Silent()
     {
-        if (context.Study.Situations is not { IsComplete: true } tree || network.Tip == network.Sleeve)
+        var trees = context.Study.Jacks.Select(jack => jack.Situations).ToList();
+        if (trees.Exists(tree => !tree.IsComplete) || network.Tip == network.Sleeve)
         {
             return [];
         }
 
-        var live = tree
-            .Situations.SelectMany(situation => situation.Live)
+        var live = trees
+            .SelectMany(tree => tree.Situations)
+            .SelectMany(situation => situation.Live)
             .Select(branch => network.Branches[branch].Element)
             .ToHashSet();
         return context.Circuit.Elements.OfType<Coil>().Where(coil => !live.Contains(coil.Index));

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Intent;
 
 /// <summary>Says what of a circuit is not computed: it must not pass for what was looked at and found right.</summary>
-public sealed class NotJudged : IStudyCheck
+public sealed class NotJudged : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(
@@ -13,45 +13,45 @@ public sealed class NotJudged : IStudyCheck
             Severity: Severity.Warning,
             Group: FindingGroup.Sound,
             Why: """
-            What is heard is computed at the first jack, in every position whose network has one solution. What is heard at
-            another jack, and where an amplifier feeds its own input, is not: that nothing is found there says nothing.
+            What is heard is computed between the tip and the sleeve of every jack, in every position whose network has one
+            solution. What comes to a ring for a plug that has one, and what is heard where an amplifier feeds its own input,
+            is not: that nothing is found there says nothing.
             """,
             Bad: """
             pickup neck   single-coil
             pickup bridge single-coil
+            jack   [|out|]    stereo
+            wire   neck.hot to out.tip white
+            wire   neck.ground to out.sleeve black
+            wire   bridge.hot to out.ring yellow
+            wire   bridge.ground to out.sleeve black
+            """,
+            Good: """
+            pickup neck   single-coil
+            pickup bridge single-coil
             jack   out    mono
-            jack   [|aux|]    mono
+            jack   aux    mono
             wire   neck.hot to out.tip white
             wire   neck.ground to out.sleeve black
             wire   bridge.hot to aux.tip yellow
             wire   bridge.ground to aux.sleeve black
             wire   out.sleeve to aux.sleeve black
             """,
-            Good: """
-            pickup neck single-coil
-            jack   out  mono
-            wire   neck.hot to out.tip white
-            wire   neck.ground to out.sleeve black
-            """,
             Mend: """
-            Put each jack with what leads to it into a file of its own, and check each. Where it is checked by hand, allow it,
-            with the reason.
+            Give what leads to the ring a jack of its own in a copy of the file, and check that. Where it is checked by hand,
+            allow it, with the reason.
             """
         );
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        foreach (var jack in context.Circuit.Outputs.Skip(1).Where(jack => context.IsJointed(jack.Tip)))
+        if (RingSignal.CoilsOn(context).Count > 0)
         {
-            var (first, part) = (
-                context.Circuit.Parts[context.Circuit.Outputs[0].Part],
-                context.Circuit.Parts[jack.Part]
-            );
             yield return Description.At(
-                part.NameAt,
-                $"what is heard at '{part.Name}' is not computed: '{first.Name}' is the first jack",
-                $"check it in a file of its own, or write: allow not-judged at {part.Name} \"why\"",
-                Subject.Part(part.Name)
+                context.Circuit.Parts[context.Circuit.Outputs[0].Part].NameAt,
+                $"what comes to the ring of '{context.JackName}' is not computed: a mono plug joins it to the sleeve",
+                $"look at it by hand, or write: allow not-judged at {context.JackName} \"why\"",
+                Subject.Part(context.JackName)
             );
         }
 

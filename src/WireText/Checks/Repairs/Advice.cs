@@ -35,11 +35,13 @@ internal static class Advice
             context.Study.Rewired(edits.Aggregate(context.Circuit, (circuit, edit) => edit.Apply(circuit)))
         );
 
-    /// <summary>True when what sounds before sounds after; false where there are too many situations to tell.</summary>
+    /// <summary>True when what sounds before at any jack sounds there after; false where there are too many situations to tell.</summary>
     public static bool KeepsTheSound(Study before, Study after) =>
-        before.Outcomes is not null
-        && after.Outcomes is not null
-        && before.Heard.AreKeptBy(after.Heard, before.Circuit);
+        before.Jacks.All(was =>
+            after.At(was.Circuit.Outputs[0].Part) is { Outcomes: not null } now
+            && was.Outcomes is not null
+            && was.Heard.AreKeptBy(now.Heard, was.Circuit)
+        );
 
     private static MoveEnds Hang(CheckContext context, Element element, int from, int to) =>
         new([.. Lead(context, element.Ends[0], from), .. Lead(context, element.Ends[1], to)]);

@@ -8,7 +8,7 @@ using WireText.Electrical.Sound;
 
 namespace WireText.Checks.Repairs;
 
-/// <summary>Whether two circuits of the same parts do the same at the jack and ground the same metal, in every state.</summary>
+/// <summary>Whether two circuits of the same parts do the same at every jack and ground the same metal, in every state.</summary>
 /// <remarks>
 /// Where the live parts differ in structure, they are solved at fixed frequencies and dial settings with every value scaled
 /// by a factor of its own, so that twin coils do not hide an exchange. Both answers are rational functions of low degree in
@@ -46,11 +46,16 @@ public static class Behaviour
     /// </param>
     public static BehaviourDifference? FirstDifference(Circuit first, Circuit second, bool dropsSign = false)
     {
-        var (a, b) = (Network.Of(Scaled(first))!, Network.Of(Scaled(second))!);
-        return States(a, b)
-            .Select(state => DifferenceIn(a, b, state, dropsSign))
+        var (a, b) = (Scaled(first), Scaled(second));
+        return a
+            .Outputs.Select(jack =>
+                FirstDifference(Network.Of(a.SeenFrom(jack))!, Network.Of(b.SeenFrom(jack))!, dropsSign)
+            )
             .FirstOrDefault(one => one is not null);
     }
+
+    private static BehaviourDifference? FirstDifference(Network a, Network b, bool dropsSign) =>
+        States(a, b).Select(state => DifferenceIn(a, b, state, dropsSign)).FirstOrDefault(one => one is not null);
 
     private static BehaviourDifference? DifferenceIn(Network a, Network b, State state, bool dropsSign)
     {

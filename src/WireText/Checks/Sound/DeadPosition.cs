@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions in which no coil reaches the jack and nothing shorts it either.</summary>
-public sealed class DeadPosition : IStudyCheck
+public sealed class DeadPosition : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds coils that hang on the signal by one end while others sound.</summary>
-public sealed class HangingCoil : IStudyCheck
+public sealed class HangingCoil : IJackCheck
 {
     /// <summary>From so many controls off rest on, it weighs less.</summary>
     private const int RarelyMoved = 2;

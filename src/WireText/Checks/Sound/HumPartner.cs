@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds cuts that leave the coil whose hum adds, where the other one would cancel it.</summary>
-public sealed class HumPartner : IStudyCheck
+public sealed class HumPartner : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions that are named series, parallel or cut and are something else.</summary>
-public sealed class JoinName : IStudyCheck
+public sealed class JoinName : IJackCheck
 {
     /// <summary>Words for fewer coils than in another position of the control. Common practice.</summary>
     private static readonly ImmutableArray<string> CutWords = ["cut", "split", "tap", "tapped", "coil-cut"];

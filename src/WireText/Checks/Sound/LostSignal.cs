@@ -49,7 +49,9 @@ internal sealed record LostSignal(Part Pickup, string Name, int? Lead, Immutable
 
         return null;
 
-        bool ComesToTip(int end) => ReachOf(context, end, coil).Contains(network.Tip);
+        bool ComesToTip(int end) =>
+            ReachOf(context, end, coil) is var reached
+            && context.Circuit.Outputs.Any(jack => reached.Contains(context.Circuit.Nets.OneNet[jack.Tip]));
         bool ComesToSleeve(int net) => new Reach(network).From(net, without: coil.Index).Contains(network.Sleeve);
     }
 

@@ -55,12 +55,14 @@ public sealed class NeverHeard : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        // What is heard at another jack is not computed: a pickup may be meant for that one.
-        var heard = HeardAnywhere(context);
-        if (heard.Count == 0 || context.Circuit.Outputs.Count(jack => context.IsJointed(jack.Tip)) > 1)
+        var heard = context.Jacks.SelectMany(HeardAnywhere).ToHashSet();
+        if (heard.Count == 0)
         {
             return [];
         }
+
+        // What a ring brings out is not computed: a pickup may be meant for that.
+        heard.UnionWith(context.Jacks.SelectMany(RingSignal.CoilsOn));
 
         return context
             .Circuit.Elements.OfType<Coil>()
@@ -72,7 +74,7 @@ public sealed class NeverHeard : IStudyCheck
             .Select(lost => Report(context, [.. lost]));
     }
 
-    /// <summary>The elements of coils that are heard in some unmuted situation at rest, or with one dial at 0.</summary>
+    /// <summary>The elements of coils that are heard at a jack in some unmuted situation at rest, or with one dial at 0.</summary>
     private static HashSet<int> HeardAnywhere(StudyContext context)
     {
         var heard = context.Study.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();

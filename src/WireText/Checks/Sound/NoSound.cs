@@ -7,7 +7,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds a circuit in which no position lets a string be heard.</summary>
-public sealed class NoSound : IStudyCheck
+public sealed class NoSound : IJackCheck
 {
     /// <summary>Lugs listed for one side of the gap.</summary>
     private const int Listed = 4;

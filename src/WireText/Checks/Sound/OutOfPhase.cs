@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds coils that are heard together and always against each other.</summary>
-public sealed class OutOfPhase : IStudyCheck
+public sealed class OutOfPhase : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Sound;
 
 /// <summary>Finds positions in which a switch shorts a whole pickup while another sounds.</summary>
-public sealed class PickupShorted : IStudyCheck
+public sealed class PickupShorted : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

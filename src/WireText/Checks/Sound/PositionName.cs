@@ -74,7 +74,7 @@ public sealed class PositionName : IStudyCheck
                 .ToHashSet();
             var heard = Enumerable
                 .Range(0, control.Positions.Length)
-                .Select(position => HeardAt(context, control, position))
+                .Select(position => HeardAt(context, control, position, named[position], cut))
                 .ToList();
 
             // A filter's mid-cut is no cut of the middle pickup: other words count where the control chooses what is heard.
@@ -92,15 +92,43 @@ public sealed class PositionName : IStudyCheck
         }
     }
 
-    /// <summary>The pickups heard with a control there and the others at rest; null when there are none, or it was not worked out.</summary>
-    private static HeardPickups? HeardAt(StudyContext context, Control control, int position)
+    /// <summary>
+    /// The pickups heard with a control there and the others at rest: those of all jacks together, or of the jack that the name
+    /// fits; null when there are none, or it was not worked out.
+    /// </summary>
+    private static HeardPickups? HeardAt(
+        StudyContext context,
+        Control control,
+        int position,
+        PositionMeaning? name,
+        HashSet<int> cut
+    )
     {
         var state = State.Rest(context.Circuit).At(control.Index, position);
+        List<ImmutableArray<Coil>> heard =
+        [
+            .. context
+                .Jacks.Select(jack => jack.Study.Heard.Unmuted.FirstOrDefault(one => one.State.Holds(state)))
+                .Where(one => one is { Sounds: true } && one.Sound.Heard.Any())
+                .Select(one => one!.Sound.Heard.Select(coil => coil.Coil).ToImmutableArray()),
+        ];
+        if (heard.Count == 0)
+        {
+            return null;
+        }
+
+        var together = HeardPickups.Of(
+            context.Circuit,
+            heard.SelectMany(coils => coils).DistinctBy(coil => coil.Index)
+        );
         return
-            context.Study.Heard.Unmuted.FirstOrDefault(one => one.State.Holds(state)) is { Sounds: true } one
-            && one.Sound.Heard.Any()
-            ? HeardPickups.Of(context.Circuit, one.Sound.Heard.Select(heard => heard.Coil))
-            : null;
+            heard
+                .Select(coils => HeardPickups.Of(context.Circuit, coils))
+                .FirstOrDefault(there => name is not null && name.Fits(there, cut))
+                is { } fitting
+            && name?.Fits(together, cut) != true
+            ? fitting
+            : together;
     }
 
     private Finding Report(

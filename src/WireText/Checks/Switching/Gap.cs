@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on switches that leave the jack on nothing on their way from one position to the next.</summary>
-public sealed class Gap : IStudyCheck
+public sealed class Gap : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that silences the instrument while nobody touches it.</summary>
-public sealed class MuteAtRest : IStudyCheck
+public sealed class MuteAtRest : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on a mute that lifts the signal as well as shorting the jack.</summary>
-public sealed class MuteChangeover : IStudyCheck
+public sealed class MuteChangeover : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

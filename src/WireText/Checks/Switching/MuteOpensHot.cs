@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that opens the signal's way, or its return, and leaves the cable hanging.</summary>
-public sealed class MuteOpensHot : IStudyCheck
+public sealed class MuteOpensHot : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Tells of a mute that it is wired right.</summary>
-public sealed class MuteRight : IStudyCheck
+public sealed class MuteRight : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

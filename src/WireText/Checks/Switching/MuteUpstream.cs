@@ -8,7 +8,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Finds a mute that shorts the signal before the volume and not at the jack.</summary>
-public sealed class MuteUpstream : IStudyCheck
+public sealed class MuteUpstream : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -6,7 +6,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Remarks on switches that short a coil on their way from one position to the next.</summary>
-public sealed class ShortsWhileSwitching : IStudyCheck
+public sealed class ShortsWhileSwitching : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

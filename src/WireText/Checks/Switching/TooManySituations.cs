@@ -4,7 +4,7 @@ using WireText.Text;
 namespace WireText.Checks.Switching;
 
 /// <summary>Says so when there are more situations than can be looked at.</summary>
-public sealed class TooManySituations : IStudyCheck
+public sealed class TooManySituations : IJackCheck
 {
     public CheckDescription Description { get; } =
         new(

@@ -5,7 +5,7 @@ using WireText.Text;
 namespace WireText.Checks.Values;
 
 /// <summary>Finds capacitors whose value is a thousand times what is used in their place.</summary>
-public sealed class CapacitorMagnitude : IStudyCheck
+public sealed class CapacitorMagnitude : IJackCheck
 {
     /// <summary>From one prefix to the next.</summary>
     private const double PrefixStep = 1e3;

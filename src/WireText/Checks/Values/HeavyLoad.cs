@@ -9,7 +9,7 @@ using WireText.Text;
 namespace WireText.Checks.Values;
 
 /// <summary>Finds pots so small that they take half of the signal at rest.</summary>
-public sealed class HeavyLoad : IStudyCheck
+public sealed class HeavyLoad : IJackCheck
 {
     /// <summary>What a track may take of the level at rest, in dB: half of it. Chosen; usual pots take less than one.</summary>
     private const double MostLostDecibels = 6;

@@ -23,8 +23,12 @@ public static class MuteFinder
     private static Mute? Recognise(Network network, Control control, SituationOutcomes? outcomes)
     {
         var contacts = network.Contacts[control.Index];
-        var pairs = contacts.EffectiveAnywhere;
-        if (pairs.IsEmpty || network.Tip == network.Sleeve || HasOtherWiredLugs(network, control, pairs))
+        var pairs = WithoutMutesOfOthers(network, contacts.EffectiveAnywhere);
+        if (
+            pairs.IsEmpty
+            || network.Tip == network.Sleeve
+            || HasOtherWiredLugs(network, control, contacts.EffectiveAnywhere)
+        )
         {
             return null;
         }
@@ -43,6 +47,23 @@ public static class MuteFinder
         return pairs.Length == 1 && outcomes is not null
             ? RecogniseByPair(network, control, contacts, pairs[0], outcomes)
             : null;
+    }
+
+    /// <summary>
+    /// The pairs but for those that mute another jack: where a control joins tip and sleeve of that, and what else it does to that tip.
+    /// </summary>
+    private static ImmutableArray<NetPair> WithoutMutesOfOthers(Network network, ImmutableArray<NetPair> pairs)
+    {
+        var nets = network.Circuit.Nets.OneNet;
+        var muted = network
+            .Circuit.Outputs.Skip(1)
+            .Where(jack => pairs.Contains(NetPair.Of(nets[jack.Tip], nets[jack.Sleeve])))
+            .Select(jack => nets[jack.Tip])
+            .Where(tip => tip != network.Tip)
+            .ToHashSet();
+        return muted.Count == 0
+            ? pairs
+            : pairs.RemoveAll(pair => muted.Contains(pair.Low) || muted.Contains(pair.High));
     }
 
     private static Mute? RecogniseByPair(
