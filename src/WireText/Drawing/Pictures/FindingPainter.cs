@@ -12,6 +12,9 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
 {
     private const double Third = Math.PI * 2 / 3;
 
+    /// <summary>How far from what it is about the number of a finding is looked for, in millimetres. Chosen by eye.</summary>
+    private const double Farthest = 8;
+
     public IEnumerable<PictureGroup> Paint()
     {
         for (var i = 0; i < scene.Options.Findings.Length; i++)
@@ -108,7 +111,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
         }
 
         var size = Tokens.FindingBadge + (severity == Severity.Warning ? 1.6 : Tokens.FindingLine);
-        var box = space.Best(BadgePlaces(target, size));
+        var box = space.Near(target.Grown(Farthest + (2 * size))).Best(BadgePlaces(target, size));
         space.Take(box);
         foreach (var item in Badge(scene.Theme, severity, number, box.Centre))
         {
@@ -158,7 +161,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
 
     private static IEnumerable<Box> BadgePlaces(Box target, double size)
     {
-        for (var ring = 0.0; ring <= 8; ring += 1)
+        for (var ring = 0.0; ring <= Farthest; ring += 1)
         {
             var (dx, dy) = ((target.Width / 2) + (size / 2) + ring, (target.Height / 2) + (size / 2) + ring);
             foreach (var (x, y) in new[] { (1, -1), (1, 0), (0, -1), (-1, -1), (-1, 0), (1, 1), (0, 1), (-1, 1) })
