@@ -171,6 +171,12 @@ public static class Bounds
             LaneNegotiation.MostRounds,
             "wires in conflict are taken out and tried once more"
         ),
+        new(
+            "drawing",
+            "states of a whole layout, other work told in as many",
+            LayoutEngine.MostStates,
+            "the best so far stands, wires without a path are listed"
+        ),
         new("drawing", "states of a routing at quick effort", SearchBudget.Quick, "wires without a path are listed"),
         new(
             "drawing",

@@ -17,31 +17,51 @@ public static class LayoutEngine
     /// </summary>
     public const int MostWiresAtFullEffort = 150;
 
+    /// <summary>
+    /// States that one layout takes up at most, at either effort: four times what the densest example takes at full effort, and some
+    /// eight seconds of one processor.
+    /// </summary>
+    public const long MostStates = 50_000_000;
+
+    /// <summary>The layout, with as much work as any may take.</summary>
     /// <param name="effort">Taken as quick above <see cref="MostWiresAtFullEffort"/> wires.</param>
     /// <exception cref="OperationCanceledException">Nobody waits for the layout any more.</exception>
-    public static LayoutResult Lay(LayoutProblem problem, LayoutEffort effort, CancellationToken cancellation = default)
+    public static LayoutResult Lay(
+        LayoutProblem problem,
+        LayoutEffort effort,
+        CancellationToken cancellation = default
+    ) => Lay(problem, effort, MostStates, cancellation);
+
+    /// <summary>The layout that so much work gives.</summary>
+    /// <param name="effort">Taken as quick above <see cref="MostWiresAtFullEffort"/> wires.</param>
+    /// <param name="mostStates">Past it the best so far stands, and wires without a path are in <see cref="LayoutResult.Unrouted"/>.</param>
+    /// <exception cref="OperationCanceledException">Nobody waits for the layout any more.</exception>
+    public static LayoutResult Lay(
+        LayoutProblem problem,
+        LayoutEffort effort,
+        long mostStates,
+        CancellationToken cancellation = default
+    )
     {
         ArgumentNullException.ThrowIfNull(problem);
         var isLarge = problem.Wires.Length > MostWiresAtFullEffort;
         effort = isLarge ? LayoutEffort.Quick : effort;
         var mostWidenings = isLarge ? 1 : MostWidenings;
         var wiring = Wiring.Of(problem);
-        var (start, unwidened) = BestStart(wiring, problem, effort, cancellation);
+        var budget = new LayoutBudget(mostStates, cancellation);
+        var (start, unwidened) = BestStart(wiring, problem, effort, budget);
         RoutedLattice? best = null;
         for (var widening = isLarge ? 1 : 0; widening <= mostWidenings; widening++)
         {
             var tried = widening == 0 ? unwidened : null;
-            var labelled = LabelPlacer.Place(tried ?? PartPlacer.Place(wiring, problem, start, widening, cancellation));
+            var labelled = LabelPlacer.Place(tried ?? PartPlacer.Place(wiring, problem, start, widening, budget));
             if (LatticeBuilder.IsTooLarge(labelled))
             {
-                return best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
+                var finished = best is null ? LayoutFinisher.WithoutWires(labelled) : LayoutFinisher.Finish(best);
+                return finished with { States = budget.Spent };
             }
 
-            var routed = RouterStarts.Best(
-                LatticeBuilder.Build(labelled, opensAllSides: widening > 0),
-                effort,
-                cancellation
-            );
+            var routed = RouterStarts.Best(LatticeBuilder.Build(labelled, opensAllSides: widening > 0), effort, budget);
             if (best is null || routed.Score < best.Score)
             {
                 best = routed;
@@ -49,13 +69,16 @@ public static class LayoutEngine
 
             // Where every part was given nothing can be widened; opening the parts is all there is to try.
             var isFixed = wiring.Parts.All(part => part.GivenAt is not null);
-            if (best.IsComplete || (isFixed && widening == 1))
+            if (best.IsComplete || (isFixed && widening == 1) || budget.IsSpent)
             {
                 break;
             }
         }
 
-        return LayoutFinisher.Finish(best!);
+        return LayoutFinisher.Finish(best!) with
+        {
+            States = budget.Spent,
+        };
     }
 
     /// <summary>The layout of a problem whose tags alone differ from those of one that is laid: see <see cref="LayoutTwins.AreButForTheTags"/>.</summary>
@@ -67,7 +90,7 @@ public static class LayoutEngine
         Wiring wiring,
         LayoutProblem problem,
         LayoutEffort effort,
-        CancellationToken cancellation
+        LayoutBudget budget
     )
     {
         var starts = SlotStarts.For(effort);
@@ -79,21 +102,21 @@ public static class LayoutEngine
         var placed = new List<(SlotStart Start, PartPlacement Placement)>();
         foreach (var start in starts)
         {
-            var placement = PartPlacer.Place(wiring, problem, start, widening: 0, cancellation);
+            var placement = PartPlacer.Place(wiring, problem, start, widening: 0, budget);
             if (!placed.Exists(other => other.Placement.Poses.AsSpan().SequenceEqual(placement.Poses)))
             {
                 placed.Add((start, placement));
             }
         }
 
-        return placed.Count == 1 ? placed[0] : placed.MinBy(place => QuickScore(place.Placement, cancellation));
+        return placed.Count == 1 ? placed[0] : placed.MinBy(place => QuickScore(place.Placement, budget));
     }
 
-    private static long QuickScore(PartPlacement placement, CancellationToken cancellation)
+    private static long QuickScore(PartPlacement placement, LayoutBudget budget)
     {
         var labelled = LabelPlacer.Place(placement);
         return LatticeBuilder.IsTooLarge(labelled)
             ? long.MaxValue
-            : RouterStarts.Trial(LatticeBuilder.Build(labelled), cancellation);
+            : RouterStarts.Trial(LatticeBuilder.Build(labelled), budget);
     }
 }

@@ -62,6 +62,9 @@ public sealed record LayoutResult(
     ImmutableArray<string> Unrouted
 )
 {
+    /// <summary>The work that it took, in states of the router; 0 for a layout that was taken over.</summary>
+    public long States { get; init; }
+
     /// <summary>Ids of the parts that found their own place.</summary>
     public ImmutableArray<string> Found { get; init; } = [];
 

@@ -121,6 +121,49 @@ public class LayoutEngineTests
     }
 
     [Theory]
+    [InlineData(LayoutEffort.Quick, true, 2_000)]
+    [InlineData(LayoutEffort.Quick, false, 20_000)]
+    [InlineData(LayoutEffort.Full, true, 60_000)]
+    [InlineData(LayoutEffort.Full, false, 60_000)]
+    public void Lay_WithLessWorkThanItTakes_ListsWiresAndDrawsTheRestLegally(
+        LayoutEffort effort,
+        bool isGiven,
+        long states
+    )
+    {
+        var problem = LayoutCase.Read("c5-dense-fourpole", isGiven);
+
+        var stopped = LayoutEngine.Lay(problem, effort, mostStates: states);
+
+        Assert.InRange(stopped.States, states / 2, states);
+        Assert.NotEmpty(stopped.Unrouted);
+        Assert.Equal(problem.Wires.Length, stopped.Wires.Length + stopped.Unrouted.Length);
+        Assert.Equal(stopped.Parts.Length, problem.Parts.Length);
+        Assert.DoesNotContain(new LayoutMeasure(stopped).Faults, fault => fault.Kind != LayoutFaultKind.Unrouted);
+    }
+
+    [Theory]
+    [MemberData(nameof(Efforts))]
+    public void Lay_WithoutWork_PlacesEveryPart(LayoutEffort effort)
+    {
+        var problem = LayoutCase.Read("c2-duo-lever-mute", isGiven: false);
+
+        var stopped = LayoutEngine.Lay(problem, effort, mostStates: 0);
+
+        Assert.Equal(problem.Parts.Length, stopped.Parts.Length);
+        Assert.Equal(problem.Wires.Length, stopped.Unrouted.Length);
+        Assert.Equal(0, stopped.States);
+    }
+
+    [Fact]
+    public void Lay_TheDensestCase_StaysFarBelowTheMostWork() =>
+        Assert.InRange(
+            LayoutEngine.Lay(LayoutCase.Read("c5-dense-fourpole", isGiven: true), LayoutEffort.Full).States,
+            1,
+            LayoutEngine.MostStates / 2
+        );
+
+    [Theory]
     [InlineData("c2-duo-lever-mute")]
     [InlineData("c4-twin-hb-pushpull")]
     public void Lay_ShuffledCase_GivesTheSameResultAtFullEffort(string name)

@@ -16,7 +16,7 @@ internal static class PartPlacer
         LayoutProblem problem,
         SlotStart start,
         int widening,
-        CancellationToken cancellation
+        LayoutBudget budget
     )
     {
         var poses = new Pose?[wiring.Parts.Length];
@@ -27,7 +27,7 @@ internal static class PartPlacer
         int[][]? slots = null;
         if (!poses.Any(pose => pose is not null))
         {
-            slots = SlotSearch.Arrange(wiring, turns, start, cancellation);
+            slots = SlotSearch.Arrange(wiring, turns, start, budget);
             Fill(wiring, slots, turns, widening, poses);
         }
 

@@ -51,6 +51,9 @@ internal sealed class SlotCost
         ends = [.. wiring.Terminals.Select((_, t) => Turns().Select(turn => EndOf(wiring, t, turn)).ToArray())];
     }
 
+    /// <summary>How many pairs of lines were looked at so far.</summary>
+    public long PairsSeen { get; private set; }
+
     /// <param name="below">Only a cost below this is of use; of a dearer arrangement not all crossings are counted.</param>
     public long Of(int[] cells, int[] turns, long below)
     {
@@ -64,6 +67,7 @@ internal sealed class SlotCost
         for (var i = 0; i < lines.Length && cost < below; i++)
         {
             cost += crossingCost * (long)CrossingsAfter(i);
+            PairsSeen += lines.Length - i;
         }
 
         return cost;

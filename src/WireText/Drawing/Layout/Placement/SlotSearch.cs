@@ -15,18 +15,21 @@ internal sealed class SlotSearch
     /// <summary>With more big parts than this they are only brought near each other: the search would grow with the cube of their number.</summary>
     internal const int MostSearched = 24;
 
+    /// <summary>So many pairs of lines are looked at while the router takes up one state. Measured.</summary>
+    private const int PairsAState = 32;
+
     private readonly SlotCost cost;
     private readonly int[][] turnsOf;
     private readonly int[] parts;
     private readonly int[] cells;
     private readonly int[] turns;
     private readonly int columns;
-    private readonly CancellationToken cancellation;
+    private readonly LayoutBudget budget;
     private int trialsLeft;
 
-    private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start, CancellationToken cancellation)
+    private SlotSearch(Wiring wiring, int[][] template, int[] turns, SlotStart start, LayoutBudget budget)
     {
-        this.cancellation = cancellation;
+        this.budget = budget;
         columns = template.Length == 0 ? 0 : template.Max(row => row.Length);
         parts = [.. template.SelectMany(row => row)];
         cells = new int[template.Length * columns];
@@ -44,7 +47,7 @@ internal sealed class SlotSearch
 
     /// <param name="turns">By part: its turn; the search changes those that the author left open.</param>
     /// <returns>Part indices by row and column; -1 for an empty cell. Small parts are in none.</returns>
-    public static int[][] Arrange(Wiring wiring, int[] turns, SlotStart start, CancellationToken cancellation)
+    public static int[][] Arrange(Wiring wiring, int[] turns, SlotStart start, LayoutBudget budget)
     {
         var template = Template(wiring, start.ExtraColumns);
         if (template.Sum(row => row.Length) > MostSearched)
@@ -56,7 +59,7 @@ internal sealed class SlotSearch
             );
         }
 
-        var search = new SlotSearch(wiring, template, turns, start, cancellation);
+        var search = new SlotSearch(wiring, template, turns, start, budget);
         search.Descend();
         return search.Rows();
     }
@@ -102,12 +105,14 @@ internal sealed class SlotSearch
     private void Descend()
     {
         var current = Cost(long.MaxValue);
-        while (trialsLeft > 0)
+        while (trialsLeft > 0 && !budget.IsHalfSpent)
         {
-            cancellation.ThrowIfCancellationRequested();
+            budget.Cancellation.ThrowIfCancellationRequested();
+            var seen = cost.PairsSeen;
             var best = (Cost: current, A: -1, B: -1, Turn: -1);
             TryMovesAndSwaps(ref best);
             TryTurns(ref best);
+            budget.Spend((cost.PairsSeen - seen) / PairsAState);
             if (best.A < 0)
             {
                 return;

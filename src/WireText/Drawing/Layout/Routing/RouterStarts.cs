@@ -10,34 +10,37 @@ internal static class RouterStarts
     private const int DearCrossing = RouteCosts.Crossing * 5 / 4;
 
     /// <remarks>The starts run side by side where there are processors for them; none sees another, so the result is the same.</remarks>
-    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, CancellationToken cancellation)
+    public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, LayoutBudget budget)
     {
         var starts = StartsFor(effort, lattice.Wiring.Connections.Length);
         var routed = new RoutedLattice[starts.Length];
         if (starts.Length == 1)
         {
-            return WireRouter.Route(lattice, starts[0], new SearchBudget(SearchBudget.Quick, cancellation));
+            return Route(lattice, starts[0], budget, SearchBudget.Quick);
         }
 
+        SearchBudget[] shares = [.. starts.Select(_ => budget.Share(SearchBudget.FullStart, starts.Length))];
         Parallel.For(
             0,
             starts.Length,
-            new ParallelOptions { CancellationToken = cancellation },
-            i =>
-                routed[i] = WireRouter.Route(lattice, starts[i], new SearchBudget(SearchBudget.FullStart, cancellation))
+            new ParallelOptions { CancellationToken = budget.Cancellation },
+            i => routed[i] = WireRouter.Route(lattice, starts[i], shares[i])
         );
+        Array.ForEach(shares, budget.Settle);
         return routed.MinBy(one => one.Score)!;
     }
 
     /// <summary>What a placement is worth when its wires are routed quickly.</summary>
-    public static long Trial(Lattice lattice, CancellationToken cancellation) =>
-        WireRouter
-            .Route(
-                lattice,
-                QuickEffort(lattice.Wiring.Connections.Length),
-                new SearchBudget(SearchBudget.Trial, cancellation)
-            )
-            .Score;
+    public static long Trial(Lattice lattice, LayoutBudget budget) =>
+        Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), budget, SearchBudget.Trial).Score;
+
+    private static RoutedLattice Route(Lattice lattice, RouterEffort effort, LayoutBudget budget, long most)
+    {
+        var share = budget.Share(most);
+        var routed = WireRouter.Route(lattice, effort, share);
+        budget.Settle(share);
+        return routed;
+    }
 
     private static RouterEffort[] StartsFor(LayoutEffort effort, int wires) =>
         effort == LayoutEffort.Quick

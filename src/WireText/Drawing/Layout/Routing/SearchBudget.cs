@@ -16,9 +16,14 @@ internal sealed class SearchBudget(long most, CancellationToken cancellation = d
     /// <summary>A power of two: whether anybody still waits is asked once in so many states, as asking costs more than a state.</summary>
     private const int StatesBetweenLooks = 1024;
 
+    private readonly long whole = most;
+
     public long Left { get; private set; } = most;
 
     public bool IsSpent => Left <= 0;
+
+    /// <summary>How many states were taken up.</summary>
+    public long Spent => whole - Left;
 
     /// <exception cref="OperationCanceledException">Nobody waits for the routing any more.</exception>
     public void Spend()
