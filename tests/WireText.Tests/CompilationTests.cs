@@ -83,7 +83,7 @@ public class CompilationTests
         var compiled = Compile(text);
         _ = compiled.PlanFor(LayoutEffort.Quick);
 
-        var edited = Regex.Replace(text, " red( .*|)$", " white$1", RegexOptions.Multiline);
+        var edited = Regex.Replace(text, " red(?=[ \\n])", " white", RegexOptions.ExplicitCapture);
         var after = compiled.With(new SourceText("a.wiring", edited)).PlanFor(LayoutEffort.Quick)!.Layout;
 
         Assert.NotEqual(text, edited);

@@ -63,6 +63,25 @@ public class UnreadablePictureTests
         AssertError("<!DOCTYPE svg SYSTEM \"file:///etc/hostname\"><svg/>", "not an SVG drawing");
 
     [Fact]
+    public void Measure_OneElementMoreThanAreRead_IsRefused()
+    {
+        var most = MostOf("elements of an SVG");
+
+        Assert.Null(PictureMeasurer.Measure(Elements(most), source: null).Error);
+        AssertError(Elements(most + 1), "more than 200000 elements");
+
+        static string Elements(int count) =>
+            "<svg viewBox='0 0 9 9'>" + string.Concat(Enumerable.Repeat("<g/>", count - 1)) + "</svg>";
+    }
+
+    [Fact]
+    public void Measure_MoreCharactersThanAreRead_IsRefused() =>
+        AssertError(
+            "<svg viewBox='0 0 9 9'>" + new string(' ', MostOf("characters of an SVG")) + "</svg>",
+            "not an SVG drawing"
+        );
+
+    [Fact]
     public void Measure_DeepNesting_IsRefused() =>
         AssertError(
             "<svg viewBox='0 0 9 9'>" + string.Concat(Enumerable.Repeat("<g>", 100_000)),
@@ -133,6 +152,8 @@ public class UnreadablePictureTests
             }
         );
     }
+
+    private static int MostOf(string counted) => (int)Bounds.All.Single(bound => bound.Counted == counted).Most;
 
     private static void AssertError(string svg, string why)
     {

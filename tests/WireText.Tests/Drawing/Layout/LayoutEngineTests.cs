@@ -164,6 +164,28 @@ public class LayoutEngineTests
         );
 
     [Theory]
+    [InlineData(LayoutEngine.MostWiresAtFullEffort, false)]
+    [InlineData(LayoutEngine.MostWiresAtFullEffort + 1, true)]
+    public void Lay_MoreWiresThanFullEffortIsFor_IsLaidAtQuickEffort(int wires, bool isQuick)
+    {
+        const long LittleWork = 40_000;
+        var pots = Enumerable.Range(0, 12).Select(pot => TestParts.Pot($"p{pot}")).ToImmutableArray();
+        var problem = Problem(
+            pots,
+            [
+                .. Enumerable
+                    .Range(0, wires)
+                    .Select(i => Wire($"w{i}", $"p{i % 12}.{i % 3}", $"p{(i + 1 + (i / 12)) % 12}.2")),
+            ]
+        );
+
+        var full = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Full, LittleWork));
+        var quick = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick, LittleWork));
+
+        Assert.Equal(isQuick, full == quick);
+    }
+
+    [Theory]
     [InlineData("c2-duo-lever-mute")]
     [InlineData("c4-twin-hb-pushpull")]
     public void Lay_ShuffledCase_GivesTheSameResultAtFullEffort(string name)
