@@ -1,5 +1,7 @@
 using WireText.Checks;
+using WireText.Checks.Switching;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Testing;
 using WireText.Tests.Electrical;
 using WireText.Text;
@@ -266,6 +268,26 @@ public class CheckerTests
 
         Assert.Contains(found, finding => finding.Id == "too-many-situations");
         Assert.Equal(1_001, found.Count(finding => finding.Id == "floating-ground"));
+    }
+
+    /// <summary>A pot across the signal is a track of two sections: with one pot past the bound no position is worked out, and it is said.</summary>
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void Run_OfMorePotsThanAreWorkedOut_SaysSo(int beyond, bool isTold)
+    {
+        var most = Bounds.All.Single(bound => bound.Counted == "branches in the way of the signal").Most;
+        var pots = Enumerable
+            .Range(0, (int)(most / 2) - 1 + beyond)
+            .Select(i => $"pot p{i} 250k linear; p{i}.3 ~ out.tip; p{i}.1 ~ out.sleeve");
+        var text =
+            $"pickup neck single-coil; jack out; {string.Join("; ", pots)}; neck.hot ~ out.tip; neck.ground ~ out.sleeve";
+
+        var study = Study.Of(Circuit(text))!;
+
+        Assert.Equal(isTold, study.Situations.TooManyLive is not null);
+        Assert.Equal(isTold, study.Outcomes is null);
+        Assert.Equal(isTold ? 1 : 0, new TooManySituations().Find(new StudyContext(study.Circuit, study)).Count());
     }
 
     private static IEnumerable<string> Lugs(IEnumerable<Finding> findings) =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WireText.Electrical.Situations;
 using WireText.Text;
 
@@ -14,7 +15,8 @@ public sealed class TooManySituations : IJackCheck
             Group: FindingGroup.Switching,
             Why: """
             What sounds is worked out for every combination of positions that makes a difference. A circuit in which more
-            than 65,536 of them do is checked for wires and grounds alone: what each position does is not looked at.
+            than 65,536 of them do, or more than 1,500 elements lie in the way of the signal, is checked for wires and
+            grounds alone: what each position does is not looked at.
             """,
             Bad: """
             pickup neck single-coil
@@ -56,12 +58,26 @@ public sealed class TooManySituations : IJackCheck
             yield break;
         }
 
+        if (tree.TooManyLive is { } live)
+        {
+            var jack = context.Circuit.Parts[context.Circuit.Outputs[0].Part];
+            yield return Description.At(
+                jack.NameAt,
+                $"{Count(live)} elements lie in the way of the signal, {Count(SituationTree.MostLive)} at most: what positions do is not checked",
+                "check a part of the circuit at a time",
+                Subject.Part(jack.Name)
+            );
+            yield break;
+        }
+
         var names = tree.Crowding.Select(control => control.Name).ToList();
         yield return Description.At(
             context.PlaceOf(tree.Crowding[0]),
-            $"{Listing.Of(names)} together make more than {SituationTree.Limit:N0} situations: what positions do is not checked",
+            $"{Listing.Of(names)} together make more than {Count(SituationTree.Limit)} situations: what positions do is not checked",
             "leave some of these controls out and check the rest, a few at a time",
             [.. tree.Crowding.Select(control => Subject.Part(context.Circuit.Parts[control.Part].Name)).Distinct()]
         );
     }
+
+    private static string Count(int count) => count.ToString("N0", CultureInfo.InvariantCulture);
 }

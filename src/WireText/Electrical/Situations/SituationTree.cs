@@ -14,8 +14,17 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
     /// <summary>How many situations are looked at; beyond it the controls that make them are named instead. Chosen.</summary>
     public const int Limit = 65_536;
 
-    /// <summary>False when there were too many situations to list.</summary>
-    public bool IsComplete => Crowding.IsEmpty;
+    /// <summary>
+    /// How many branches a live part may have; beyond it no situation is looked at. Chosen: a pot is two of them, the largest
+    /// example has less than forty.
+    /// </summary>
+    public const int MostLive = 1_500;
+
+    /// <summary>Branches of the largest live part, where those are too many; null elsewhere.</summary>
+    public int? TooManyLive { get; private init; }
+
+    /// <summary>False when there were too many situations to list, or one of them is too large.</summary>
+    public bool IsComplete => Crowding.IsEmpty && TooManyLive is null;
 
     /// <summary>
     /// Starts with the plugs in and every other control open, and asks only the controls that could change the live part,
@@ -29,6 +38,12 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
         if (leaves is null)
         {
             return new SituationTree([], search.Crowding);
+        }
+
+        var largest = leaves.Select(leaf => leaf.Live.Length).DefaultIfEmpty().Max();
+        if (largest > MostLive)
+        {
+            return new SituationTree([], []) { TooManyLive = largest };
         }
 
         leaves.Sort((a, b) => State.Compare(a.State, b.State));
