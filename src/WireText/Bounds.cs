@@ -68,6 +68,12 @@ public static class Bounds
         ),
         new(
             "electrical",
+            "branches in the way of the signal",
+            SituationTree.MostLive,
+            "the same finding; a track is two of them"
+        ),
+        new(
+            "electrical",
             "steps of the search for situations",
             ContactSearch.WorkLimit,
             "the same finding as for too many situations"
@@ -142,7 +148,7 @@ public static class Bounds
         new("checks", "wires blamed for a join", JoinBlame.MaxWires, "no more are named"),
         new("repairs", "circuits tried", RepairSearch.Bound, "no repair is offered"),
         new("repairs", "lugs looked at", RepairSearch.LugBound, "no repair is offered"),
-        new("repairs", "nets tried for a missing wire", MissingWire.MostTried, "no line is offered"),
+        new("repairs", "lugs looked at for a likely mend", LikelyMend.LugBound, "none is offered"),
         new(
             "repairs",
             "states in which two mends are compared",

@@ -103,7 +103,7 @@ internal sealed class CompilationSteps
             report =
                 Repairs.Get(cancellation) is { } repairs ? RepairAdvice.AddTo(report, circuit, repairs)
                 : Study.Get(cancellation) is { } study
-                    ? MissingWire.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
+                    ? LikelyMend.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
                 : report;
         }
 

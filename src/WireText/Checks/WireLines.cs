@@ -21,9 +21,10 @@ public static class WireLines
 
     /// <summary>A line put in below the last wire of a circuit; nothing where it has none.</summary>
     public static ImmutableArray<TextEdit> Added(Circuit circuit, string line) =>
-        circuit.Wires.LastOrDefault(wire => wire.Kind == WireKind.Wire) is { } last
-            ? [TextEdit.LineBelow(last.DeclaredAt, line)]
-            : [];
+        LastOf(circuit) is { } last ? [TextEdit.LineBelow(last.DeclaredAt, line)] : [];
+
+    /// <summary>The last wire that has a line of its own; null for none.</summary>
+    public static Wire? LastOf(Circuit circuit) => circuit.Wires.LastOrDefault(wire => wire.Kind == WireKind.Wire);
 
     /// <summary>The wire's colour, or another where it has none.</summary>
     public static string ColourOf(Wire wire, string otherwise) => wire.Colour?.Name ?? otherwise;

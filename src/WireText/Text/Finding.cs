@@ -67,6 +67,12 @@ public sealed record Finding(
     /// <summary>The changes that mend it, where the mend is certain: all of them together. Empty where it is the author's choice.</summary>
     public ImmutableArray<TextEdit> Edits { get; init; } = [];
 
+    /// <summary>What is left to the reader, or to a search for the one edit that mends it.</summary>
+    public Remedy Remedy { get; init; }
+
+    /// <summary>Edits after each of which nothing is found, the likeliest first; the help says them. Empty where none was looked for.</summary>
+    public ImmutableArray<Suggestion> Suggestions { get; init; } = [];
+
     /// <summary>The lugs, parts and positions that a drawing marks; the first is the one blamed.</summary>
     public ImmutableArray<Subject> Subjects { get; init; } = [];
 
@@ -75,6 +81,14 @@ public sealed record Finding(
         this with
         {
             Related = [.. Related, new RelatedPlace(place, message)],
+        };
+
+    /// <summary>The same, its help in words alone: where one edit, or one of a few, mends it, that is told instead.</summary>
+    public Finding Seeking(Remedy remedy, string? otherwise = null) =>
+        this with
+        {
+            Remedy = remedy,
+            Otherwise = otherwise,
         };
 
     /// <summary>The same with the change that mends it; as it is where there is none.</summary>

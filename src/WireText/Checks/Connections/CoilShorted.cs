@@ -83,23 +83,25 @@ public sealed class CoilShorted : ICheck
     {
         var coil = shorted[0];
         var blamed = JoinBlame.Between(context, coil.Finish, coil.Start, state: null);
-        return Description.At(
-            part.NameAt,
-            $"both ends of {Listing.Of(shorted.Select(one => one.Name))} are joined",
-            blamed is [var wire]
-                ? $"move one end of: {WireLines.Line(context.Circuit, wire)}"
-                : $"move one of its leads: '{context.Circuit.NameOf(coil.Start)}' and '{context.Circuit.NameOf(coil.Finish)}' are one net",
-            [
-                Subject.Part(part.Name),
-                .. shorted
-                    .SelectMany(one => one.Ends)
-                    .Where(lug => !context.Circuit.Lugs[lug].IsInner)
-                    .Concat(blamed.SelectMany(wire => new[] { wire.From, wire.To }))
-                    .Distinct()
-                    .Select(context.Subject),
-                .. SwitchesOf(context, coil),
-            ]
-        );
+        return Description
+            .At(
+                part.NameAt,
+                $"both ends of {Listing.Of(shorted.Select(one => one.Name))} are joined",
+                blamed is [var wire]
+                    ? $"move one end of: {WireLines.Line(context.Circuit, wire)}"
+                    : $"move one of its leads: '{context.Circuit.NameOf(coil.Start)}' and '{context.Circuit.NameOf(coil.Finish)}' are one net",
+                [
+                    Subject.Part(part.Name),
+                    .. shorted
+                        .SelectMany(one => one.Ends)
+                        .Where(lug => !context.Circuit.Lugs[lug].IsInner)
+                        .Concat(blamed.SelectMany(wire => new[] { wire.From, wire.To }))
+                        .Distinct()
+                        .Select(context.Subject),
+                    .. SwitchesOf(context, coil),
+                ]
+            )
+            .Seeking(Remedy.Part);
     }
 
     /// <summary>The switches whose contacts join the ends, where no solder does.</summary>

@@ -72,19 +72,21 @@ public sealed class PartShorted : ICheck
             : joined.All(one => one is Track) ? "ends of the track"
             : "ends";
         var ends = EndsOf(joined[0]).Select(circuit.NameOf).ToList();
-        return Description.At(
-            parts[0].NameAt,
-            $"both {what} of {Listing.Of(parts.Select(part => part.Name))} are joined",
-            $"move one of the wires: '{ends[0]}' and '{ends[1]}' are one net",
-            [
-                .. parts.Select(part => Subject.Part(part.Name)),
-                .. joined
-                    .SelectMany(element => EndsOf(element))
-                    .SelectMany(lug => Beside(context, lug))
-                    .Distinct()
-                    .Select(context.Subject),
-            ]
-        );
+        return Description
+            .At(
+                parts[0].NameAt,
+                $"both {what} of {Listing.Of(parts.Select(part => part.Name))} are joined",
+                $"move one of the wires: '{ends[0]}' and '{ends[1]}' are one net",
+                [
+                    .. parts.Select(part => Subject.Part(part.Name)),
+                    .. joined
+                        .SelectMany(element => EndsOf(element))
+                        .SelectMany(lug => Beside(context, lug))
+                        .Distinct()
+                        .Select(context.Subject),
+                ]
+            )
+            .Seeking(Remedy.Part);
     }
 
     /// <summary>A lug, and those that its wires go to.</summary>

@@ -88,20 +88,19 @@ public sealed class UnconnectedLug : ICheck
     private Finding Report(CheckContext context, Part part, ImmutableArray<MissingJoint> missing)
     {
         var lugs = missing.Select(one => one.Lug).ToList();
-        return Description.At(
-            IsVital(context.Circuit, part) ? Severity.Error : Severity.Warning,
-            Places.Of(context, lugs[0]),
-            Message(context, missing),
-            Help(context, part, missing[0]),
-            [.. lugs.Concat(lugs.SelectMany(lug => OfItsPole(context, part, lug))).Distinct().Select(context.Subject)]
-        ) with
-        {
-            // Of a throw or the end of a track it is as likely that its wire is on the lug beside.
-            Otherwise =
-                missing is [{ Fault: JointFault.NoJoint }] && IsVital(context.Circuit, part)
-                    ? Allow(context, lugs[0])
-                    : null,
-        };
+        return Description
+            .At(
+                IsVital(context.Circuit, part) ? Severity.Error : Severity.Warning,
+                Places.Of(context, lugs[0]),
+                Message(context, missing),
+                Help(context, part, missing[0]),
+                [
+                    .. lugs.Concat(lugs.SelectMany(lug => OfItsPole(context, part, lug)))
+                        .Distinct()
+                        .Select(context.Subject),
+                ]
+            )
+            .Seeking(Remedy.Join, Allow(context, lugs[0]));
     }
 
     private static string Message(CheckContext context, ImmutableArray<MissingJoint> missing)

@@ -72,13 +72,24 @@ public sealed class ControlsUnlike : IStudyCheck
         var part = circuit.Parts[odd.Track.Part];
         var differs = Enumerable.Range(0, odd.Places.Length).First(i => odd.Places[i] != usual.Places[i]);
         var lug = odd.Track.Ends[differs];
-        return Description.At(
-            part.NameAt,
-            $"'{circuit.NameOf(lug)}' leads to {Words(odd.Places[differs])}, '{circuit.NameOf(usual.Track.Ends[differs])}' to {Words(usual.Places[differs])}",
-            $"wire '{part.Name}' as '{circuit.Parts[usual.Track.Part].Name}' is, or write: allow {Description.Id} at {part.Name} \"why\"",
-            context.Subject(lug),
-            Subject.Part(part.Name)
-        );
+        var remedy =
+            odd.Places[differs] == LugPlace.Nothing ? Remedy.Join
+            : odd.Places.Order().SequenceEqual(usual.Places.Order()) ? Remedy.Exchange
+            : Remedy.Any;
+        var allow = $"or write: allow {Description.Id} at {part.Name} \"why\"";
+        return Description
+            .At(
+                part.NameAt,
+                $"'{circuit.NameOf(lug)}' leads to {Words(odd.Places[differs])}, '{circuit.NameOf(usual.Track.Ends[differs])}' to {Words(usual.Places[differs])}",
+                $"wire '{part.Name}' as '{circuit.Parts[usual.Track.Part].Name}' is, {allow}",
+                [
+                    context.Subject(lug),
+                    .. new[] { odd, usual }
+                        .Take(remedy == Remedy.Exchange ? 2 : 1)
+                        .Select(one => Subject.Part(circuit.Parts[one.Track.Part].Name)),
+                ]
+            )
+            .Seeking(remedy, allow);
     }
 
     private static string Words(LugPlace place) =>

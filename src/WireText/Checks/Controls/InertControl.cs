@@ -71,12 +71,16 @@ public sealed class InertControl : IEveryJackCheck
     }
 
     private Finding Report(Part part, string name, string why) =>
-        Description.At(
-            part.NameAt,
-            $"'{name}' does nothing: {why}",
-            $"follow its wires, or write: allow inert-control at {part.Name} \"why\"",
-            Subject.Part(part.Name)
-        );
+        Description
+            .At(
+                part.NameAt,
+                $"'{name}' does nothing: {why}",
+                $"follow its wires, {Allow(part)}",
+                Subject.Part(part.Name)
+            )
+            .Seeking(Remedy.Any, Allow(part));
+
+    private static string Allow(Part part) => $"or write: allow inert-control at {part.Name} \"why\"";
 
     private static bool IsWired(StudyContext context, Control control) =>
         control.Positions.SelectMany(position => position.Closed).SelectMany(group => group).Any(context.IsJointed);

@@ -68,14 +68,17 @@ public sealed class ToneWithoutCapacitor : IJackCheck
     private Finding Report(StudyContext context, Dial dial, Track track)
     {
         var part = context.Circuit.Parts[dial.Part];
-        return Description.At(
-            part.NameAt,
-            $"'{dial.Name}' shorts the signal at the end of its turn: it leads to ground without a capacitor",
-            BridgedEnd(context, dial, track) is { } end
-                ? $"take wiper and end apart: as the volume it has the pickup on '{end}', the jack on '{context.Circuit.NameOf(track.Wiper)}'"
-                : $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
-            Subject.Part(part.Name)
-        );
+        var bridged = BridgedEnd(context, dial, track);
+        return Description
+            .At(
+                part.NameAt,
+                $"'{dial.Name}' shorts the signal at the end of its turn: it leads to ground without a capacitor",
+                bridged is not null
+                    ? $"take wiper and end apart: as the volume it has the pickup on '{bridged}', the jack on '{context.Circuit.NameOf(track.Wiper)}'"
+                    : $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
+                Subject.Part(part.Name)
+            )
+            .Seeking(bridged is null ? Remedy.Told : Remedy.Part);
     }
 
     /// <summary>

@@ -40,7 +40,8 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
             At = control.NamedAt,
         };
 
-    private static string Added(Circuit circuit, AddWire add)
+    /// <summary>The line that adds a wire, black where it goes to ground.</summary>
+    public static string Added(Circuit circuit, AddWire add)
     {
         var sleeve = circuit.Outputs[0].Sleeve;
         var isGround = circuit.Nets.SameNet(add.From, sleeve) || circuit.Nets.SameNet(add.To, sleeve);

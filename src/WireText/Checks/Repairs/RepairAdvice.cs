@@ -97,7 +97,7 @@ public static class RepairAdvice
         CircuitEdit edit
     )
     {
-        var (words, edits) = (RepairText.Of(circuit, [edit]), InText(circuit, edit));
+        var (words, edits) = (RepairText.Of(circuit, [edit]), RepairText.InText(circuit, edit));
         return mistakes.Find(finding => Marks(finding, circuit, edit)) is not { } cause
             ? [refuted with { Help = $"{words}\n{refuted.Otherwise}", Edits = edits }]
             : [WithWitness(cause, refuted) with { Help = words, Edits = edits }];
@@ -144,7 +144,7 @@ public static class RepairAdvice
         };
 
     /// <summary>True for what a wrong wire can give; an allowance is none, nor is how a thing is built.</summary>
-    private static bool IsMistake(Finding finding) =>
+    internal static bool IsMistake(Finding finding) =>
         finding.Severity >= Severity.Warning
         && finding.Description.Group is not (FindingGroup.Text or FindingGroup.Building)
         && finding.Description != AllowanceFindings.AllowUnused;
@@ -157,21 +157,22 @@ public static class RepairAdvice
         CheckSettings settings,
         CancellationToken cancellation
     ) =>
-        Checker
-            .Examine(circuit, study, new CheckRequest(CheckList.Usual, settings), cancellation)
-            .Findings.All(finding =>
-                finding.Severity < Severity.Warning
-                || finding.Description == AllowanceFindings.AllowUnused
-                || before.Contains(KindOf(finding))
-            );
+        before.Count == 0
+            ? Checker.FindsNothing(
+                circuit,
+                study,
+                new CheckRequest(CheckList.Usual, settings),
+                _ => false,
+                cancellation
+            )
+            : Checker
+                .Examine(circuit, study, new CheckRequest(CheckList.Usual, settings), cancellation)
+                .Findings.All(finding =>
+                    finding.Severity < Severity.Warning
+                    || finding.Description == AllowanceFindings.AllowUnused
+                    || before.Contains(KindOf(finding))
+                );
 
-    private static (string Id, Subject? At) KindOf(Finding finding) =>
+    internal static (string Id, Subject? At) KindOf(Finding finding) =>
         (finding.Id, finding.Subjects.IsEmpty ? null : finding.Subjects[0]);
-
-    /// <summary>All the changes of one repair, or none.</summary>
-    private static ImmutableArray<TextEdit> InText(Circuit circuit, CircuitEdit repair)
-    {
-        var edits = LineEdit.Of(circuit, repair).Select(line => line.InText(circuit)).ToList();
-        return edits.Exists(line => line.IsEmpty) ? [] : [.. edits.SelectMany(line => line)];
-    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Text;
 
 namespace WireText.Checks.Repairs;
 
@@ -41,6 +42,13 @@ public static class RepairText
             AddWire add => $"add a wire from '{circuit.NameOf(add.From)}' to '{circuit.NameOf(add.To)}'",
             _ => throw new ArgumentOutOfRangeException(nameof(edit), edit, "no words are known for it"),
         };
+
+    /// <summary>All the changes of one repair, or none.</summary>
+    public static ImmutableArray<TextEdit> InText(Circuit circuit, CircuitEdit repair)
+    {
+        var edits = LineEdit.Of(circuit, repair).Select(line => line.InText(circuit)).ToList();
+        return edits.Exists(line => line.IsEmpty) ? [] : [.. edits.SelectMany(line => line)];
+    }
 
     private static string Moved(Circuit circuit, WireEnd end, string now)
     {
@@ -89,11 +97,11 @@ public static class RepairText
                 .SelectMany(line =>
                     line switch
                     {
-                        { Old: null } => line.New.Select(added => $"add      {added}"),
-                        { New: [] } => [$"remove   {line.Old}"],
+                        { Old: null } => line.New.Select(added => $"add      {added}{PlaceToAdd(circuit)}"),
+                        { New: [] } => [$"remove   {line.Old}{PlaceOf(line)}"],
                         _ =>
                         [
-                            $"replace  {line.Old}",
+                            $"replace  {line.Old}{PlaceOf(line)}",
                             $"with     {line.New[0]}",
                             .. line.New.Skip(1).Select(more => $"and      {more}"),
                         ],
@@ -101,4 +109,13 @@ public static class RepairText
                 )
                 .Select(line => indent + line)
         );
+
+    private static string PlaceOf(LineEdit line) =>
+        line.At is { } place ? string.Create(CultureInfo.InvariantCulture, $"  (line {place.Position.Line})") : "";
+
+    /// <summary>Lines may stand in any order; a wire is best found among the others.</summary>
+    private static string PlaceToAdd(Circuit circuit) =>
+        WireLines.LastOf(circuit) is { } last
+            ? string.Create(CultureInfo.InvariantCulture, $"  (below line {last.DeclaredAt.Position.Line})")
+            : "";
 }

@@ -80,21 +80,23 @@ public sealed class DeadPosition : IJackCheck
         var where = dead.Select(one =>
             string.Join(' ', one.Positions.Select(at => context.PositionName(at.Control, at.Position)))
         );
-        return Description.At(
-            context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
-            $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(context, dead[0])}",
-            Help(context, dead[0]),
-            [
-                .. dead.SelectMany(one => one.Positions)
-                    .Distinct()
-                    .Select(at =>
-                        Subject.Position(
-                            circuit.Controls[at.Control].Name,
-                            circuit.Controls[at.Control].Positions[at.Position].Name
-                        )
-                    ),
-            ]
-        );
+        return Description
+            .At(
+                context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
+                $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(context, dead[0])}",
+                Help(context, dead[0]),
+                [
+                    .. dead.SelectMany(one => one.Positions)
+                        .Distinct()
+                        .Select(at =>
+                            Subject.Position(
+                                circuit.Controls[at.Control].Name,
+                                circuit.Controls[at.Control].Positions[at.Position].Name
+                            )
+                        ),
+                ]
+            )
+            .Seeking(Remedy.Any, Allow(circuit.Controls[dead[0].Positions[0].Control]));
     }
 
     private static string WhyItIs(StudyContext context, SilentPositions dead) =>
@@ -131,7 +133,7 @@ public sealed class DeadPosition : IJackCheck
     private static string Help(StudyContext context, SilentPositions dead)
     {
         var control = context.Circuit.Controls[dead.Positions[0].Control];
-        var allow = $"or write: allow dead-position at {control.Name} \"why\"";
+        var allow = Allow(control);
         if (Unpowered(context, dead) is { Supply: { } supply })
         {
             return $"let the battery feed '{context.Circuit.NameOf(supply)}' there, or name the position 'off' where that is meant, {allow}";
@@ -141,6 +143,8 @@ public sealed class DeadPosition : IJackCheck
             ? $"wire '{lug}' to what is meant to be heard there, {allow}"
             : $"wire what is meant to be heard there, or join tip and sleeve there if silence is meant, {allow}";
     }
+
+    private static string Allow(Control control) => $"or write: allow dead-position at {control.Name} \"why\"";
 
     /// <summary>A throw without a joint that one of the positions joins to a lug with one.</summary>
     private static string? EmptyThrow(StudyContext context, SilentPositions dead) =>

@@ -20,7 +20,8 @@ public sealed class HangingCoil : IJackCheck
             Group: FindingGroup.Sound,
             Why: """
             A coil that is joined to the signal by one end and to nothing by the other sends no string to the jack. It stays
-            there as an antenna, and hums. Hanging on ground, or shorted, it would be quiet.
+            there as an antenna, and hums; so do coils that are closed into a loop on each other and hang by one lead. Hanging on
+            ground, or shorted, they would be quiet.
             """,
             Bad: """
             pickup [|hb|]  humbucker-4
@@ -94,13 +95,16 @@ public sealed class HangingCoil : IJackCheck
         var (coil, state) = hanging.MinBy(one => Moved(circuit, one.State));
         var lead = SignalEnd(network, coil, state);
         var name = circuit.NameOf(lead);
-        return Description.At(
-            Moved(circuit, state) >= RarelyMoved ? Severity.Note : Severity.Warning,
-            circuit.Parts[coil.Part].NameAt,
-            $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(state)}, and hums",
-            $"let the switch lift '{name}' there or short the coil, or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"",
-            [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(state)]
-        );
+        var allow = $"or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"";
+        return Description
+            .At(
+                Moved(circuit, state) >= RarelyMoved ? Severity.Note : Severity.Warning,
+                circuit.Parts[coil.Part].NameAt,
+                $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(state)}, and hums",
+                $"let the switch lift '{name}' there or short the coil, {allow}",
+                [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(state)]
+            )
+            .Seeking(Remedy.Any, allow);
     }
 
     /// <summary>How many controls a situation needs off rest.</summary>

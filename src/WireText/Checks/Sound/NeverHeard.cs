@@ -97,16 +97,18 @@ public sealed class NeverHeard : IStudyCheck
     {
         var names = Listing.Of(lost.Select(one => one.Name));
         var verb = lost.Length == 1 ? "is" : "are";
-        return Description.At(
-            lost[0].Pickup.NameAt,
-            $"{names} {verb} heard in no position{WhereItEnds(context, lost)}",
-            Help(context, lost),
-            [
-                .. lost.Select(one => Subject.Part(one.Pickup.Name)),
-                .. lost.Where(one => one.Lead is not null).Select(one => context.Subject(one.Lead!.Value)),
-                .. lost[0].Switches.Select(part => Subject.Part(part.Name)),
-            ]
-        );
+        return Description
+            .At(
+                lost[0].Pickup.NameAt,
+                $"{names} {verb} heard in no position{WhereItEnds(context, lost)}",
+                Help(context, lost),
+                [
+                    .. lost.Select(one => Subject.Part(one.Pickup.Name)),
+                    .. lost.Where(one => one.Lead is not null).Select(one => context.Subject(one.Lead!.Value)),
+                    .. lost[0].Switches.Select(part => Subject.Part(part.Name)),
+                ]
+            )
+            .Seeking(Remedy.Join);
     }
 
     private static string WhereItEnds(StudyContext context, ImmutableArray<LostSignal> lost)

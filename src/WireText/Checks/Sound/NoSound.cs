@@ -78,15 +78,21 @@ public sealed class NoSound : IJackCheck
             context,
             reach.From(coils.Select(coil => context.Circuit.Nets.OneNet[coil.Finish]), network.Sleeve)
         );
-        yield return Description.At(
-            output.NameAt,
-            $"no position lets a string be heard at '{output.Name}'",
-            $"find the missing joint: the tip reaches {Names(fromTip)}; {(coils.Count == 1 ? $"'{coils[0].Name}' reaches" : "the coils reach")} {Names(fromCoil)}",
-            [
-                Subject.Part(output.Name),
-                .. fromTip.Take(Listed).Concat(fromCoil.Take(Listed)).Select(lug => Subject.Lug(lug.Name)).Distinct(),
-            ]
-        );
+        yield return Description
+            .At(
+                output.NameAt,
+                $"no position lets a string be heard at '{output.Name}'",
+                $"find the missing joint: the tip reaches {Names(fromTip)}; {(coils.Count == 1 ? $"'{coils[0].Name}' reaches" : "the coils reach")} {Names(fromCoil)}",
+                [
+                    Subject.Part(output.Name),
+                    .. fromTip
+                        .Take(Listed)
+                        .Concat(fromCoil.Take(Listed))
+                        .Select(lug => Subject.Lug(lug.Name))
+                        .Distinct(),
+                ]
+            )
+            .Seeking(Remedy.Join);
     }
 
     /// <summary>True for a volume that only turns the wrong way: <c>backwards-control</c> says it, and how to mend it.</summary>

@@ -141,14 +141,16 @@ public sealed class PositionName : IStudyCheck
     )
     {
         var first = wrong[0];
-        return Description.At(
-            control.NamedAt ?? context.PlaceOf(control),
-            $"at {context.PositionName(control.Index, first)} {Names(context.Circuit, heard[first]!)} is heard",
-            Ordered(control, named, heard, cut) is { } names
-                ? $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}"
-                : "wire that throw to the pickup it is named after, or name it after what is heard",
-            [.. wrong.Select(position => Subject.Position(control.Name, control.Positions[position].Name))]
-        );
+        return Description
+            .At(
+                control.NamedAt ?? context.PlaceOf(control),
+                $"at {context.PositionName(control.Index, first)} {Names(context.Circuit, heard[first]!)} is heard",
+                Ordered(control, named, heard, cut) is { } names
+                    ? $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}"
+                    : "wire that throw to the pickup it is named after, or name it after what is heard",
+                [.. wrong.Select(position => Subject.Position(control.Name, control.Positions[position].Name))]
+            )
+            .Seeking(Remedy.Part);
     }
 
     /// <summary>Pickups in the order of declaration; one of several coils is told whole or in part.</summary>

@@ -93,9 +93,12 @@ public sealed class CapacitorMagnitude : IJackCheck
         return Description.At(
             part.NameAt,
             $"'{part.Name}' has {value} as {place.Role}: {likelier}?",
-            $"read its marking once more, or write: allow capacitor-magnitude at {part.Name} \"why\"",
+            $"read its marking once more; if it says so, write {likelier}, or write: allow capacitor-magnitude at {part.Name} \"why\"",
             Subject.Part(part.Name)
-        );
+        ) with
+        {
+            Suggestions = [OtherValue.Of(part, capacitor.Farads, ValueUse.Capacitor, likelier)],
+        };
 
         static string Label(double farads) => ValueText.Label(farads, Unit.Farad);
     }

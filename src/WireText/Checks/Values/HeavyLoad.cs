@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using WireText.Checks.Controls;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Quantities;
 using WireText.Text;
 
 namespace WireText.Checks.Values;
@@ -19,6 +21,9 @@ public sealed class HeavyLoad : IJackCheck
     /// and what 25k takes behind a single coil of 2.9 H, 9.3, both with a usual cable: behind the latter no resonance is left.
     /// </summary>
     private const double MostTrebleLostDecibels = 8;
+
+    /// <summary>Usual behind a passive pickup. Common practice.</summary>
+    private static readonly ImmutableArray<string> BehindAPickup = ["250k", "500k"];
 
     public CheckDescription Description { get; } =
         new(
@@ -77,11 +82,11 @@ public sealed class HeavyLoad : IJackCheck
             var treble = DialEffect.TrebleOf(without) - DialEffect.TrebleOf(heard.Sound);
             if (lost > MostLostDecibels)
             {
-                yield return Report(context, dial, $"{DialWires.Decibels(lost)} of the level");
+                yield return Report(context, heard, dial, $"{DialWires.Decibels(lost)} of the level");
             }
             else if (treble > MostTrebleLostDecibels && IsVolume(context, dial))
             {
-                yield return Report(context, dial, $"{DialWires.Decibels(treble)} of the treble");
+                yield return Report(context, heard, dial, $"{DialWires.Decibels(treble)} of the treble");
             }
         }
     }
@@ -103,15 +108,24 @@ public sealed class HeavyLoad : IJackCheck
             LiveNetwork.Of(network, heard.State, BranchEdits.None.Open(TracksIn(network, heard, dial)))
         );
 
-    private Finding Report(StudyContext context, Dial dial, string lost)
+    private Finding Report(StudyContext context, SituationSound heard, Dial dial, string lost)
     {
         var part = context.Circuit.Parts[dial.Part];
+        var track = context.Circuit.Elements[
+            context.Study.Network.Branches[TracksIn(context.Study.Network, heard, dial).First()].Element
+        ];
         return Description.At(
             part.NameAt,
             $"'{dial.Name}' ({part.ValueLabel}) takes {lost} at rest",
             "take 250k or 500k behind a passive pickup, 25k behind a buffer, "
                 + $"or write: allow heavy-load at {part.Name} \"why\"",
             Subject.Part(part.Name)
-        );
+        ) with
+        {
+            Suggestions =
+            [
+                .. BehindAPickup.Select(label => OtherValue.Of(part, ((Track)track).Ohms, ValueUse.Pot, label)),
+            ],
+        };
     }
 }

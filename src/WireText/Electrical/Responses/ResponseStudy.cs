@@ -92,9 +92,7 @@ public sealed record ResponseStudy(
                 .. curves.Select(curve =>
                     curve with
                     {
-                        Label =
-                            (study.Circuit.JackToName() is { } jack ? $"{jack}: " : "")
-                            + LabelOf(curve, common, curves.Length, changes.Count > 0),
+                        Label = LabelOf(curve, common, curves.Length, changes.Count > 0),
                     }
                 ),
             ],

@@ -1,8 +1,10 @@
+using System.Text.RegularExpressions;
+
 namespace WireText.Tests.Checks.Repairs;
 
 /// <summary>A repair as it is printed in the help of a finding: what a technician would type.</summary>
 /// <param name="Lines">The lines that go, and those that come in their place.</param>
-internal sealed record PrintedRepair(List<(string? Old, List<string> New)> Lines)
+internal sealed partial record PrintedRepair(List<(string? Old, List<string> New)> Lines)
 {
     /// <summary>Reads every repair that a help text gives.</summary>
     public static List<PrintedRepair> ReadAll(string help)
@@ -15,7 +17,9 @@ internal sealed record PrintedRepair(List<(string? Old, List<string> New)> Lines
                 repairs.Add(new PrintedRepair([]));
             }
 
-            var words = line.Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+            var words = Place()
+                .Replace(line, "")
+                .Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
             switch (words is [var verb, _] ? verb : "")
             {
                 case "replace" or "remove":
@@ -47,6 +51,10 @@ internal sealed record PrintedRepair(List<(string? Old, List<string> New)> Lines
 
         return string.Join('\n', lines) + "\n";
     }
+
+    /// <summary>Where a line is, or is to be added; what it says must be what is there, wherever that is.</summary>
+    [GeneratedRegex("  \\((?:below )?line \\d+\\)$")]
+    private static partial Regex Place();
 
     private static bool IsNumbered(string line) => line.Length > 2 && char.IsAsciiDigit(line[0]) && line[1] == '.';
 

@@ -48,7 +48,7 @@ public class RepairSearchTests
             """
             one of these edits makes every claim true:
             1. exchange the names 'neck' and 'bridge' of 'sel'
-                 replace  positions sel neck both bridge
+                 replace  positions sel neck both bridge  (line 6)
                  with     positions sel bridge both neck
             2. 
             """,
@@ -84,10 +84,10 @@ public class RepairSearchTests
             """
             one of these edits makes every claim true:
             1. exchange the names 'both' and 'neck' of 'sel'
-                 replace  positions sel bridge both neck
+                 replace  positions sel bridge both neck  (line 6)
                  with     positions sel bridge neck both
             2. solder the wire from 'sel.A1' to 'sel.A2', not to 'sel.A3'
-                 replace  wire bridge.hot to sel.A1 to sel.A3 yellow
+                 replace  wire bridge.hot to sel.A1 to sel.A3 yellow  (line 7)
                  with     wire bridge.hot to sel.A1 to sel.A2 yellow
             or if this is what it is meant to do, write: neck
             """,
@@ -102,7 +102,7 @@ public class RepairSearchTests
         Assert.Contains(
             """
             take the run of wire over 'sel.A1', not over 'sel.A3'
-                 replace  wire bridge.hot to sel.A3 to sel.A2 yellow
+                 replace  wire bridge.hot to sel.A3 to sel.A2 yellow  (line 7)
                  with     wire bridge.hot to sel.A1 to sel.A2 yellow
             """.ReplaceLineEndings("\n").Replace("     ", "  ", StringComparison.Ordinal),
             HelpFor("sel.A1 to sel.A2", "sel.A3 to sel.A2").Replace("     ", "  ", StringComparison.Ordinal),
@@ -122,14 +122,14 @@ public class RepairSearchTests
             """
             one of these edits makes every claim true:
             1. exchange the leads 'neck.hot' and 'neck.ground'
-                 replace  wire neck.hot to sel.B3 to sel.B2 white
+                 replace  wire neck.hot to sel.B3 to sel.B2 white  (line 8)
                  with     wire neck.ground to sel.B3 to sel.B2 white
-                 replace  wire neck.ground to vol.case black
+                 replace  wire neck.ground to vol.case black  (line 11)
                  with     wire neck.hot to vol.case black
             2. exchange the leads 'bridge.ground' and 'bridge.hot'
-                 replace  wire bridge.ground to sel.A1 to sel.A2 yellow
+                 replace  wire bridge.ground to sel.A1 to sel.A2 yellow  (line 7)
                  with     wire bridge.hot to sel.A1 to sel.A2 yellow
-                 replace  wire bridge.hot to vol.case black
+                 replace  wire bridge.hot to vol.case black  (line 12)
                  with     wire bridge.ground to vol.case black
             or if this is what it is meant to do, write: neck parallel reversed bridge
             """,
@@ -143,7 +143,7 @@ public class RepairSearchTests
         Assert.Equal(
             """
             one edit makes every claim true: add a wire from 'sel.A1' to 'sel.A2'
-              add      wire sel.A1 to sel.A2 white
+              add      wire sel.A1 to sel.A2 white  (below line 14)
             or if this is what it is meant to do, write: neck
             """,
             HelpFor("bridge.hot    to sel.A1 to sel.A2", "bridge.hot    to sel.A1")

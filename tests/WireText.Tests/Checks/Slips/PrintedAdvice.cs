@@ -7,8 +7,17 @@ namespace WireText.Tests.Checks.Slips;
 /// <summary>Does what the help of a finding says, as who reads it at the bench would.</summary>
 internal static partial class PrintedAdvice
 {
-    /// <summary>The text with the advice followed; null where it names no line and no lugs, and so leaves the how to the reader.</summary>
-    public static string? Follow(string text, Circuit circuit, Finding finding)
+    /// <summary>
+    /// The text with the advice followed, once for each way that it names; none where it names no line and no lugs, and so
+    /// leaves the how to the reader.
+    /// </summary>
+    public static IReadOnlyList<string> Ways(string text, Circuit circuit, Finding finding) =>
+        !finding.Suggestions.IsEmpty
+            ? [.. finding.Suggestions.Select(one => WiringLines.Text(WiringLines.Of(TextEdit.Apply(text, one.Edits))))]
+        : Follow(text, circuit, finding) is { } followed ? [followed]
+        : [];
+
+    private static string? Follow(string text, Circuit circuit, Finding finding)
     {
         if (!finding.Edits.IsEmpty)
         {
@@ -173,7 +182,11 @@ internal static partial class PrintedAdvice
 
     /// <summary>True where one of two ways is to be chosen, and a line stands for one of them alone.</summary>
     public static bool IsChoice(Finding finding) =>
-        finding.Help?.Contains(", or name them in the order of what is heard: ", StringComparison.Ordinal) ?? false;
+        finding.Suggestions.Length > 1
+        || finding.Help?.Contains("; if it says so, write ", StringComparison.Ordinal) == true
+        || finding.Suggestions.IsEmpty
+            && finding.Help?.Contains(", or name them in the order of what is heard: ", StringComparison.Ordinal)
+                == true;
 
     /// <summary>What is offered to who meant what is there.</summary>
     [GeneratedRegex(

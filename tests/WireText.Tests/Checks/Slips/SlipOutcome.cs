@@ -22,7 +22,7 @@ internal enum AdviceEnd
 
 /// <summary>What the program says of a slip without any claim, and what following that comes to.</summary>
 /// <param name="IsDifferent">True when the tests' own solver tells it from the right circuit.</param>
-/// <param name="Found">Errors and warnings, the first told first.</param>
+/// <param name="Found">Errors and warnings, the first told first; then notes.</param>
 internal sealed record SlipOutcome(Slip Slip, bool IsDifferent, ImmutableArray<Finding> Found, AdviceEnd End)
 {
     /// <summary>How often a reader follows what is said and checks again.</summary>
@@ -33,7 +33,7 @@ internal sealed record SlipOutcome(Slip Slip, bool IsDifferent, ImmutableArray<F
         var right = File.ReadAllText(Repository.PathOf("docs", "slips", slip.Circuit + ".wiring"));
         var bench = new RightBench(right);
         var text = slip.ApplyTo(right);
-        var found = FoundIn(text);
+        var found = FoundIn(text, Severity.Note);
         return new SlipOutcome(slip, !bench.IsRight(text), found, EndOf(bench, text, found));
     }
 
@@ -85,16 +85,20 @@ internal sealed record SlipOutcome(Slip Slip, bool IsDifferent, ImmutableArray<F
             || compiled.Findings.Any(finding => finding.Severity == Severity.Error && !known.Contains(finding.Id));
     }
 
-    /// <summary>The text with the advice followed. Of two ways a reader takes the one that is right, and the other never.</summary>
+    /// <summary>The text with the advice followed. Of several ways a reader takes the one that is right, and no other.</summary>
     private static string? Follow(RightBench bench, string text, Finding finding) =>
-        Compile(text).Circuit is { } circuit
-        && PrintedAdvice.Follow(text, circuit, finding) is { } followed
-        && (!PrintedAdvice.IsChoice(finding) || bench.IsRight(followed))
-            ? followed
+        Compile(text).Circuit is { } circuit && PrintedAdvice.Ways(text, circuit, finding) is [var first, ..] ways
+            ? PrintedAdvice.IsChoice(finding)
+                ? ways.FirstOrDefault(bench.IsRight)
+                : first
             : null;
 
-    private static ImmutableArray<Finding> FoundIn(string text) =>
-        [.. Compile(text).Findings.Where(finding => finding.Severity >= Severity.Warning)];
+    private static ImmutableArray<Finding> FoundIn(string text, Severity least = Severity.Warning) =>
+        [
+            .. Compile(text)
+                .Findings.Where(finding => finding.Severity >= least)
+                .OrderByDescending(finding => finding.Severity > Severity.Note),
+        ];
 
     private static Compilation Compile(string text) =>
         Compilation.Of(new SourceText("slip.wiring", text), NoSources.Instance);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WireText.Text;
 
 namespace WireText.Tests.Checks.Slips;
 
@@ -44,7 +45,11 @@ internal static class SlipPage
 
     private static string Said(SlipOutcome one) =>
         one.Found is [var first, ..]
-            ? $"{first.Message} [{first.Id}]".Replace("|", "\\|", StringComparison.Ordinal)
+            ? $"{first.Message} [{first.Id}{(first.Severity == Severity.Note ? ", a note" : "")}]".Replace(
+                "|",
+                "\\|",
+                StringComparison.Ordinal
+            )
             : "nothing";
 
     private static string WordFor(SlipOutcome one) =>

@@ -57,8 +57,11 @@ internal sealed record AdviceOutcome(string Harness, string Check, string? Help,
         var silent = SilentPositions(compiled.Circuit!);
         foreach (var finding in compiled.Findings.Where(finding => finding.Severity >= Severity.Warning))
         {
-            var followed = PrintedAdvice.Follow(text, compiled.Circuit!, finding);
-            yield return new AdviceOutcome(name, finding.Id, finding.Help, CameOf(followed, judge, silent));
+            var came = PrintedAdvice
+                .Ways(text, compiled.Circuit!, finding)
+                .Select(followed => CameOf(followed, judge, silent))
+                .ToList();
+            yield return new AdviceOutcome(name, finding.Id, finding.Help, Sum(came));
         }
 
         var mended = Mender.Mend(source, NoSources.Instance, withHarmless: false, CheckSettings.Standard);
@@ -69,13 +72,15 @@ internal sealed record AdviceOutcome(string Harness, string Check, string? Help,
         }
     }
 
-    private static Advised CameOf(string? followed, Judge judge, int silent)
-    {
-        if (followed is null)
-        {
-            return Advised.InWords;
-        }
+    /// <summary>Of several ways none may harm; who has the choice takes the one that mends.</summary>
+    private static Advised Sum(List<Advised> ways) =>
+        ways.Count == 0 ? Advised.InWords
+        : ways.Contains(Advised.Harms) ? Advised.Harms
+        : ways.Contains(Advised.Mends) ? Advised.Mends
+        : Advised.LeavesWrong;
 
+    private static Advised CameOf(string followed, Judge judge, int silent)
+    {
         var then = Compilation.Of(new SourceText("mutant.wiring", followed), NoSources.Instance);
         var cannotBeRead = then.Findings.Any(finding =>
             finding.Severity == Severity.Error && finding.Description is not CheckDescription
