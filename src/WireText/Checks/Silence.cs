@@ -40,6 +40,8 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
         "volumes-linked",
         "fed-on-the-wiper",
         "controls-unlike",
+        "blend-end",
+        "tone-for-some",
         "inert-control",
         "shorts-while-switching",
         "gap",

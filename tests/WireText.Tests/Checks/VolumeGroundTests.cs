@@ -37,4 +37,26 @@ public class VolumeGroundTests
     [InlineData(Two + "vb.1 ~ vb.case; cap bleed 1n from vb.3 to vb.2")]
     public void Volume_WithItsGround_IsNotTold(string text) =>
         Assert.DoesNotContain(Checked.Findings(Bench.Of(text).Circuit), finding => finding.Id == "volume-not-silent");
+
+    /// <summary>Two volumes whose first lugs are joined with each other and not with ground: all at 0, the tracks lie in the way, no more.</summary>
+    [Theory]
+    [InlineData("vol-neck.1 ~ vol-bridge.1", 1)]
+    [InlineData("vol-neck.1 ~ vol-bridge.1 ~ vol-neck.case", 0)]
+    public void Volumes_WithoutGroundTogether_AreToldOnce(string wires, int count) =>
+        Assert.Equal(
+            count,
+            Found
+                .Of(
+                    "volume-not-silent",
+                    """
+                    pickup neck single-coil; pickup bridge single-coil
+                    pot vol-neck 500k audio; pot vol-bridge 500k audio
+                    jack out
+                    neck.hot ~ vol-neck.2; bridge.hot ~ vol-bridge.2; vol-neck.3 ~ vol-bridge.3 ~ out.tip
+                    neck.ground ~ bridge.ground ~ vol-neck.case ~ vol-bridge.case ~ out.sleeve
+
+                    """ + wires
+                )
+                .Count
+        );
 }

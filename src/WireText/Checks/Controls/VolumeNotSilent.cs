@@ -63,6 +63,25 @@ public sealed class VolumeNotSilent : IJackCheck
                 yield return Report(context, dial, leaking);
             }
         }
+
+        foreach (var together in VolumesTogether.ThatLeak(context))
+        {
+            yield return Report(context, together);
+        }
+    }
+
+    private Finding Report(StudyContext context, VolumesTogether together)
+    {
+        var parts = together.Tracks.Select(track => context.Circuit.Parts[track.Part]).ToList();
+        var allow = $"or write: allow {Description.Id} at {parts[0].Name} \"why\"";
+        return Description
+            .At(
+                parts[0].NameAt,
+                $"{Listing.Of(parts.Select(part => part.Name))} do not silence, all at 0: {DialWires.Decibels(together.LeftDecibels)} is left",
+                $"ground the ends that they are turned to, {allow}",
+                [.. parts.Select(part => Subject.Part(part.Name))]
+            )
+            .Seeking(Remedy.Join, allow);
     }
 
     /// <summary>

@@ -11,6 +11,16 @@ public sealed class JoinName : IJackCheck
     /// <summary>Words for fewer coils than in another position of the control. Common practice.</summary>
     private static readonly ImmutableArray<string> CutWords = ["cut", "split", "tap", "tapped", "coil-cut"];
 
+    /// <summary>Words for a coil against the others, of two that are heard in phase elsewhere. Common practice.</summary>
+    private static readonly ImmutableArray<string> TurnedWords =
+    [
+        "turned",
+        "reversed",
+        "reverse",
+        "out-of-phase",
+        "antiphase",
+    ];
+
     public CheckDescription Description { get; } =
         new(
             Id: "join-name",
@@ -19,8 +29,9 @@ public sealed class JoinName : IJackCheck
             Group: FindingGroup.Sound,
             Why: """
             A position named series puts two coils or pickups in series that another position of the same control does not, one
-            named parallel puts them in parallel, and one named cut or split leaves a coil out that another position has. Where
-            the wires do otherwise, a lug is mistaken or the names are in the wrong order.
+            named parallel puts them in parallel, one named cut or split leaves a coil out that another position has, and one
+            named turned or reversed turns a coil round against another. Where the wires do otherwise, a lug is mistaken or
+            the names are in the wrong order.
             """,
             Bad: """
             pickup neck   humbucker-4
@@ -79,7 +90,33 @@ public sealed class JoinName : IJackCheck
             {
                 yield return finding;
             }
+            else if (TurnsNothing(context, control) is { } unturned)
+            {
+                yield return unturned;
+            }
         }
+    }
+
+    /// <summary>The finding of a position that is named turned and turns no coil, whatever another control is set to; null for none.</summary>
+    private Finding? TurnsNothing(StudyContext context, Control control)
+    {
+        var states = BaseStates(context.Circuit, control).ToList();
+        foreach (
+            var position in Enumerable
+                .Range(0, control.Positions.Length)
+                .Where(position => TurnedWords.Any(word => Naming.Alike(control.Positions[position].Name, word)))
+        )
+        {
+            var turns = states.ConvertAll(state => TurnedCoils.At(context.Study, control, position, state));
+            if (turns.Contains(Turning.Nothing) && !turns.Contains(Turning.Coils))
+            {
+                var state = states[turns.IndexOf(Turning.Nothing)].At(control.Index, position);
+                return Report(context, control, position, "nothing is turned round", state, names: null)
+                    .Seeking(Remedy.Any);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What a position's name says of the coils; null when it says nothing of it. A name with other words too means more.</summary>
@@ -127,7 +164,7 @@ public sealed class JoinName : IJackCheck
         var wrong = changed.Count == 0 ? -1 : Enumerable.Range(0, forms.Length).FirstOrDefault(at => !Fits(at, at), -1);
         return wrong < 0
             ? null
-            : Report(context, control, wrong, meant[wrong], state.At(control.Index, wrong), Exchanged());
+            : Report(context, control, wrong, Missing(meant[wrong]), state.At(control.Index, wrong), Exchanged());
 
         // Whether a position is what a name says.
         bool Fits(int position, int name) =>
@@ -148,37 +185,41 @@ public sealed class JoinName : IJackCheck
         }
     }
 
-    private Finding Report(
-        StudyContext context,
-        Control control,
-        int position,
-        PairJoin? meant,
-        State state,
-        IEnumerable<string>? names
-    )
-    {
-        var heard = FormText.ForPeople(context.Circuit, context.Study.Analyse(state).Form);
-        var missing = meant switch
+    private static string Missing(PairJoin? meant) =>
+        meant switch
         {
             PairJoin.Series => "nothing is put in series",
             PairJoin.Parallel => "nothing is put in parallel",
             _ => "no coil is left out",
         };
-        return Description.At(
-            control.NamedAt ?? context.PlaceOf(control),
-            $"at {context.PositionName(control.Index, position)} {missing}: {heard} is heard",
-            names is null
-                ? "follow the wires of that position, or name it after what is heard"
-                : $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}",
-            [
-                Subject.Position(control.Name, control.Positions[position].Name),
-                .. control
-                    .Positions[position]
-                    .Closed.SelectMany(group => group)
-                    .Where(context.IsJointed)
-                    .Distinct()
-                    .Select(context.Subject),
-            ]
-        );
+
+    private Finding Report(
+        StudyContext context,
+        Control control,
+        int position,
+        string missing,
+        State state,
+        IEnumerable<string>? names
+    )
+    {
+        var heard = FormText.ForPeople(context.Circuit, context.Study.Analyse(state).Form);
+        return Description
+            .At(
+                control.NamedAt ?? context.PlaceOf(control),
+                $"at {context.PositionName(control.Index, position)} {missing}: {heard} is heard",
+                names is null
+                    ? "follow the wires of that position, or name it after what is heard"
+                    : $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}",
+                [
+                    Subject.Position(control.Name, control.Positions[position].Name),
+                    .. control
+                        .Positions[position]
+                        .Closed.SelectMany(group => group)
+                        .Where(context.IsJointed)
+                        .Distinct()
+                        .Select(context.Subject),
+                ]
+            )
+            .Seeking(Remedy.Part);
     }
 }

@@ -50,4 +50,44 @@ public class JoinNameTests
         Assert.Empty(Found.Of("join-name", Two + "positions join series parallel"));
         Assert.Single(Found.Of("join-name", Two + "positions join parallel series"));
     }
+
+    /// <summary>A reversing switch crosses both leads: with one cross wire left out, or both laid straight, nothing is turned.</summary>
+    [Theory]
+    [InlineData("phase.A1 ~ phase.B2; phase.A2 ~ phase.B1", "normal", "turned", 0)]
+    [InlineData("phase.A1 ~ phase.B2; phase.A2 ~ phase.B1", "in", "Out-Of-Phase", 0)]
+    [InlineData("phase.A1 ~ phase.A2; phase.B1 ~ phase.B2", "normal", "turned", 1)]
+    [InlineData("phase.A1 ~ phase.A2; phase.B1 ~ phase.B2", "up", "down", 0)]
+    [InlineData("phase.A2 ~ phase.B1", "normal", "turned", 1)]
+    public void Check_APositionCalledTurned_IsHeldToTurnACoil(string wires, string first, string second, int count)
+    {
+        const string Two = """
+            pickup neck single-coil; pickup bridge single-coil
+            switch phase dpdt
+            pot vol 250k audio
+            jack out
+            neck.hot ~ vol.3; bridge.hot ~ phase.A0; bridge.ground ~ phase.B0; phase.A1 ~ vol.3; phase.B1 ~ vol.case
+            neck.ground ~ vol.case; vol.1 ~ vol.case ~ out.sleeve; vol.2 ~ out.tip
+
+            """;
+
+        Assert.Equal(count, Found.Of("join-name", $"{Two}{wires}\npositions phase {first} {second}").Count);
+    }
+
+    /// <summary>With one pickup alone there is nothing that it could be turned against.</summary>
+    [Fact]
+    public void Check_APositionCalledTurnedOfALonePickup_IsNotTold() =>
+        Assert.Empty(
+            Found.Of(
+                "join-name",
+                """
+                pickup bridge single-coil
+                switch phase dpdt
+                pot vol 250k audio
+                jack out
+                bridge.hot ~ phase.A0; bridge.ground ~ phase.B0; phase.A1 ~ vol.3; phase.B1 ~ vol.case
+                phase.A1 ~ phase.A2; phase.B1 ~ phase.B2; vol.1 ~ vol.case ~ out.sleeve; vol.2 ~ out.tip
+                positions phase normal turned
+                """
+            )
+        );
 }
