@@ -25,6 +25,7 @@ public class ArchitectureTests
                 "Circuits",
                 "Electrical",
                 "Checks",
+                "Building",
                 "Drawing",
                 "Output",
             ]
@@ -71,6 +72,7 @@ public class ArchitectureTests
             // Electrical never sees text's syntax, Drawing never sees a syntax node, and layout sees shapes alone.
             pairs.Add("Electrical", "Syntax");
             pairs.Add("Checks", "Syntax");
+            pairs.Add("Building", "Syntax");
             pairs.Add("Drawing", "Syntax");
             pairs.Add("Drawing.Layout", "Circuits");
             pairs.Add("Drawing.Layout", "Electrical");

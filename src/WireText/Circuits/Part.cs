@@ -32,7 +32,12 @@ public sealed record Part(
     SourceLocation NameAt
 )
 {
+    /// <summary>The word for a part that heat harms.</summary>
+    public const string HeatSensitive = "heat-sensitive";
+
     public string Kind => Definition.Kind;
+
+    public bool IsHeatSensitive => HasTrait(HeatSensitive);
 
     public bool HasTrait(string trait) => Traits.Contains(trait, StringComparer.Ordinal);
 }

@@ -6,9 +6,6 @@ namespace WireText.Checks.Building;
 /// <summary>Finds leads of parts that heat harms where several joints are made at one lug.</summary>
 public sealed class Heat : ICheck
 {
-    /// <summary>The word that says that a part is harmed by heat.</summary>
-    private const string Sensitive = "heat-sensitive";
-
     /// <summary>Other conductors on the lug that make it a lug to be heated more than once. Common practice.</summary>
     private const int OthersThatHeat = 2;
 
@@ -62,7 +59,7 @@ public sealed class Heat : ICheck
 
     public IEnumerable<Finding> Find(CheckContext context) =>
         from part in context.Circuit.Parts
-        where part.HasTrait(Sensitive)
+        where part.IsHeatSensitive
         let shared = part.Lugs.SelectMany(lead => JointsOf(context, lead)).Where(lug => IsHot(context, lug)).ToList()
         where shared.Count > 0
         let names = Listing.Of(shared.Select(lug => lug.Name))

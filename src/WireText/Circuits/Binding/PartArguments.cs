@@ -79,7 +79,7 @@ internal sealed class PartArguments
             }
         }
 
-        yield return "heat-sensitive";
+        yield return Part.HeatSensitive;
     }
 
     private static bool IsModel(WordSyntax word, PartDefinition definition) =>

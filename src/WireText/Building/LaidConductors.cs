@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using WireText.Checks.Building;
+using WireText.Circuits;
+using WireText.Parts;
+
+namespace WireText.Building;
+
+/// <summary>What is laid in one go: a run with all of its stretches, a cable with all of its cores, a part by both of its leads.</summary>
+internal static class LaidConductors
+{
+    /// <summary>Those of some wires of a circuit, in the order in which they are laid.</summary>
+    public static IEnumerable<WorkStep.Lay> Of(Circuit circuit, IEnumerable<Wire> wires) =>
+        wires
+            .GroupBy(wire => KeyOf(circuit, wire))
+            .Select(together => new WorkStep.Lay(
+                together.Max(wire => PhaseOf(circuit, wire)),
+                [.. together.Select(wire => wire.Index)]
+            ))
+            .OrderBy(lay => lay.Phase);
+
+    private static (int? Cable, int? Part, int? Run) KeyOf(Circuit circuit, Wire wire) =>
+        wire.Cable is { } cable ? (cable, null, null)
+        : wire.Kind == WireKind.PartLead ? (null, circuit.Lugs[wire.From].Part, null)
+        : (null, null, wire.Run);
+
+    private static WorkPhase PhaseOf(Circuit circuit, Wire wire)
+    {
+        ImmutableArray<Lug> ends =
+        [
+            .. new[] { wire.From, wire.To }.Where(lug => lug >= 0).Select(i => circuit.Lugs[i]),
+        ];
+        return JointFinder.CarriesHeatToAPart(circuit, wire) ? WorkPhase.HeatSensitive
+            : wire.Kind == WireKind.PartLead ? WorkPhase.HangingParts
+            : wire.Kind != WireKind.Wire || ends.Any(lug => lug.IsLead) ? WorkPhase.Leads
+            : ends[0].Part == ends[^1].Part ? WorkPhase.Jumpers
+            : ends.Any(Conductors.TakesManyJoints) ? WorkPhase.CaseGrounds
+            : ends.Any(lug => circuit.PartOf(lug).Kind == PartKinds.Switch) ? WorkPhase.Selector
+            : WorkPhase.Wires;
+    }
+}
