@@ -19,6 +19,7 @@ using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Measuring;
+using WireText.Mods;
 using WireText.Quantities;
 using WireText.Syntax.Parsing;
 using WireText.Text;
@@ -59,6 +60,7 @@ public static class Bounds
             DidYouMean.LongestWord,
             "none is offered"
         ),
+        new("reading", "mods that stand on mods", ModResolver.MaxDepth, "the finding base-too-deep"),
         new("reading", "names of lugs guessed in a file", LugResolver.MostGuesses, "no more are offered"),
         new(
             "electrical",

@@ -5,6 +5,7 @@ using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
+using WireText.Mods;
 using WireText.Output;
 using WireText.Parts;
 using WireText.Syntax.Nodes;
@@ -28,6 +29,9 @@ public sealed class Compilation
 
     /// <summary>The statements, with every blank and comment.</summary>
     public WiringTree Tree => steps.Tree.Get(cancellation);
+
+    /// <summary>The statements of the whole circuit: of a mod those of what it stands on, changed, and its own.</summary>
+    public ResolvedWiring Resolved => steps.Resolved.Get(cancellation);
 
     /// <summary>The circuit; null when none could be built.</summary>
     public Circuit? Circuit => steps.Bound.Get(cancellation).Circuit;

@@ -6,6 +6,7 @@ using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
+using WireText.Mods;
 using WireText.Steps;
 using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
@@ -36,7 +37,8 @@ internal sealed class CompilationSteps
         drawn = said is null ? null : all?.Drawn;
         known = all is null ? null : all with { Said = null, Drawn = null };
         Tree = new(_ => WiringParser.Parse(source));
-        Bound = new(cancel => Binder.Bind(Tree.Get(cancel), sources));
+        Resolved = new(cancel => ModResolver.Resolve(Tree.Get(cancel), sources));
+        Bound = new(cancel => Binder.Bind(Resolved.Get(cancel), sources));
         Study = new(cancel => Bound.Get(cancel).Circuit is { } circuit ? StudyOf(circuit, known) : null);
         Report = new(cancel =>
             said is not null ? said.Report
@@ -64,6 +66,9 @@ internal sealed class CompilationSteps
     public CheckRequest Request { get; }
 
     public Step<WiringTree> Tree { get; }
+
+    /// <summary>The statements of the whole circuit: of a mod those of what it stands on, changed, and its own.</summary>
+    public Step<ResolvedWiring> Resolved { get; }
 
     public Step<BoundCircuit> Bound { get; }
 
@@ -149,7 +154,7 @@ internal sealed class CompilationSteps
             : null;
 
     private bool IncludesNothing() =>
-        !Tree.Get(CancellationToken.None).Statements.Any(statement => statement is IncludeSyntax);
+        !Tree.Get(CancellationToken.None).Statements.Any(statement => statement is IncludeSyntax or BaseSyntax);
 
     /// <summary>What a step gave, or an older value for the next text to start from.</summary>
     private static T? Finished<T>(Step<T?> step, T? older)

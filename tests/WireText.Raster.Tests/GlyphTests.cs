@@ -55,7 +55,7 @@ public class GlyphTests
     private static string Draw(string path)
     {
         var source = new SourceText(path, File.ReadAllText(Repository.PathOf(path), Encoding.UTF8));
-        var result = Compilation.Of(source, NoSources.Instance);
+        var result = Compilation.Of(source, SourcesBeside.File(Repository.PathOf(path)));
         var circuit = result.Circuit!;
         var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
         var options = new PictureOptions { FileName = path, Findings = result.Findings };

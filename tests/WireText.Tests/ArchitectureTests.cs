@@ -21,6 +21,7 @@ public class ArchitectureTests
                 "Quantities",
                 "Geometry",
                 "Syntax",
+                "Mods",
                 "Parts",
                 "Circuits",
                 "Electrical",

@@ -17,7 +17,11 @@ public class CompilationTests
     private static readonly DrawOptions Quick = new(LayoutEffort.Quick, Theme.Light, null);
 
     public static TheoryData<string> Files =>
-        [.. Repository.RightAndWrongExamples.Select(path => Path.GetRelativePath(Repository.Root, path))];
+        [
+            .. Repository
+                .Examples.Concat(Repository.Mistakes)
+                .Select(path => Path.GetRelativePath(Repository.Root, path)),
+        ];
 
     public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
 

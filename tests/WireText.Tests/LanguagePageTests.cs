@@ -17,7 +17,10 @@ public partial class LanguagePageTests
     public void Example_OfAPage_IsReadAsThePageSays(string text, bool isWrong)
     {
         var tree = WiringParser.Parse(new SourceText("page.wiring", text));
-        var bound = WireText.Circuits.Binding.Binder.Bind(tree, NoSources.Instance);
+        var bound = WireText.Circuits.Binding.Binder.Bind(
+            tree,
+            new SourcesBeside(Repository.PathOf("examples", "mods"))
+        );
 
         var errors = tree
             .Findings.Concat(bound.Findings)

@@ -44,8 +44,13 @@ public class FindingCatalogueTests
                     NoSources.Instance
                 )
                 .DrawingFindings,
-        ["include-too-deep"] = () => Read("include \"mine.wiring\"", new EndlessIncludes()),
+        ["include-too-deep"] = () => Read("include \"mine.wiring\"", new Endless("include")),
         ["only-definitions"] = () => Read("include \"mine.wiring\"", new OneSource("jack out")),
+        ["base-goes-round"] = () => Read("base \"mine.wiring\"", new OneSource("base \"mine.wiring\"")),
+        ["base-too-deep"] = () => Read("base \"mine.wiring\"", new Endless("base")),
+        ["base-late"] = () => Read("jack out mono\nbase \"mine.wiring\"", new OneSource("metal plate")),
+        ["still-expected"] = () =>
+            Read("base \"mine.wiring\"\ndrop neck", new OneSource("pickup neck single-coil\nexpect rest: neck")),
     };
 
     public static TheoryData<string> ShownIds => Rows.Of(Shown.Keys);
@@ -152,10 +157,10 @@ public class FindingCatalogueTests
         public SourceLoad Load(string path, SourceText from) => SourceLoad.Found(new SourceText(path, text));
     }
 
-    /// <summary>Each file includes another one.</summary>
-    private sealed class EndlessIncludes : ISourceProvider
+    /// <summary>Each file names another one.</summary>
+    private sealed class Endless(string statement) : ISourceProvider
     {
         public SourceLoad Load(string path, SourceText from) =>
-            SourceLoad.Found(new SourceText(path, $"include \"further-{path}\""));
+            SourceLoad.Found(new SourceText(path, $"{statement} \"further-{path}\""));
     }
 }

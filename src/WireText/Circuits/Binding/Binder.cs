@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Mods;
 using WireText.Parts;
 using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
@@ -7,14 +8,27 @@ using WireText.Text;
 namespace WireText.Circuits.Binding;
 
 /// <summary>A circuit made from statements, with what was wrong in the lines.</summary>
-/// <param name="Circuit">Null when the file is a mod on a base: its circuit lies in another file.</param>
+/// <param name="Circuit">Null when there is none: it is too large, or what a mod stands on cannot be read.</param>
 /// <param name="Catalogue">The standard models and those the file defines or includes.</param>
 public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, ImmutableArray<Finding> Findings);
 
 /// <summary>Turns statements into the connection model. They may stand in any order: names first, then what uses them.</summary>
 public static class Binder
 {
-    public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources) => Bind(tree.Statements, sources);
+    /// <summary>The circuit of a file; of a mod that of what it stands on, changed.</summary>
+    public static BoundCircuit Bind(WiringTree tree, ISourceProvider sources) =>
+        Bind(ModResolver.Resolve(tree, sources), sources);
+
+    /// <summary>The same of what was resolved already: what was found in that comes first.</summary>
+    public static BoundCircuit Bind(ResolvedWiring wiring, ISourceProvider sources)
+    {
+        var bound = Bind(wiring.Statements, sources);
+        return bound with
+        {
+            Circuit = wiring.IsWhole ? bound.Circuit : null,
+            Findings = wiring.IsWhole ? [.. wiring.Findings, .. bound.Findings] : wiring.Findings,
+        };
+    }
 
     /// <summary>The same of statements that may come from several files. What is wrong with one is reported where it stands.</summary>
     public static BoundCircuit Bind(ImmutableArray<StatementSyntax> statements, ISourceProvider sources)
@@ -22,8 +36,7 @@ public static class Binder
         var sink = new FindingSink();
         var gatherer = new DefinitionGatherer(sources, sink);
         var catalogue = gatherer.Gather(statements);
-        ReportWhatWaits(statements, sink);
-        if (statements.Any(s => s is BaseSyntax) || IsTooLarge(statements, sink))
+        if (IsTooLarge(statements, sink))
         {
             return new BoundCircuit(null, catalogue, sink.ToImmutable());
         }
@@ -221,35 +234,6 @@ public static class Binder
 
     private static IEnumerable<T> Whole<T>(ImmutableArray<StatementSyntax> statements)
         where T : StatementSyntax => statements.OfType<T>().Where(s => !s.IsBroken);
-
-    /// <summary>What is read and kept but has no meaning yet is said once a kind, never passed over in silence.</summary>
-    private static void ReportWhatWaits(ImmutableArray<StatementSyntax> statements, FindingSink sink)
-    {
-        var waiting = statements
-            .Select(s => (Statement: s, Word: WordOf(s)))
-            .Where(s => s.Word is not null)
-            .DistinctBy(s => s.Word, StringComparer.Ordinal);
-        foreach (var (statement, word) in waiting)
-        {
-            sink.Add(
-                StatementFindings.NotCheckedYet.At(
-                    statement.Location,
-                    $"'{word}' is read and kept, but not built yet: nothing in this file is judged with it",
-                    "write the whole circuit into this file, without it"
-                )
-            );
-        }
-
-        static string? WordOf(StatementSyntax statement) =>
-            statement switch
-            {
-                BaseSyntax => "base",
-                LiftSyntax => "lift",
-                DropSyntax or DropExpectSyntax => "drop",
-                ReplaceSyntax => "replace",
-                _ => null,
-            };
-    }
 
     private static bool IsTooLarge(ImmutableArray<StatementSyntax> statements, FindingSink sink)
     {

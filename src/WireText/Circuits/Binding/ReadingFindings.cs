@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Mods;
 using WireText.Parts;
 using WireText.Quantities;
 using WireText.Syntax.Parsing;
@@ -23,7 +24,6 @@ public static class ReadingFindings
         FindingLimit.TooMany,
         CircuitLimits.TooLargeToDraw,
         StatementFindings.SaidTwice,
-        StatementFindings.NotCheckedYet,
     ];
 
     /// <summary>Of a line that makes a part, names its positions or places it.</summary>
@@ -67,5 +67,6 @@ public static class ReadingFindings
         InclusionFindings.CannotInclude,
         InclusionFindings.IncludeTooDeep,
         InclusionFindings.OnlyDefinitions,
+        .. ModFindings.All,
     ];
 }

@@ -25,24 +25,4 @@ internal static class StatementFindings
             """,
             Mend: "Keep one of the two."
         );
-
-    public static FindingDescription NotCheckedYet { get; } =
-        new(
-            Id: "not-checked-yet",
-            Title: "a statement is read and kept, but not checked",
-            Severity: Severity.Error,
-            Group: FindingGroup.Text,
-            Why: """
-            The statement is part of the language and this version does nothing with it yet: what the file says is not what is
-            checked. It is said once for each kind. A file that was not judged must not pass for one in which nothing is found.
-            """,
-            Bad: """
-            jack out
-            [|lift out.tip|]
-            """,
-            Good: """
-            jack out
-            """,
-            Mend: "Write the whole circuit into the file, without this statement, until mods are built."
-        );
 }
