@@ -23,6 +23,7 @@ public static class CliProgram
           wiretext parts lever-3way
           wiretext explain floating-ground
           wiretext format guitar.wiring
+          wiretext flatten guitar.wiring
           wiretext response guitar.wiring --sweep tone -o tone.svg
           wiretext export guitar.wiring --spice -o guitar.cir
         """;
@@ -51,6 +52,7 @@ public static class CliProgram
             new PartsCommand(context),
             new ExplainCommand(context),
             new FormatCommand(context),
+            new FlattenCommand(context),
             new ResponseCommand(context),
             new ExportCommand(context),
         };

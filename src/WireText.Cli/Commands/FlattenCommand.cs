@@ -1,0 +1,63 @@
+using System.CommandLine;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Running;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
+using WireText.Mods;
+using WireText.Output;
+
+namespace WireText.Cli.Commands;
+
+/// <summary><c>wiretext flatten</c></summary>
+internal sealed class FlattenCommand : Command
+{
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<string?> output = CommonOptions.Output("the text");
+    private readonly PartsOption parts = new();
+
+    public FlattenCommand(CliContext context)
+        : base(
+            "flatten",
+            """
+            Writes a mod and what it stands on as one file that stands alone, with the comments that still apply.
+
+            Example: wiretext flatten guitar.wiring
+            """
+        )
+    {
+        Add(file);
+        Add(output);
+        Add(parts);
+        SetAction(parsed =>
+            Run(context, parsed.GetRequiredValue(file), parsed.GetValue(output), parts.In(parsed, context.Sources))
+        );
+    }
+
+    private static int Run(CliContext context, string file, string? target, FolderSources sources)
+    {
+        var source = context.Sources.Read(file, SourceRole.Wiring);
+        var compiled = Compilation.Of(
+            source.Text,
+            sources,
+            settings: new SettingsFiles(context.Host, context.Sources).For(file)
+        );
+        FindingText.Write(compiled.Findings, context.Error);
+        if (!compiled.Resolved.IsWhole)
+        {
+            throw new CannotException("what the file stands on cannot be read");
+        }
+
+        var text = Flattening.TextOf(compiled.Tree, compiled.Resolved);
+        if (target is null)
+        {
+            context.Data.Write(text);
+        }
+        else
+        {
+            context.Results.Write(target, source.Encoded(text));
+        }
+
+        return ExitCode.For(compiled.Findings, isStrict: false);
+    }
+}
