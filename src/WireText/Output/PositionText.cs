@@ -8,14 +8,6 @@ namespace WireText.Output;
 /// <summary>Writes a table of positions for people, as text or as Markdown.</summary>
 public static class PositionText
 {
-    /// <summary>No line is wider where it can be helped. Chosen: two windows side by side.</summary>
-    private const int Widest = 110;
-
-    /// <summary>What is heard is not broken into columns narrower than this.</summary>
-    private const int Narrowest = 18;
-
-    private const string Gap = "  ";
-
     /// <summary>In columns, with what is heard broken into lines where it is long.</summary>
     public static string Write(PositionTable table)
     {
@@ -26,13 +18,13 @@ public static class PositionText
             text.Append(VisibleText.Line(title)).Append("\n\n");
         }
 
-        WriteTable(text, sheet.Heading, sheet.Rows, sheet.HeardColumn, below: []);
-        WriteRemarks(text, sheet.Remarks);
+        TextTable.Write(text, sheet.Heading, sheet.Rows, sheet.HeardColumn, below: []);
+        TextTable.WriteRemarks(text, sheet.Remarks);
         if (CoilSheet.Of(table.Circuit) is { } coils)
         {
             text.Append('\n');
-            WriteTable(text, coils.Heading, coils.Rows, broken: 0, below: coils.Origins);
-            WriteRemarks(text, coils.Remarks);
+            TextTable.Write(text, coils.Heading, coils.Rows, broken: 0, below: coils.Origins);
+            TextTable.WriteRemarks(text, coils.Remarks);
         }
 
         return text.ToString();
@@ -51,85 +43,6 @@ public static class PositionText
         }
 
         return text.ToString();
-    }
-
-    private static void WriteRemarks(StringBuilder text, ImmutableArray<string> remarks)
-    {
-        foreach (var line in remarks.SelectMany(remark => TextWidth.Wrapped(remark, Widest)))
-        {
-            text.Append(line).Append('\n');
-        }
-    }
-
-    /// <summary>Nothing when there are no rows. One column is broken into lines, and has notes below its first part.</summary>
-    /// <param name="below">A sentence to stand below each row; empty for none.</param>
-    private static void WriteTable(
-        StringBuilder text,
-        ImmutableArray<string> heading,
-        ImmutableArray<ImmutableArray<string>> rows,
-        int broken,
-        ImmutableArray<string> below
-    )
-    {
-        if (rows.IsEmpty)
-        {
-            return;
-        }
-
-        int[] widths =
-        [
-            .. heading.Select(
-                (name, i) => Math.Max(TextWidth.Of(name), rows.Max(row => TextWidth.Of(FirstPart(row[i]))))
-            ),
-        ];
-        var others = widths.Sum() - widths[broken] + (Gap.Length * (widths.Length - 1));
-        widths[broken] = Math.Min(widths[broken], Math.Max(Narrowest, Widest - others));
-        AppendRow(text, heading, widths, broken);
-        text.Append(new string('-', widths.Sum() + (Gap.Length * (widths.Length - 1)))).Append('\n');
-        for (var row = 0; row < rows.Length; row++)
-        {
-            AppendRow(text, rows[row], widths, broken);
-            if (row < below.Length)
-            {
-                AppendIndented(text, below[row], 2 * Gap.Length);
-            }
-        }
-
-        text.Append('\n');
-    }
-
-    private static string FirstPart(string cell) => cell.Split(PositionSheet.NoteMark)[0];
-
-    private static void AppendRow(StringBuilder text, ImmutableArray<string> cells, int[] widths, int heard)
-    {
-        var parts = cells[heard].Split(PositionSheet.NoteMark);
-        var lines = TextWidth.Wrapped(parts[0], widths[heard]);
-        for (var line = 0; line < lines.Count; line++)
-        {
-            var words = cells.Select(
-                (cell, i) =>
-                    i == heard ? lines[line]
-                    : line == 0 ? cell
-                    : ""
-            );
-            text.Append(string.Join(Gap, words.Select((word, i) => TextWidth.Padded(word, widths[i]))).TrimEnd())
-                .Append('\n');
-        }
-
-        // A note has the rest of its line to itself.
-        var indent = widths.Take(heard).Sum(width => width + Gap.Length) + Gap.Length;
-        foreach (var note in parts.Skip(1))
-        {
-            AppendIndented(text, note, indent);
-        }
-    }
-
-    private static void AppendIndented(StringBuilder text, string sentence, int indent)
-    {
-        foreach (var line in TextWidth.Wrapped(sentence, Widest - indent))
-        {
-            text.Append(' ', indent).Append(line).Append('\n');
-        }
     }
 
     private static void AppendMarkdown(
