@@ -11,6 +11,7 @@ using WireText.Drawing.Layout;
 using WireText.Drawing.Layout.Placement;
 using WireText.Drawing.Layout.Routing;
 using WireText.Drawing.Pictures;
+using WireText.Electrical.BenchPlans;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Grounds;
@@ -108,6 +109,20 @@ public static class Bounds
         ),
         new("electrical", "branches in a bridge", FormFinder.MaxKernel, "the coils are listed as a bridge"),
         new("electrical", "solved states kept from one edit to the next", Analyst.MostShared, "they are solved anew"),
+        new(
+            "electrical",
+            "lines of the table of positions in a bench plan",
+            BenchSettings.MostPositions,
+            "each control is moved alone"
+        ),
+        new("electrical", "readings of a bench plan", ReadingList.MostReadings, "the plan says that there are more"),
+        new("electrical", "faults of a bench plan", FaultTable.MostFaults, "the plan says that there are more"),
+        new(
+            "electrical",
+            "nets and elements looked at for the faults of a bench plan",
+            FaultTable.WorkLimit,
+            "the plan says that there are more"
+        ),
         new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
         new(
             "claims",

@@ -47,6 +47,7 @@ public class ArchitectureTests
                 "Studies",
                 "Traces",
                 "Responses",
+                "BenchPlans",
             ]
         ),
         ("Drawing", ["Lettering", "Shapes", "Layout", "Faces", "Pictures", "Charts"]),

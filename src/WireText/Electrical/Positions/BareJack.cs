@@ -29,13 +29,7 @@ public static class BareJack
     )
     {
         var circuit = network.Circuit;
-        var start = State.Open(circuit);
-        foreach (var plug in circuit.Controls.Where(control => control.IsPlug))
-        {
-            var bare = plug.Positions.Select(position => position.Name).ToList().IndexOf(NoPlug);
-            start = start.At(plug.Index, bare < 0 ? plug.Rest : bare);
-        }
-
+        var start = WithoutPlugs(circuit, State.Open(circuit));
         if (start.Equals(State.Open(circuit)))
         {
             return [];
@@ -61,6 +55,18 @@ public static class BareJack
             (one, state) => one with { State = state },
             one => Said(one.Reading)
         );
+    }
+
+    /// <summary>The same with no plug in any jack; one that has no such position stays as it rests.</summary>
+    internal static State WithoutPlugs(Circuit circuit, State state)
+    {
+        foreach (var plug in circuit.Controls.Where(control => control.IsPlug))
+        {
+            var bare = plug.Positions.Select(position => position.Name).ToList().IndexOf(NoPlug);
+            state = state.At(plug.Index, bare < 0 ? plug.Rest : bare);
+        }
+
+        return state;
     }
 
     /// <summary>True when some state belongs to both, plugs not looked at.</summary>
