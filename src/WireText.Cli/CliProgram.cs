@@ -18,6 +18,7 @@ public static class CliProgram
         Examples:
           wiretext check guitar.wiring
           wiretext positions guitar.wiring
+          wiretext bench guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
           wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
@@ -47,6 +48,7 @@ public static class CliProgram
         {
             new CheckCommand(context),
             new PositionsCommand(context),
+            new BenchCommand(context),
             new DrawCommand(context),
             new ArrangeCommand(context),
             new PartsCommand(context),

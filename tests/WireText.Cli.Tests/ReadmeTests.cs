@@ -8,6 +8,7 @@ public partial class ReadmeTests
 {
     [Theory]
     [InlineData("README.md")]
+    [InlineData("docs/bench.md")]
     [InlineData("docs/ci.md")]
     [InlineData("docs/findings-json.md")]
     [InlineData("docs/positions.md")]

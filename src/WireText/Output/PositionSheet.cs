@@ -177,7 +177,7 @@ internal sealed record PositionSheet(
         yield return $"level against {ReferenceOf(table)}; peak over 100 Hz, into {ValueText.Figure(circuit.Surroundings.CableFarads, Unit.Farad)} of cable and {ValueText.Figure(circuit.Surroundings.InputOhms, Unit.Ohm)}; hum at {circuit.Surroundings.MainsHertz.ToString("0", CultureInfo.InvariantCulture)} Hz";
         yield return circuit.Dials.IsEmpty
             ? "meter on the plug, batteries out"
-            : $"dials at rest: {string.Join(", ", circuit.Dials.Select(dial => $"{dial.Name} {dial.Rest.ToString("0.##", CultureInfo.InvariantCulture)}"))}; meter on the plug, batteries out";
+            : $"dials at rest: {RestOf(circuit)}; meter on the plug, batteries out";
         yield return TemperatureRemark(circuit.Surroundings);
     }
 
@@ -201,7 +201,15 @@ internal sealed record PositionSheet(
             ]
             : [];
 
-    private static string TemperatureRemark(Surroundings day)
+    /// <summary>Where every dial rests: <c>vol 10, tone 10</c>.</summary>
+    public static string RestOf(Circuit circuit) =>
+        string.Join(
+            ", ",
+            circuit.Dials.Select(dial => $"{dial.Name} {dial.Rest.ToString("0.##", CultureInfo.InvariantCulture)}")
+        );
+
+    /// <summary>At what temperature a meter reads, what stands in brackets, and what another day does to coils.</summary>
+    public static string TemperatureRemark(Surroundings day)
     {
         if (
             day

@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Text;
+using WireText.Electrical.BenchPlans;
+using WireText.Text;
+
+namespace WireText.Output;
+
+/// <summary>Writes a bench plan for people, to be printed and filled in.</summary>
+public static class BenchText
+{
+    private const int Indent = 4;
+
+    public static string Write(BenchPlan plan)
+    {
+        var sheet = new BenchSheet(plan);
+        var text = new StringBuilder();
+        if (plan.Circuit.Title is { } title)
+        {
+            text.Append(VisibleText.Line(title)).Append("\n\n");
+        }
+
+        TextTable.Write(text, sheet.ReadingHeading, sheet.Readings, sheet.ExpectedColumn, below: []);
+        TextTable.WriteRemarks(text, [.. sheet.ReadingRemarks()]);
+        text.Append('\n');
+        TextTable.Write(text, sheet.TapHeading, sheet.Taps, sheet.SoundingColumn, below: []);
+        TextTable.WriteRemarks(text, [.. sheet.TapRemarks()]);
+        WriteFaults(text, plan.Faults, sheet);
+        return text.ToString();
+    }
+
+    private static void WriteFaults(StringBuilder text, FaultTable faults, BenchSheet sheet)
+    {
+        text.Append(
+            "\nwhat wrong readings point to, where one thing alone is wrong; lines under one head cannot be told apart\n"
+        );
+        text.Append(new string('-', TextTable.Widest)).Append('\n');
+        foreach (var group in faults.Groups)
+        {
+            Append(text, BenchSheet.WrongOf(group), indent: 0);
+            AppendAll(text, group.Faults, sheet);
+        }
+
+        if (!faults.Unseen.IsEmpty)
+        {
+            text.Append("\nnot seen by the meter: with these every reading may be as expected\n");
+            AppendAll(text, faults.Unseen, sheet);
+        }
+
+        if (!faults.IsComplete)
+        {
+            var tried = faults.Groups.Sum(group => group.Faults.Length) + faults.Unseen.Length;
+            text.Append(CultureInfo.InvariantCulture, $"\nthere are more: the first {tried} faults were tried\n");
+        }
+    }
+
+    private static void AppendAll(StringBuilder text, IEnumerable<Fault> faults, BenchSheet sheet)
+    {
+        foreach (var fault in faults)
+        {
+            Append(text, sheet.WordsFor(fault), Indent);
+        }
+    }
+
+    private static void Append(StringBuilder text, string sentence, int indent)
+    {
+        foreach (var line in TextWidth.Wrapped(sentence, TextTable.Widest - indent))
+        {
+            text.Append(' ', indent).Append(line).Append('\n');
+        }
+    }
+}
