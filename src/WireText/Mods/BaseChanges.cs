@@ -13,24 +13,9 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
     public ImmutableArray<StatementSyntax> Apply(ImmutableArray<StatementSyntax> mod)
     {
         // What is expected goes first: a dropped part may be spoken of there.
-        foreach (var drop in Whole<DropExpectSyntax>(mod))
+        foreach (var change in mod.Where(one => !one.IsBroken).OrderBy(OrderOf))
         {
-            Drop(drop);
-        }
-
-        foreach (var replace in Whole<ReplaceSyntax>(mod))
-        {
-            Replace(replace);
-        }
-
-        foreach (var lift in Whole<LiftSyntax>(mod))
-        {
-            Lift(lift);
-        }
-
-        foreach (var drop in Whole<DropSyntax>(mod))
-        {
-            Drop(drop);
+            Take(change);
         }
 
         foreach (var statement in mod)
@@ -40,6 +25,38 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
 
         return [.. statements, .. mod.Where(statement => !ModResolver.IsChange(statement))];
     }
+
+    /// <summary>Does one change; false where what it takes out is not there, which is told then.</summary>
+    public bool Take(StatementSyntax change)
+    {
+        var told = sink.Count;
+        switch (change)
+        {
+            case DropExpectSyntax drop:
+                Drop(drop);
+                break;
+            case ReplaceSyntax replace:
+                Replace(replace);
+                break;
+            case LiftSyntax lift:
+                Lift(lift);
+                break;
+            case DropSyntax drop:
+                Drop(drop);
+                break;
+        }
+
+        return sink.Count == told;
+    }
+
+    private static int OrderOf(StatementSyntax change) =>
+        change switch
+        {
+            DropExpectSyntax => 0,
+            ReplaceSyntax => 1,
+            LiftSyntax => 2,
+            _ => 3,
+        };
 
     private void Replace(ReplaceSyntax replace)
     {
@@ -233,7 +250,4 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
             )
         );
     }
-
-    private static IEnumerable<T> Whole<T>(ImmutableArray<StatementSyntax> all)
-        where T : StatementSyntax => all.OfType<T>().Where(one => !one.IsBroken);
 }

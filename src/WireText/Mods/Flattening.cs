@@ -19,10 +19,12 @@ public sealed class Flattening
     /// <summary>The statements of the circuit by the line that they stand on: of one that was changed there may be several.</summary>
     private readonly ILookup<(SourceText Source, int Line), StatementSyntax> byLine;
     private readonly StringBuilder text = new();
+    private CircuitSyntax? title;
 
     private Flattening(ImmutableArray<StatementSyntax> statements)
     {
         left = new HashSet<StatementSyntax>(statements, ReferenceEqualityComparer.Instance);
+        title = statements.OfType<CircuitSyntax>().LastOrDefault();
         byLine = statements.ToLookup(statement => (statement.Location.Source, statement.Location.Position.Line));
     }
 
@@ -46,7 +48,7 @@ public sealed class Flattening
         {
             var path = tree.Statements.OfType<BaseSyntax>().First(one => !one.IsBroken).Path.Value;
             Write(under.Tree, under.Resolved, folder + path[..(path.LastIndexOf('/') + 1)]);
-            text.Append('\n');
+            text.Append(EndsBlank() ? "" : "\n");
         }
 
         var whole = new HashSet<StatementSyntax>(
@@ -70,11 +72,14 @@ public sealed class Flattening
             return;
         }
 
-        foreach (var one in lines.Where(one => one.Text is not null))
+        foreach (var one in lines.Where(one => one.Text is not null && !(one.Text.Length == 0 && EndsBlank())))
         {
             text.Append(one.Text).Append('\n');
         }
     }
+
+    /// <summary>True at the start and behind a blank line: lines that went leave no hole.</summary>
+    private bool EndsBlank() => text.Length < 2 || (text[^1] == '\n' && text[^2] == '\n');
 
     /// <summary>A blank line by itself; comments with the lines below them, to the next blank line or comment, and rows with their head.</summary>
     private static IEnumerable<List<LineSyntax>> Groups(WiringTree tree)
@@ -111,6 +116,11 @@ public sealed class Flattening
             return StatementText.Of(include with { Path = include.Path with { Value = folder + include.Path.Value } });
         }
 
+        if (line.Content is CircuitSyntax)
+        {
+            return Title(line);
+        }
+
         if (line.Content is null || whole.Contains(HeadOf(line)))
         {
             return source.Slice(line.Span);
@@ -118,6 +128,14 @@ public sealed class Flattening
 
         var changed = byLine[(source, line.Number)].Select(StatementText.Of).ToList();
         return changed.Count == 0 ? null : string.Join('\n', changed) + CommentOf(line);
+    }
+
+    /// <summary>The title that holds stands where the first one stood.</summary>
+    private string? Title(LineSyntax line)
+    {
+        var written = title is { } whole ? StatementText.Of(whole) + CommentOf(line) : null;
+        title = null;
+        return written;
     }
 
     /// <summary>The line that a row stands under; of another line its own.</summary>
