@@ -25,6 +25,7 @@ public class ArchitectureTests
                 "Parts",
                 "Circuits",
                 "Electrical",
+                "Comparing",
                 "Checks",
                 "Building",
                 "Drawing",

@@ -101,6 +101,9 @@ internal sealed record PositionSheet(
             _ => $"{ValueText.Figure(reading.Ohms, Unit.Ohm)} ({Band(reading)})",
         };
 
+    /// <summary>What is heard, the level, the hum, the meter and the peak of one row.</summary>
+    public static ImmutableArray<string> CellsOf(Circuit circuit, PositionRow row) => Cells(circuit, [], row);
+
     private static ImmutableArray<string> Cells(Circuit circuit, List<Control> columns, PositionRow row)
     {
         var (sound, isSound) = (row.Analysis.Sound, row.Analysis.Outcome == Outcome.Sound);

@@ -66,21 +66,10 @@ public static class PositionText
 
         foreach (var remark in remarks)
         {
-            text.Append($"- {Escaped(remark)}\n");
+            text.Append($"- {MarkdownText.Escaped(remark)}\n");
         }
     }
 
     private static void AppendMarkdownRow(StringBuilder text, ImmutableArray<string> cells) =>
-        text.Append($"| {string.Join(" | ", cells.Select(Escaped))} |\n");
-
-    private static string Escaped(string text) =>
-        text.Replace("\\", "\\\\", StringComparison.Ordinal)
-            .Replace("|", "\\|", StringComparison.Ordinal)
-            .Replace("*", "\\*", StringComparison.Ordinal)
-            .Replace("<", "\\<", StringComparison.Ordinal)
-            .Replace("[", "\\[", StringComparison.Ordinal)
-            .Replace("`", "\\`", StringComparison.Ordinal)
-            // Of these some readers make links by themselves.
-            .Replace("@", "\\@", StringComparison.Ordinal)
-            .Replace("www.", "www\\.", StringComparison.Ordinal);
+        text.Append($"| {string.Join(" | ", cells.Select(MarkdownText.Escaped))} |\n");
 }

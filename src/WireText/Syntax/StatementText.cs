@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Syntax.Nodes;
 
 namespace WireText.Syntax;
@@ -7,8 +8,23 @@ public static class StatementText
 {
     private const string RowIndent = "    ";
 
+    /// <summary>True for a statement that a mod may change; the others are only taken over.</summary>
+    public static bool CanWrite(StatementSyntax statement) =>
+        statement
+            is CircuitSyntax
+                or IncludeSyntax
+                or PartSyntax
+                or WireSyntax
+                or SpliceSyntax
+                or CableSyntax
+                or TouchSyntax
+                or RestSyntax
+                or LoadSyntax
+                or PositionsSyntax
+                or ArrangeSyntax;
+
     /// <summary>The line, without its ending; several where the statement has rows.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">For a statement that is never changed, only taken over.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">For one that cannot be written, see <see cref="CanWrite"/>.</exception>
     public static string Of(StatementSyntax statement) =>
         statement switch
         {
@@ -60,6 +76,9 @@ public static class StatementText
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(statement), statement, "it has no text of its own"),
         };
+
+    /// <summary>What follows a part's name, with single blanks.</summary>
+    public static string Arguments(ImmutableArray<SyntaxNode> arguments) => Joined(arguments.Select(Argument));
 
     private static string Argument(SyntaxNode argument) =>
         argument switch

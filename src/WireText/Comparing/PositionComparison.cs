@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Sound;
+using WireText.Electrical.Studies;
+
+namespace WireText.Comparing;
+
+/// <summary>What one position does before and after.</summary>
+/// <param name="State">Of the later circuit.</param>
+/// <param name="Before">Of the earlier, with what is called the same there in the same position and the rest at rest; levels over one coil.</param>
+/// <param name="After">Of the later.</param>
+public sealed record PositionChange(State State, PositionRow Before, PositionRow After);
+
+/// <summary>What the differences of two circuits do, position by position.</summary>
+/// <param name="Before">The earlier circuit with its parts called as in the later.</param>
+/// <param name="Rows">The positions of the later circuit, and those of the earlier that it tells apart no more.</param>
+public sealed record PositionComparison(Circuit Before, Circuit After, ImmutableArray<PositionChange> Rows)
+{
+    /// <summary>The controls that a table has a column for.</summary>
+    public IEnumerable<Control> Columns =>
+        After.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
+
+    /// <summary>Null where one of the two has no output jack.</summary>
+    public static PositionComparison? Of(CircuitComparison circuits, CancellationToken cancellation = default)
+    {
+        var before = AlikeNames.Of(circuits);
+        if (
+            Study.Of(before)?.Until(cancellation) is not { } was
+            || Study.Of(circuits.After)?.Until(cancellation) is not { } now
+        )
+        {
+            return null;
+        }
+
+        var states = now
+            .Positions.Rows.Select(row => row.State)
+            .Concat(was.Positions.Rows.Select(row => Later(circuits, row.State)))
+            .DistinctBy(state => state.Settled(circuits.After))
+            .ToList();
+        return new PositionComparison(
+            before,
+            circuits.After,
+            [
+                .. states.Select(state =>
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    return new PositionChange(
+                        state,
+                        RowOf(was, Earlier(circuits, state.Settled(circuits.After))),
+                        RowOf(now, state.Settled(circuits.After))
+                    );
+                }),
+            ]
+        );
+    }
+
+    private static PositionRow RowOf(Study study, State state)
+    {
+        var analysis = study.Analyse(state);
+        return new PositionRow(
+            state,
+            analysis,
+            analysis.Outcome == Outcome.Sound ? analysis.Sound.LevelDecibels : null
+        );
+    }
+
+    /// <summary>The state of the earlier circuit in which what was there stands as it stands later; the rest is at rest.</summary>
+    private static State Earlier(CircuitComparison circuits, State later)
+    {
+        var state = State.Rest(circuits.Before);
+        foreach (var control in circuits.After.Controls)
+        {
+            if (
+                later[control.Index] is { } position
+                && circuits.ControlBefore(control) is { } was
+                && position < was.Positions.Length
+            )
+            {
+                state = state.At(was.Index, position);
+            }
+        }
+
+        return state;
+    }
+
+    /// <summary>The states of the later circuit in which what is still there stands as it stood; the rest is at rest.</summary>
+    private static State Later(CircuitComparison circuits, State earlier)
+    {
+        var state = State.Rest(circuits.After);
+        foreach (var control in circuits.After.Controls)
+        {
+            if (
+                circuits.ControlBefore(control) is { } was
+                && (earlier[was.Index] is not { } position || position < control.Positions.Length)
+            )
+            {
+                state = state.At(control.Index, earlier[was.Index]);
+            }
+        }
+
+        return state;
+    }
+}

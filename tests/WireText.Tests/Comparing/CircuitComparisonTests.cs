@@ -1,0 +1,236 @@
+using System.Text.RegularExpressions;
+using WireText.Comparing;
+using WireText.Output;
+using WireText.Syntax;
+using WireText.Syntax.Parsing;
+using WireText.Testing;
+using WireText.Tests.Checks.Mutants;
+using WireText.Tests.Electrical;
+using WireText.Tests.Judging;
+using WireText.Tests.Mods;
+using WireText.Text;
+
+namespace WireText.Tests.Comparing;
+
+/// <summary>How two circuits differ. What is to be told of each pair was read off their texts by hand.</summary>
+public partial class CircuitComparisonTests
+{
+    /// <summary>Mutants of an example that are tried, spread over all of them.</summary>
+    private const int MostMutants = 50;
+
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Compare_WithItsOtherForms_IsTheSame(string name)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", name));
+        var formatted = Formatter.Format(WiringParser.Parse(new SourceText("a.wiring", text)));
+
+        Assert.True(Compare(text, text).IsSame);
+        Assert.True(Compare(text, formatted).IsSame);
+        Assert.True(Compare(text, Reordered(text)).IsSame);
+        Assert.True(Compare(text, Turned(text)).IsSame);
+    }
+
+    /// <summary>Every part under another name: its place among the wires tells which it is.</summary>
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Compare_WithEveryPartRenamed_IsTheSame(string name)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", name));
+        var circuit = Bench.CompileText(text);
+        var renamed = text;
+        foreach (var part in circuit.Parts)
+        {
+            renamed = Regex.Replace(
+                renamed,
+                $@"(?<![\w.-]){Regex.Escape(part.Name)}(?![\w-])",
+                $"x{part.Index}y",
+                RegexOptions.None,
+                TimeSpan.FromSeconds(5)
+            );
+        }
+
+        var comparison = Compare(WithoutStates(text), WithoutStates(renamed));
+
+        Assert.True(comparison.IsSame, ComparisonText.Write(comparison, null));
+        Assert.All(
+            PositionComparison.Of(comparison)!.Rows,
+            row => Assert.Equal(row.Before.WhatIsHeard(comparison.After), row.After.WhatIsHeard(comparison.After))
+        );
+    }
+
+    /// <summary>No slip of the iron is passed over, and the mod that is written makes it.</summary>
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Compare_WithEachMutant_TellsItAndWritesItsMod(string name)
+    {
+        var text = File.ReadAllText(Repository.PathOf("examples", name));
+        var right = Bench.CompileText(text);
+        var stock = new Stock(("right.wiring", text));
+        var under = stock.Compile("base \"right.wiring\"\n").Resolved.Base!;
+        var judge = new Judge(right);
+        var mutants = WireMutants.Of(right).Where(one => WireMutants.CanBeWritten(right, one)).ToList();
+        foreach (var mutant in mutants.Where((_, i) => i % ((mutants.Count / MostMutants) + 1) == 0))
+        {
+            var now = Compilation.Of(
+                new SourceText("now.wiring", WireMutants.Written(right, mutant, text)),
+                NoSources.Instance
+            );
+
+            // Two ends exchanged may make the wires that were there.
+            var isSame = CircuitComparison.Of(right, now.Circuit!).IsSame;
+            Assert.True(!isSame || judge.Compare(now.Circuit!) == Verdict.Equal, WireMutants.NameOf(right, mutant));
+
+            var mod = ModText.Of(under, now.Resolved);
+            var made = stock.Compile(mod.WriteOn("right.wiring"));
+            Assert.Empty(mod.Left);
+            Assert.DoesNotContain(made.Findings, one => one.Id is "not-on-base" or "still-expected");
+            Assert.True(CircuitComparison.Of(now.Circuit!, made.Circuit!).IsSame, mod.WriteOn("right.wiring"));
+        }
+    }
+
+    [Fact]
+    public void Compare_AStockGuitarWithItsMod_TellsWhatIsToBeDone()
+    {
+        var now = new Stock().Compile(
+            """
+            base "stock.wiring"
+            button mute momentary
+            replace dark 22n paper-in-oil
+            lift neck.hot
+            wire neck.hot to sel.A1 green
+            lift plate
+            wire plate to vol.case black
+            wire mute.1 to out.tip red
+            wire mute.2 to out.sleeve black
+
+            """
+        );
+
+        var told = ComparisonText.Write(CircuitComparison.Of(Bench.CompileText(Stock.Text), now.Circuit!), null);
+
+        Assert.Equal(
+            """
+            parts in
+              button mute momentary
+
+            parts changed
+              dark: 47n film → 22n paper-in-oil
+
+            wires moved
+              plate to tone.case black → plate to vol.case black
+
+            wires exchanged
+              neck.hot to sel.A1 white → neck.hot to sel.A1 green
+
+            wires added
+              mute.1 to out.tip red
+              mute.2 to out.sleeve black
+
+
+            """.ReplaceLineEndings("\n"),
+            told
+        );
+    }
+
+    [Fact]
+    public void Compare_OfAMute_TellsThePositionsThatItChanges()
+    {
+        var now = new Stock().Compile(
+            "base \"stock.wiring\"\nbutton mute momentary\nwire mute.1 to out.tip red\nwire mute.2 to out.sleeve black\n"
+        );
+        var comparison = CircuitComparison.Of(Bench.CompileText(Stock.Text), now.Circuit!);
+
+        var told = ComparisonText.Write(comparison, PositionComparison.Of(comparison));
+
+        Assert.Contains("mute=down\n", told, StringComparison.Ordinal);
+        Assert.Contains("→ silence: tip and sleeve are joined", told, StringComparison.Ordinal);
+        Assert.Contains("3 of ", told, StringComparison.Ordinal);
+    }
+
+    /// <summary>A position that is called after a part goes by the part's new name.</summary>
+    [Theory]
+    [InlineData("neck neck-bridge bridge", "front front-bridge bridge", true)]
+    [InlineData("neck neck-bridge bridge", "neck neck-bridge bridge", true)]
+    [InlineData("neck neck-bridge bridge", "neck both bridge", false)]
+    public void Compare_PositionsCalledAfterARenamedPart_AreTheSame(string before, string after, bool isSame)
+    {
+        const string Two = """
+            pickup neck single-coil
+            pickup bridge single-coil
+            switch sel lever-3way
+            jack out
+            wire neck.hot to sel.A1 white
+            wire bridge.hot to sel.A3 white
+            wire sel.A0 to out.tip white
+            wire neck.ground to out.sleeve black
+            wire bridge.ground to out.sleeve black
+
+            """;
+        var renamed = Two.Replace("neck", "front", StringComparison.Ordinal);
+
+        Assert.Equal(isSame, Compare($"{Two}positions sel {before}\n", $"{renamed}positions sel {after}\n").IsSame);
+    }
+
+    /// <summary>Two of a kind: the one whose wires are the same is the same one.</summary>
+    [Fact]
+    public void Compare_OneOfTwoTwinsRenamed_IsTheSame()
+    {
+        const string Two = """
+            pickup neck single-coil
+            pickup bridge single-coil
+            switch sel lever-3way
+            jack out
+            wire neck.hot to sel.A1 white
+            wire bridge.hot to sel.A3 white
+            wire sel.A0 to out.tip white
+            wire neck.ground to out.sleeve black
+            wire bridge.ground to out.sleeve black
+
+            """;
+
+        Assert.True(Compare(Two, Two.Replace("bridge", "rear", StringComparison.Ordinal)).IsSame);
+    }
+
+    private static CircuitComparison Compare(string before, string after) =>
+        CircuitComparison.Of(Bench.CompileText(before), Bench.CompileText(after));
+
+    /// <summary>Statements in the opposite order, each with its rows.</summary>
+    private static string Reordered(string text)
+    {
+        var blocks = new List<string>();
+        foreach (var line in text.Split('\n'))
+        {
+            if (line.StartsWith(' ') && blocks.Count > 0)
+            {
+                blocks[^1] += "\n" + line;
+            }
+            else
+            {
+                blocks.Add(line);
+            }
+        }
+
+        blocks.Reverse();
+        return string.Join('\n', blocks) + "\n";
+    }
+
+    /// <summary>Each wire told from its other end.</summary>
+    private static string Turned(string text) =>
+        SimpleWire().Replace(text, match => $"wire {match.Groups["b"]} to {match.Groups["a"]} ");
+
+    private static string WithoutStates(string text) =>
+        string.Join(
+            '\n',
+            text.Split('\n')
+                .Where(line =>
+                    !line.StartsWith("expect", StringComparison.Ordinal)
+                    && !line.StartsWith("positions", StringComparison.Ordinal)
+                )
+        );
+
+    [GeneratedRegex(@"^wire +(?<a>\S+) +to +(?<b>\S+) +(?!to )", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    private static partial Regex SimpleWire();
+}
