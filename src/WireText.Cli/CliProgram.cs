@@ -25,6 +25,7 @@ public static class CliProgram
           wiretext explain floating-ground
           wiretext format guitar.wiring
           wiretext flatten guitar.wiring
+          wiretext compare stock.wiring guitar.wiring
           wiretext response guitar.wiring --sweep tone -o tone.svg
           wiretext export guitar.wiring --spice -o guitar.cir
         """;
@@ -55,6 +56,7 @@ public static class CliProgram
             new ExplainCommand(context),
             new FormatCommand(context),
             new FlattenCommand(context),
+            new CompareCommand(context),
             new ResponseCommand(context),
             new ExportCommand(context),
         };
