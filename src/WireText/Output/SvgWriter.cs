@@ -28,8 +28,8 @@ public static class SvgWriter
         svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {width} {height}\" ");
         svg.Append("font-family=\"Inter, sans-serif\" ").Append("style=\"").Append(PlainType).Append("\" ");
         svg.Append("stroke-linejoin=\"round\" fill=\"none\">\n");
-        svg.Append("<title>").Append(Escape(picture.Title)).Append("</title>\n");
-        svg.Append("<desc>").Append(Escape(picture.Description)).Append("</desc>\n");
+        svg.Append("<title>").Append(MarkupText.Escaped(picture.Title)).Append("</title>\n");
+        svg.Append("<desc>").Append(MarkupText.Escaped(picture.Description)).Append("</desc>\n");
         foreach (var item in picture.Items)
         {
             Append(svg, item, depth: 0);
@@ -138,7 +138,7 @@ public static class SvgWriter
         }
 
         Attribute(svg, "fill", text.Colour.ToString());
-        svg.Append('>').Append(Escape(text.Text)).Append("</text>\n");
+        svg.Append('>').Append(MarkupText.Escaped(text.Text)).Append("</text>\n");
     }
 
     private static void AppendIdentity(StringBuilder svg, PictureItem item)
@@ -207,20 +207,11 @@ public static class SvgWriter
     private static void Attribute(StringBuilder svg, string name, double value) => Attribute(svg, name, Number(value));
 
     private static void Attribute(StringBuilder svg, string name, string value) =>
-        svg.Append(' ').Append(name).Append("=\"").Append(Escape(value)).Append('"');
+        svg.Append(' ').Append(name).Append("=\"").Append(MarkupText.Escaped(value)).Append('"');
 
     private static string Number(double value)
     {
         var rounded = Math.Round(value, Decimals, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("0.###", CultureInfo.InvariantCulture);
     }
-
-    /// <summary>Text that is clean XML whatever the user wrote.</summary>
-    private static string Escape(string text) =>
-        DrawnText
-            .Clean(text)
-            .Replace("&", "&amp;", StringComparison.Ordinal)
-            .Replace("<", "&lt;", StringComparison.Ordinal)
-            .Replace(">", "&gt;", StringComparison.Ordinal)
-            .Replace("\"", "&quot;", StringComparison.Ordinal);
 }
