@@ -20,6 +20,7 @@ public static class CliProgram
           wiretext positions guitar.wiring
           wiretext bench guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
+          wiretext sheet guitar.wiring -o sheet.pdf
           wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
           wiretext explain floating-ground
@@ -51,6 +52,7 @@ public static class CliProgram
             new PositionsCommand(context),
             new BenchCommand(context),
             new DrawCommand(context),
+            new SheetCommand(context),
             new ArrangeCommand(context),
             new PartsCommand(context),
             new ExplainCommand(context),

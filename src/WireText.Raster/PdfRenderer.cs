@@ -15,9 +15,51 @@ public static class PdfRenderer
     /// <remarks>No date is written, and the page's size is rounded to whole points by the PDF library; what is on it is not.</remarks>
     /// <exception cref="PictureSizeException">The page is longer than <see cref="LongestSide"/>.</exception>
     /// <exception cref="ArgumentException">The text is not such an SVG.</exception>
-    public static byte[] Render(string svg)
+    public static byte[] Render(string svg) => Render([SvgSheet.Read(svg)]);
+
+    /// <summary>Renders several, each as a page; the title is that of the first.</summary>
+    /// <inheritdoc cref="Render(string)"/>
+    public static byte[] Render(IEnumerable<string> pages) => Render([.. pages.Select(SvgSheet.Read)]);
+
+    private static byte[] Render(SvgSheet[] sheets)
     {
-        var sheet = SvgSheet.Read(svg);
+        foreach (var sheet in sheets)
+        {
+            RefuseTooLarge(sheet);
+        }
+
+        using var content = new MemoryStream();
+        using (var stream = new SKManagedWStream(content))
+        using (
+            var pdf = SKDocument.CreatePdf(
+                stream,
+                new SKDocumentPdfMetadata { Title = sheets[0].Title, Producer = "WireText" }
+            )
+        )
+        {
+            foreach (var sheet in sheets)
+            {
+                DrawPage(pdf, sheet);
+            }
+
+            pdf.Close();
+        }
+
+        return content.ToArray();
+    }
+
+    private static void DrawPage(SKDocument pdf, SvgSheet sheet)
+    {
+        var (drawing, unitsPerMillimetre) = sheet.LoadExactly();
+        using var shapes = drawing;
+        var canvas = pdf.BeginPage(Points(sheet.Width), Points(sheet.Height));
+        canvas.Scale(Points(1 / unitsPerMillimetre));
+        canvas.DrawPicture(shapes.Picture);
+        pdf.EndPage();
+    }
+
+    private static void RefuseTooLarge(SvgSheet sheet)
+    {
         if (Math.Max(sheet.Width, sheet.Height) > LongestSide)
         {
             throw new PictureSizeException(
@@ -27,26 +69,6 @@ public static class PdfRenderer
                 )
             );
         }
-
-        var (drawing, unitsPerMillimetre) = sheet.LoadExactly();
-        using var shapes = drawing;
-        using var content = new MemoryStream();
-        using (var stream = new SKManagedWStream(content))
-        using (
-            var pdf = SKDocument.CreatePdf(
-                stream,
-                new SKDocumentPdfMetadata { Title = sheet.Title, Producer = "WireText" }
-            )
-        )
-        {
-            var canvas = pdf.BeginPage(Points(sheet.Width), Points(sheet.Height));
-            canvas.Scale(Points(1 / unitsPerMillimetre));
-            canvas.DrawPicture(shapes.Picture);
-            pdf.EndPage();
-            pdf.Close();
-        }
-
-        return content.ToArray();
     }
 
     private static float Points(double millimetres) =>

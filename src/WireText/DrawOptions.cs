@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Building;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
@@ -15,6 +16,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
 
     /// <summary>A sheet of small pictures instead of one; empty for one.</summary>
     public ImmutableArray<SheetView> Views { get; init; } = [];
+
+    /// <summary>The joints whose numbers stand on the picture; empty for none.</summary>
+    public ImmutableArray<Joint> Joints { get; init; } = [];
 
     /// <summary>Millimetres of paper for a millimetre of the real thing.</summary>
     public double Scale { get; init; } = 1;

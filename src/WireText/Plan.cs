@@ -55,6 +55,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             Theme = options.Theme,
             FileName = options.FileName,
             Trace = options.Trace,
+            Joints = options.Joints,
             Findings = findings,
         };
         return options.Views.IsEmpty

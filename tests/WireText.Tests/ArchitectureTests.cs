@@ -29,6 +29,8 @@ public class ArchitectureTests
                 "Checks",
                 "Building",
                 "Drawing",
+                "Documents",
+                "Sheets",
                 "Output",
             ]
         ),
@@ -77,6 +79,7 @@ public class ArchitectureTests
             pairs.Add("Checks", "Syntax");
             pairs.Add("Building", "Syntax");
             pairs.Add("Drawing", "Syntax");
+            pairs.Add("Sheets", "Syntax");
             pairs.Add("Drawing.Layout", "Circuits");
             pairs.Add("Drawing.Layout", "Electrical");
 

@@ -8,6 +8,8 @@ internal enum OutputFormat
     Pdf,
     Csv,
     Json,
+    Md,
+    Html,
 }
 
 internal static class OutputFormatWords
@@ -20,6 +22,8 @@ internal static class OutputFormatWords
             OutputFormat.Png => "png",
             OutputFormat.Pdf => "pdf",
             OutputFormat.Csv => "csv",
+            OutputFormat.Md => "md",
+            OutputFormat.Html => "html",
             _ => "json",
         };
 }

@@ -13,7 +13,7 @@ internal static class LaidConductors
         wires
             .GroupBy(wire => KeyOf(circuit, wire))
             .Select(together => new WorkStep.Lay(
-                together.Max(wire => PhaseOf(circuit, wire)),
+                PhaseOf(circuit, [.. together]),
                 [.. together.Select(wire => wire.Index)]
             ))
             .OrderBy(lay => lay.Phase);
@@ -23,16 +23,19 @@ internal static class LaidConductors
         : wire.Kind == WireKind.PartLead ? (null, circuit.Lugs[wire.From].Part, null)
         : (null, null, wire.Run);
 
-    private static WorkPhase PhaseOf(Circuit circuit, Wire wire)
+    private static WorkPhase PhaseOf(Circuit circuit, IReadOnlyCollection<Wire> wires)
     {
         ImmutableArray<Lug> ends =
         [
-            .. new[] { wire.From, wire.To }.Where(lug => lug >= 0).Select(i => circuit.Lugs[i]),
+            .. wires
+                .SelectMany(wire => new[] { wire.From, wire.To })
+                .Where(lug => lug >= 0)
+                .Select(i => circuit.Lugs[i]),
         ];
-        return JointFinder.CarriesHeatToAPart(circuit, wire) ? WorkPhase.HeatSensitive
-            : wire.Kind == WireKind.PartLead ? WorkPhase.HangingParts
-            : wire.Kind != WireKind.Wire || ends.Any(lug => lug.IsLead) ? WorkPhase.Leads
-            : ends[0].Part == ends[^1].Part ? WorkPhase.Jumpers
+        return wires.Any(wire => JointFinder.CarriesHeatToAPart(circuit, wire)) ? WorkPhase.HeatSensitive
+            : wires.All(wire => wire.Kind == WireKind.PartLead) ? WorkPhase.HangingParts
+            : wires.Any(wire => wire.Kind != WireKind.Wire) || ends.Any(lug => lug.IsLead) ? WorkPhase.Leads
+            : ends.All(lug => lug.Part == ends[0].Part) ? WorkPhase.Jumpers
             : ends.Any(Conductors.TakesManyJoints) ? WorkPhase.CaseGrounds
             : ends.Any(lug => circuit.PartOf(lug).Kind == PartKinds.Switch) ? WorkPhase.Selector
             : WorkPhase.Wires;

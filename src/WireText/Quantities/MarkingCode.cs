@@ -30,12 +30,16 @@ public static class MarkingCode
     }
 
     /// <summary>The code printed on a capacitor of that value; null when two figures cannot say it.</summary>
-    public static string? OfCapacitor(double farads)
+    public static string? OfCapacitor(double farads) => Of(farads * 1e12);
+
+    /// <summary>The code printed on a resistor of that value; null when two figures cannot say it.</summary>
+    public static string? OfResistor(double ohms) => Of(ohms);
+
+    private static string? Of(double value)
     {
-        var picofarads = farads * 1e12;
         for (var power = 0; power <= 7; power++)
         {
-            var figures = picofarads / Math.Pow(10, power);
+            var figures = value / Math.Pow(10, power);
             var whole = Math.Round(figures);
             if (whole is >= 10 and <= 99 && Math.Abs(figures - whole) < 1e-6)
             {

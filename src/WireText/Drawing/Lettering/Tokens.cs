@@ -112,6 +112,12 @@ public static class Tokens
     public const double FindingLine = 0.5;
     public const double FindingBadge = 3.6;
 
+    // Joints.
+    public const double JointNumberSize = 2.0;
+    public const double JointNumberHeight = 2.6;
+    public const double JointNumberPadding = 0.5;
+    public const double JointNumberLine = 0.15;
+
     // Close-ups.
     /// <summary>Millimetres of paper for a millimetre of the part.</summary>
     public const double CloseUpScale = 2;

@@ -62,10 +62,11 @@ public static class PictureBuilder
         PictureItem[] wires = [.. new WirePainter(scene).Paint()];
         PictureItem[] lugs = [.. lugPainter.Paint()];
         PictureItem[] tags = [.. new TagPainter(scene).Paint()];
+        PictureItem[] joints = [.. new JointPainter(scene, space).Paint()];
         PictureItem[] findings = [.. new FindingPainter(scene, space).Paint()];
         if (scene.Options.Trace is not { } trace)
         {
-            return new DrawnCircuit([.. parts, .. wires, .. lugs, .. tags, .. findings], lugPainter.Unnamed);
+            return new DrawnCircuit([.. parts, .. wires, .. lugs, .. tags, .. joints, .. findings], lugPainter.Unnamed);
         }
 
         var fading = new Fading(scene, trace);
@@ -76,6 +77,7 @@ public static class PictureBuilder
             .. new ContactPainter(scene, trace).Paint(),
             .. lugs.Select(fading.Apply),
             .. tags.Select(fading.Apply),
+            .. joints,
             .. findings,
         ];
         return new DrawnCircuit(faded, lugPainter.Unnamed);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Building;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Electrical.Traces;
@@ -22,6 +23,9 @@ public sealed record PictureOptions
 
     /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
     public Trace? Trace { get; init; }
+
+    /// <summary>The joints whose numbers stand on the drawing; empty for none.</summary>
+    public ImmutableArray<Joint> Joints { get; init; } = [];
 
     /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
     public ImmutableArray<Finding> Findings

@@ -1,0 +1,50 @@
+using System.Globalization;
+using System.Text;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
+
+namespace WireText.Documents;
+
+/// <summary>Breaks text into lines and loses none of it: a word wider than a line is broken where the line ends.</summary>
+internal static class WholeWords
+{
+    /// <summary>At least one line, which may be empty.</summary>
+    public static IReadOnlyList<string> Wrap(string text, TextStyle style, double width)
+    {
+        var words = DrawnText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var lines = DrawnText.Wrap(
+            string.Join(' ', words.SelectMany(word => Pieces(word, style, width))),
+            style.Weight,
+            style.Size,
+            width
+        );
+        return lines.Count > 0 ? lines : [""];
+    }
+
+    private static IEnumerable<string> Pieces(string word, TextStyle style, double width)
+    {
+        if (style.WidthOf(word) <= width)
+        {
+            return [word];
+        }
+
+        var pieces = new List<string>();
+        var piece = new StringBuilder();
+        for (var i = 0; i < word.Length; )
+        {
+            var length = StringInfo.GetNextTextElementLength(word, i);
+            var element = word.Substring(i, length);
+            if (piece.Length > 0 && style.WidthOf(piece + element) > width)
+            {
+                pieces.Add(piece.ToString());
+                piece.Clear();
+            }
+
+            piece.Append(element);
+            i += length;
+        }
+
+        pieces.Add(piece.ToString());
+        return pieces;
+    }
+}

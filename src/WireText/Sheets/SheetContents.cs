@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using WireText.Building;
+using WireText.Circuits;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Shapes;
+
+namespace WireText.Sheets;
+
+/// <summary>What a build sheet is made from.</summary>
+/// <param name="Diagram">With the numbers of the joints; null for a circuit that is too large to draw.</param>
+/// <param name="Layout">Where the diagram's wires run; null without one.</param>
+/// <param name="FileName">Null for standard input.</param>
+/// <param name="Count">How many are built.</param>
+public sealed record SheetContents(
+    Circuit Circuit,
+    WorkOrder Order,
+    Picture? Diagram,
+    LayoutResult? Layout,
+    string? FileName,
+    int Count
+)
+{
+    public string Title => $"Build sheet: {Circuit.Title ?? "untitled wiring"}";
+
+    /// <summary>What stands at the foot of each page.</summary>
+    public string Foot =>
+        FileName is { } file ? $"{file}, circuit {CircuitMark.Of(Circuit)}" : $"circuit {CircuitMark.Of(Circuit)}";
+
+    public ImmutableArray<WireRow> Wires => WireRow.ListOf(Circuit, Order, Layout);
+}

@@ -1,0 +1,96 @@
+using UglyToad.PdfPig;
+using WireText.Building;
+using WireText.Documents;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Output;
+using WireText.Sheets;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Raster;
+
+/// <summary>A document of several pages, read back by a library that had no part in writing it.</summary>
+public class PagedPdfTests
+{
+    private const double MillimetresPerPoint = 25.4 / 72;
+
+    private static readonly Document Sheet = SheetOf("2-two-pickups-mute.wiring");
+
+    [Theory]
+    [InlineData("a4", 210, 297)]
+    [InlineData("letter", 215.9, 279.4)]
+    public void Pages_HaveTheSizeOfThePaper(string paper, double width, double height)
+    {
+        using var pdf = PdfDocument.Open(Render(Sheet, Paper.Read(paper).Value!));
+
+        Every.Item(
+            pdf.GetPages(),
+            page =>
+            {
+                Assert.Equal(width, Math.Min(page.Width, page.Height) * MillimetresPerPoint, 0.1);
+                Assert.Equal(height, Math.Max(page.Width, page.Height) * MillimetresPerPoint, 0.1);
+            }
+        );
+    }
+
+    [Fact]
+    public void Bar_OnADrawing_Is50Millimetres()
+    {
+        using var pdf = PdfDocument.Open(Render(Sheet, Paper.A4));
+
+        var bars =
+            from page in pdf.GetPages()
+            where page.Text.Contains("50 mm", StringComparison.Ordinal)
+            select page
+                .Paths.Select(path => path.GetBoundingRectangle())
+                .OfType<UglyToad.PdfPig.Core.PdfRectangle>()
+                .Select(box => (Width: box.Width * MillimetresPerPoint, Height: box.Height * MillimetresPerPoint))
+                .ToList();
+
+        Every.Item(
+            bars,
+            boxes => Assert.Contains(boxes, box => Math.Abs(box.Width - 50) < 0.1 && Math.Abs(box.Height - 1.6) < 0.1)
+        );
+    }
+
+    [Fact]
+    public void Words_AreTextInTheirOrder()
+    {
+        using var pdf = PdfDocument.Open(Render(Sheet, Paper.A4));
+
+        var text = string.Concat(pdf.GetPages().Select(page => page.Text.Replace(" ", "", StringComparison.Ordinal)));
+
+        Assert.Contains("Buildsheet:Twopickups", text, StringComparison.Ordinal);
+        Assert.Contains("Solderjoint1:", text, StringComparison.Ordinal);
+        Assert.Equal(Sheet.Title, pdf.Information.Title);
+        Every.Item(
+            pdf.GetPages().SelectMany(page => page.Letters),
+            letter => Assert.Contains("Inter", letter.FontName!, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Bytes_AreTheSameEachTime() => Assert.Equal(Render(Sheet, Paper.A4), Render(Sheet, Paper.A4));
+
+    private static byte[] Render(Document document, Paper paper) =>
+        PdfRenderer.Render(DocumentSetter.Set(document, paper).Select(page => SvgWriter.Write(page.Picture)));
+
+    private static Document SheetOf(string name)
+    {
+        var source = new SourceText(name, File.ReadAllText(Repository.PathOf("examples", name)));
+        var compiled = Compilation.Of(source, NoSources.Instance);
+        var order = WorkOrder.Of(compiled.Circuit!);
+        var options = new DrawOptions(LayoutEffort.Quick, Theme.Print, name) { Joints = order.Joints };
+        return BuildSheet.Compose(
+            new SheetContents(
+                compiled.Circuit!,
+                order,
+                compiled.PictureFor(options),
+                compiled.PlanFor(LayoutEffort.Quick)!.Layout,
+                name,
+                Count: 1
+            )
+        );
+    }
+}

@@ -1,0 +1,120 @@
+using WireText.Documents;
+using WireText.Output;
+using WireText.Sheets;
+using WireText.Testing;
+
+namespace WireText.Tests.Sheets;
+
+public class BuildSheetTests
+{
+    private const string Placed = """
+        pot    vol  500k audio
+        jack   out  mono
+        cap    dark 47n tol=5% from vol.2 to vol.3
+        resistor load 150k from vol.1 to vol.2
+        wire   vol.2 to out.tip white length=120mm awg=24
+        wire   vol.1 to out.sleeve black
+        wire   vol.case to out.sleeve black sleeved
+        place  vol at 0,0
+        place  out at 60,0
+        """;
+
+    public static TheoryData<string> Examples => Rows.Of(Repository.ExampleNames);
+
+    [Theory, MemberData(nameof(Examples))]
+    public void Sheet_OfAnExample_AsMarkdown(string name) =>
+        Snap.Match(DocumentMarkdown.Write(ComposedSheet.OfExample(name), "sheet.svg"), $"{name}.md");
+
+    /// <summary>47 nF is 47 × 10³ pF, and 150 kΩ is 15 × 10⁴ Ω (IEC 60062).</summary>
+    [Fact]
+    public void Parts_OfCapacitorAndResistor_HaveTheirMarkings()
+    {
+        var rows = TableUnder(ComposedSheet.Of(Placed, count: 12), "Parts");
+
+        Assert.Contains(rows, row => row.SequenceEqual(["1", "12", "cap", "47n", "±5 %", "473", "dark"]));
+        Assert.Contains(rows, row => row.SequenceEqual(["1", "12", "resistor", "150k", "", "154", "load"]));
+    }
+
+    [Fact]
+    public void Wires_WhereTheFilePlacesTheParts_AreCutAsTheyRun()
+    {
+        var contents = ComposedSheet.ContentsOf(Placed);
+
+        var route = contents.Layout!.Wires.Single(wire => wire.Wire.Id == "vol.1--out.sleeve");
+        var length = route.Points.Zip(route.Points.Skip(1), (a, b) => Math.Abs(a.X - b.X) + Math.Abs(a.Y - b.Y)).Sum();
+        var wire = contents.Wires.Single(wire => wire.Lugs[0] == "vol.1");
+        Assert.InRange(wire.CutMillimetres!.Value, (length * 0.9 * 1.1) + 30, (length * 1.1) + 35);
+        Assert.Equal(0, wire.CutMillimetres.Value % 5);
+        Assert.Equal(120, contents.Wires[0].StatedMillimetres);
+        Assert.Equal(24, contents.Wires[0].Gauge);
+        Assert.True(contents.Wires[2].IsSleeved);
+    }
+
+    [Fact]
+    public void Wires_WithoutPlaces_AreMeasuredAtTheBench()
+    {
+        var text = Placed.Replace("place", "# place", StringComparison.Ordinal);
+
+        Every.Item(ComposedSheet.ContentsOf(text).Wires, wire => Assert.Null(wire.CutMillimetres));
+    }
+
+    [Theory]
+    [InlineData("", "Heat harms", false)]
+    [InlineData("cap c 1n heat-sensitive from vol.2 to vol.3", "Heat harms c", true)]
+    [InlineData("", "finish", false)]
+    [InlineData("finish polyester", "Mask the finish (polyester)", true)]
+    [InlineData("finish nitrocellulose", "The finish is nitrocellulose", true)]
+    [InlineData("", "Take the battery out", false)]
+    [InlineData("battery b 9V", "Take the battery out", true)]
+    [InlineData("", "Unplug the instrument", true)]
+    public void Cautions_StandOnlyWhereTheyApply(string line, string words, bool isThere)
+    {
+        var sheet = ComposedSheet.Of(Placed + "\n" + line);
+
+        var cautions = sheet.Blocks.OfType<Block.Bullets>().Single().Items;
+
+        Assert.Equal(isThere, cautions.Any(caution => caution.Contains(words, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Sheet_HasABoxForEachStep()
+    {
+        var contents = ComposedSheet.ContentsOf(Placed);
+
+        var boxes = BuildSheet.Compose(contents).Blocks.OfType<Block.Boxes>().Sum(boxes => boxes.Items.Length);
+
+        Assert.Equal(contents.Order.Steps.Length, boxes);
+    }
+
+    [Fact]
+    public void Diagram_ShowsTheNumberOfEachJoint()
+    {
+        var contents = ComposedSheet.ContentsOf(Placed);
+
+        var svg = SvgWriter.Write(contents.Diagram!);
+
+        Every.Item(
+            contents.Order.Joints,
+            joint => Assert.Contains($">{joint.Number}</text>", svg, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Mark_OfACircuit_ChangesWithAWireAndNotWithAComment()
+    {
+        var mark = CircuitMark.Of(ComposedSheet.ContentsOf(Placed).Circuit);
+
+        Assert.Equal(mark, CircuitMark.Of(ComposedSheet.ContentsOf("# a comment\n" + Placed).Circuit));
+        Assert.NotEqual(
+            mark,
+            CircuitMark.Of(ComposedSheet.ContentsOf(Placed.Replace("white", "red", StringComparison.Ordinal)).Circuit)
+        );
+    }
+
+    private static IEnumerable<IEnumerable<string>> TableUnder(Document sheet, string heading) =>
+        sheet
+            .Blocks.SkipWhile(block => block is not Block.Heading { Level: 2 } title || title.Text != heading)
+            .OfType<Block.Table>()
+            .First()
+            .Rows.Select(row => row.AsEnumerable());
+}
