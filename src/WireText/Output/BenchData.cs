@@ -35,7 +35,7 @@ public static class BenchData
             AppendLine(
                 text,
                 [
-                    BenchSheet.NumberOf(i),
+                    BenchWords.NumberOf(i),
                     .. sheet.PositionsIn(reading.State),
                     BenchSheet.DialsOf(reading),
                     plan.Circuit.NameOf(reading.Points.Probe),
@@ -64,13 +64,16 @@ public static class BenchData
             var group = plan.Faults.Groups[i];
             foreach (var fault in group.Faults)
             {
-                AppendLine(text, [BenchSheet.NumberOf(i), sheet.WordsFor(fault), BenchSheet.WrongOf(group)]);
+                AppendLine(
+                    text,
+                    [BenchWords.NumberOf(i), BenchWords.Of(fault, plan.Circuit), BenchWords.WrongOf(group)]
+                );
             }
         }
 
         foreach (var fault in plan.Faults.Unseen)
         {
-            AppendLine(text, ["", sheet.WordsFor(fault), ""]);
+            AppendLine(text, ["", BenchWords.Of(fault, plan.Circuit), ""]);
         }
 
         return text.ToString();

@@ -4,7 +4,6 @@ using WireText.Circuits;
 using WireText.Electrical.BenchPlans;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Sound;
-using WireText.Quantities;
 
 namespace WireText.Output;
 
@@ -43,85 +42,9 @@ internal sealed class BenchSheet(BenchPlan plan)
 
     private bool HasJacks => plan.Taps.Select(tap => tap.Jack).Distinct().Skip(1).Any();
 
-    /// <summary>The number of a reading, as printed: the first is 1.</summary>
-    public static string NumberOf(int reading) => (reading + 1).ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>What a meter may show: <c>under 1 Ω</c>, <c>nothing</c>, <c>6.70–7.47 kΩ</c>.</summary>
-    public static string BandOf(MeterBand band)
-    {
-        if (band.IsContinuity)
-        {
-            return $"under {Range(MeterBand.ContinuityOhms)}";
-        }
-
-        if (band.IsNothing)
-        {
-            return "nothing";
-        }
-
-        if (double.IsInfinity(band.Most))
-        {
-            return $"over {ValueText.Figure(band.Least, Unit.Ohm)}";
-        }
-
-        var (least, most) = (ValueText.Figure(band.Least, Unit.Ohm), ValueText.Figure(band.Most, Unit.Ohm));
-        var sameUnit = least.Split(' ')[1] == most.Split(' ')[1];
-        return least == most ? most : $"{(sameUnit ? least.Split(' ')[0] : least)}–{most}";
-    }
-
-    /// <summary>The wrong readings of a group by their numbers, those that show the same together: <c>2–4 show nothing, 9 shows under 1 Ω</c>.</summary>
-    public static string WrongOf(FaultGroup group) =>
-        string.Join(
-            ", ",
-            group
-                .Wrong.GroupBy(wrong => BandOf(wrong.Band))
-                .Select(alike =>
-                    $"{Numbers([.. alike.Select(wrong => wrong.Reading)])} {(alike.Count() == 1 ? "shows" : "show")} {alike.Key}"
-                )
-        );
-
-    /// <summary>Three and more in a row as a span: <c>2–4 7</c>.</summary>
-    private static string Numbers(ImmutableArray<int> readings)
-    {
-        var words = new List<string>();
-        for (var first = 0; first < readings.Length; )
-        {
-            var last = first;
-            while (last + 1 < readings.Length && readings[last + 1] == readings[last] + 1)
-            {
-                last++;
-            }
-
-            if (last - first < 2)
-            {
-                last = first;
-            }
-
-            words.Add(
-                last == first ? NumberOf(readings[first]) : $"{NumberOf(readings[first])}–{NumberOf(readings[last])}"
-            );
-            first = last + 1;
-        }
-
-        return string.Join(' ', words);
-    }
-
     /// <summary>The controls that stand elsewhere over the plan, each with its position in a state.</summary>
     public IEnumerable<string> PositionsIn(State state) =>
         moved.Select(control => StateText.PositionOf(control, state));
-
-    /// <summary>What a fault is, in the circuit's words.</summary>
-    public string WordsFor(Fault fault) =>
-        fault switch
-        {
-            WireLeftOut left => $"{WireWords(left.Wire)} left out",
-            WireOnNeighbour on =>
-                $"{WireWords(on.End.Wire)} on {circuit.NameOf(on.Lug)} instead of {circuit.NameOf(on.End.LugIn(circuit))}",
-            ElementOpen open => $"{ElementWords(open.Element)} open",
-            ElementShorted shorted => $"{ElementWords(shorted.Element)} shorted",
-            TrackHalved halved => $"{ElementWords(halved.Element)} of half its value",
-            _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "no words for it"),
-        };
 
     /// <summary>Whole sentences without a full stop.</summary>
     public IEnumerable<string> ReadingRemarks()
@@ -130,7 +53,7 @@ internal sealed class BenchSheet(BenchPlan plan)
             ? "lead plugged into the instrument alone, batteries out"
             : $"lead plugged into the instrument alone, batteries out; dials at rest: {PositionSheet.RestOf(circuit)}";
         yield return PositionSheet.TemperatureRemark(circuit.Surroundings);
-        yield return $"range is the meter's; over {Range(MeterRange.Highest)} it shows nothing";
+        yield return $"range is the meter's; over {BenchWords.RangeOf(MeterRange.Highest)} it shows nothing";
         if (plan.Readings.Any(reading => reading.IsAssumed))
         {
             yield return "* with coils whose resistance is assumed: measure the coil alone";
@@ -162,13 +85,13 @@ internal sealed class BenchSheet(BenchPlan plan)
 
     private ImmutableArray<string> Cells(BenchReading reading, int index) =>
         [
-            NumberOf(index),
+            BenchWords.NumberOf(index),
             .. PositionsIn(reading.State),
             DialsOf(reading),
             circuit.NameOf(reading.Points.Probe),
             circuit.NameOf(reading.Points.Reference),
             ExpectedOf(reading),
-            Range(reading.Range),
+            BenchWords.RangeOf(reading.Range),
             ToFill,
         ];
 
@@ -189,7 +112,7 @@ internal sealed class BenchSheet(BenchPlan plan)
 
     private static string ExpectedOf(BenchReading reading) =>
         reading.Expected is not { } expected ? "not computed"
-        : reading.Band.IsContinuity || reading.Band.IsNothing ? BandOf(reading.Band)
+        : reading.Band.IsContinuity || reading.Band.IsNothing ? BenchWords.BandOf(reading.Band)
         : PositionSheet.ReadingOf(expected) + (reading.IsAssumed ? AssumedValues.Mark : "");
 
     private static string Silent(Outcome outcome) => outcome == Outcome.NotComputed ? "not computed" : "nothing";
@@ -228,29 +151,4 @@ internal sealed class BenchSheet(BenchPlan plan)
             Swing.Against => "against",
             _ => "unclear",
         };
-
-    private string WireWords(int index)
-    {
-        var wire = circuit.Wires[index];
-        var kind = wire.Kind switch
-        {
-            WireKind.Core => "core",
-            WireKind.Braid => "braid",
-            WireKind.PartLead or WireKind.SpliceLead => "lead",
-            _ => "wire",
-        };
-        return $"{kind} {circuit.NameOf(wire.From)} to {circuit.NameOf(wire.To)}";
-    }
-
-    private string ElementWords(int index)
-    {
-        var element = circuit.Elements[index];
-        var kind = element is Coil ? "coil" : circuit.Parts[element.Part].Kind;
-        // The gangs of a pot may share its name, and so may what is inside a preamp.
-        var isAlone = circuit.Elements.Count(other => other.Name == element.Name) == 1;
-        var between = isAlone ? "" : $" from {circuit.NameOf(element.Ends[0])} to {circuit.NameOf(element.Ends[^1])}";
-        return $"{kind} {element.Name}{between}";
-    }
-
-    private static string Range(double ohms) => ValueText.Figure(ohms, Unit.Ohm, figures: 1);
 }

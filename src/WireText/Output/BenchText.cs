@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using WireText.Circuits;
 using WireText.Electrical.BenchPlans;
 using WireText.Text;
 
@@ -24,11 +24,11 @@ public static class BenchText
         text.Append('\n');
         TextTable.Write(text, sheet.TapHeading, sheet.Taps, sheet.SoundingColumn, below: []);
         TextTable.WriteRemarks(text, [.. sheet.TapRemarks()]);
-        WriteFaults(text, plan.Faults, sheet);
+        WriteFaults(text, plan.Faults, plan.Circuit);
         return text.ToString();
     }
 
-    private static void WriteFaults(StringBuilder text, FaultTable faults, BenchSheet sheet)
+    private static void WriteFaults(StringBuilder text, FaultTable faults, Circuit circuit)
     {
         text.Append(
             "\nwhat wrong readings point to, where one thing alone is wrong; lines under one head cannot be told apart\n"
@@ -36,28 +36,27 @@ public static class BenchText
         text.Append(new string('-', TextTable.Widest)).Append('\n');
         foreach (var group in faults.Groups)
         {
-            Append(text, BenchSheet.WrongOf(group), indent: 0);
-            AppendAll(text, group.Faults, sheet);
+            Append(text, BenchWords.WrongOf(group), indent: 0);
+            AppendAll(text, group.Faults, circuit);
         }
 
         if (!faults.Unseen.IsEmpty)
         {
             text.Append("\nnot seen by the meter: with these every reading may be as expected\n");
-            AppendAll(text, faults.Unseen, sheet);
+            AppendAll(text, faults.Unseen, circuit);
         }
 
         if (!faults.IsComplete)
         {
-            var tried = faults.Groups.Sum(group => group.Faults.Length) + faults.Unseen.Length;
-            text.Append(CultureInfo.InvariantCulture, $"\nthere are more: the first {tried} faults were tried\n");
+            text.Append("\nthere are more faults than were tried\n");
         }
     }
 
-    private static void AppendAll(StringBuilder text, IEnumerable<Fault> faults, BenchSheet sheet)
+    private static void AppendAll(StringBuilder text, IEnumerable<Fault> faults, Circuit circuit)
     {
         foreach (var fault in faults)
         {
-            Append(text, sheet.WordsFor(fault), Indent);
+            Append(text, BenchWords.Of(fault, circuit), Indent);
         }
     }
 
