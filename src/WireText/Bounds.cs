@@ -116,6 +116,12 @@ public static class Bounds
             "each control is moved alone"
         ),
         new("electrical", "readings of a bench plan", ReadingList.MostReadings, "the plan says that there are more"),
+        new(
+            "electrical",
+            "dials turned in the positions of a bench plan",
+            ReadingList.MostTurns,
+            "the plan says that there are more"
+        ),
         new("electrical", "faults of a bench plan", FaultTable.MostFaults, "the plan says that there are more"),
         new(
             "electrical",

@@ -27,7 +27,7 @@ public sealed record BenchPlan(
             study.Circuit,
             readings,
             areAll,
-            TapCheck.All(study),
+            TapCheck.All(study, cancellation),
             FaultTable.Of(study.Circuit, readings, cancellation)
         );
     }

@@ -17,21 +17,19 @@ internal static class BenchSettings
         var rows = table.Rows.Concat(table.Local.SelectMany(local => local.Rows)).ToList();
         return rows.Count is > 0 and <= MostPositions
             ? [.. rows.Select(row => row.State.Settled(jack.Circuit)).Distinct()]
-            : OneAtATime(jack.Circuit);
+            : [.. OneAtATime(jack.Circuit).Take(ReadingList.MostReadings + 1)];
     }
 
     /// <summary>Everything at rest, then each control in each of its other positions.</summary>
-    private static ImmutableArray<State> OneAtATime(Circuit circuit)
+    private static IEnumerable<State> OneAtATime(Circuit circuit)
     {
         var rest = State.Rest(circuit);
-        return
-        [
-            rest,
-            .. from control in circuit.Controls
+        var moved =
+            from control in circuit.Controls
             where !control.IsPlug
             from position in Enumerable.Range(0, control.Positions.Length)
             where position != control.Rest
-            select rest.At(control.Index, position),
-        ];
+            select rest.At(control.Index, position);
+        return moved.Prepend(rest);
     }
 }

@@ -23,7 +23,7 @@ internal static class FaultList
 
     /// <summary>
     /// A lead is no lug: what is soldered to it cannot be on its neighbour by a slip. A wire with both ends on one lug is one left
-    /// out, and where the nets stay the same nothing is wrong.
+    /// out.
     /// </summary>
     private static IEnumerable<Fault> OnNeighbours(Circuit circuit) =>
         from wire in circuit.Wires
@@ -32,7 +32,5 @@ internal static class FaultList
         where end.PlaceIn(circuit) is not null && !circuit.Lugs[end.LugIn(circuit)].IsLead
         from lug in NeighbouringLugs.Of(circuit, end.LugIn(circuit))
         where !wire.Touches(lug)
-        let fault = new WireOnNeighbour(end, lug)
-        where !fault.In(circuit).Nets.OneNet.AsSpan().SequenceEqual(circuit.Nets.OneNet.AsSpan())
-        select fault;
+        select new WireOnNeighbour(end, lug);
 }

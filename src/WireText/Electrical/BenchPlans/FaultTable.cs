@@ -48,7 +48,13 @@ public sealed record FaultTable(ImmutableArray<FaultGroup> Groups, ImmutableArra
         foreach (var fault in isComplete ? faults : faults[..most])
         {
             cancellation.ThrowIfCancellationRequested();
-            var shown = new ShownFault(fault, BandsOf(fault.In(circuit), readings));
+            var faulty = fault.In(circuit);
+            if (fault is WireOnNeighbour && HaveSameNets(circuit, faulty))
+            {
+                continue;
+            }
+
+            var shown = new ShownFault(fault, BandsOf(faulty, readings));
             if (shown.MayBe(right))
             {
                 unseen.Add(fault);
@@ -70,6 +76,10 @@ public sealed record FaultTable(ImmutableArray<FaultGroup> Groups, ImmutableArra
             isComplete
         );
     }
+
+    /// <summary>True when a wire on another lug leaves all as it was: then nothing is wrong.</summary>
+    private static bool HaveSameNets(Circuit right, Circuit faulty) =>
+        right.Nets.OneNet.AsSpan().SequenceEqual(faulty.Nets.OneNet.AsSpan());
 
     private static ImmutableArray<MeterBand> BandsOf(Circuit faulty, ImmutableArray<BenchReading> readings)
     {

@@ -15,6 +15,9 @@ internal sealed class ReadingList
     /// <summary>Readings of one plan. Chosen: more than anybody takes of one instrument.</summary>
     internal const int MostReadings = 96;
 
+    /// <summary>Dials turned to see whether they change the reading. Chosen: five positions of eight dials are forty.</summary>
+    internal const int MostTurns = 1_000;
+
     /// <summary>Readings that differ by less than this part of them are the same: the last digit of a meter with 2000 counts.</summary>
     private const double LeastChange = 0.0005;
 
@@ -22,6 +25,7 @@ internal sealed class ReadingList
 
     private readonly Study study;
     private readonly CancellationToken cancellation;
+    private int turns;
 
     private ReadingList(Study study, CancellationToken cancellation) =>
         (this.study, this.cancellation) = (study, cancellation);
@@ -32,8 +36,9 @@ internal sealed class ReadingList
         CancellationToken cancellation
     )
     {
-        ImmutableArray<BenchReading> found = [.. new ReadingList(study, cancellation).All().Take(MostReadings + 1)];
-        return found.Length <= MostReadings ? (found, true) : (found[..MostReadings], false);
+        var list = new ReadingList(study, cancellation);
+        ImmutableArray<BenchReading> found = [.. list.All().Take(MostReadings + 1)];
+        return found.Length <= MostReadings ? (found, list.turns <= MostTurns) : (found[..MostReadings], false);
     }
 
     private IEnumerable<BenchReading> All()
@@ -101,6 +106,11 @@ internal sealed class ReadingList
             var rest = AtJack(jack, setting);
             foreach (var dial in jack.Circuit.Dials)
             {
+                if (++turns > MostTurns)
+                {
+                    yield break;
+                }
+
                 var turned = At(jack, setting, dial, Stops).ToList();
                 if (turned.Exists(reading => Differ(rest.Expected, reading.Expected)))
                 {

@@ -33,7 +33,7 @@ public sealed record TapCheck(int Jack, State State, Outcome Outcome, ImmutableA
     private const double LeastRealShare = 0.5;
 
     /// <summary>One for every position at every jack; swings are told against the first coil that sounds in the first of them.</summary>
-    internal static ImmutableArray<TapCheck> All(Study study)
+    internal static ImmutableArray<TapCheck> All(Study study, CancellationToken cancellation)
     {
         var checks = ImmutableArray.CreateBuilder<TapCheck>();
         int? reference = null;
@@ -41,6 +41,7 @@ public sealed record TapCheck(int Jack, State State, Outcome Outcome, ImmutableA
         {
             foreach (var state in BenchSettings.At(jack))
             {
+                cancellation.ThrowIfCancellationRequested();
                 checks.Add(Of(jack.Analyse(state), jack.Circuit.Outputs[0].Part, ref reference));
             }
         }

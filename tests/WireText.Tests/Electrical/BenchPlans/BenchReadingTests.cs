@@ -200,6 +200,35 @@ public class BenchReadingTests
         Assert.False(plan.AreAllReadings);
     }
 
+    [Fact]
+    public void ManyDials_StopAtTheBoundAndSaySo()
+    {
+        // None of them is wired: none changes the reading, and all the same there is an end to turning them.
+        var most = MostOf("dials turned in the positions of a bench plan");
+        Assert.True(PlanWith(most).AreAllReadings);
+        Assert.False(PlanWith(most + 1).AreAllReadings);
+
+        static BenchPlan PlanWith(long pots) =>
+            BenchPlan.Of(
+                Study.Of(
+                    Bench.CompileText(
+                        """
+                        define pot bare "a track without a case"
+                            body   round 24
+                            lugs   1 5,16  2 0,16  3 -5,16
+                            track  1 2 3
+
+                        pickup p single-coil dcr=8k
+                        jack out mono
+                        wire p.hot to out.tip white
+                        wire p.ground to out.sleeve black
+
+                        """ + string.Concat(Enumerable.Range(1, (int)pots).Select(i => $"pot v{i} bare 1k linear\n"))
+                    )
+                )!
+            );
+    }
+
     internal static BenchPlan PlanOf(string wiring) => BenchPlan.Of(Study.Of(Bench.Of(wiring).Circuit)!);
 
     internal static BenchPlan PlanOfExample(string name) =>
