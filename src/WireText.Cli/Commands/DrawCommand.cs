@@ -12,6 +12,7 @@ using WireText.Drawing.Pictures;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
+using WireText.Sheets;
 using WireText.Text;
 
 namespace WireText.Cli.Commands;
@@ -27,6 +28,11 @@ internal sealed class DrawCommand : Command
     );
     private readonly FormatOption format = new(OutputFormat.Svg, OutputFormat.Png, OutputFormat.Pdf);
     private readonly ScaleOption scale = new();
+    private readonly PaperOption paper = new();
+    private readonly Option<bool> fit = new("--fit")
+    {
+        Description = "With --paper: smaller, so that it fits on one page",
+    };
     private readonly PngArguments png = new();
     private readonly Option<bool> measure = new("--measure")
     {
@@ -66,6 +72,8 @@ internal sealed class DrawCommand : Command
         Add(output);
         Add(format);
         Add(scale);
+        Add(paper);
+        Add(fit);
         png.AddTo(this);
         Add(measure);
         Add(effort);
@@ -87,6 +95,8 @@ internal sealed class DrawCommand : Command
             target ?? DefaultTarget(source, written, parsed.GetValue(measure)),
             written,
             scale.In(parsed),
+            paper.In(parsed),
+            parsed.GetValue(fit),
             png.In(parsed),
             parsed.GetValue(measure),
             effort.In(parsed),
@@ -120,7 +130,8 @@ internal sealed class DrawCommand : Command
             throw new CannotException("the circuit is too large to draw");
         }
 
-        var svg = SvgWriter.Write(plan.Paint(circuit, compiled.Findings, options), request.Scale);
+        var picture = plan.Paint(circuit, compiled.Findings, options);
+        var svg = SvgWriter.Write(picture, request.Scale);
         if (ArrangeLines.Write(plan.Layout).Length > 0)
         {
             context.Error.WriteLine(
@@ -130,7 +141,12 @@ internal sealed class DrawCommand : Command
 
         if (request.Target is { } target)
         {
-            context.Results.Write(target, PictureBytes.Of(svg, request.Format, request.Png));
+            context.Results.Write(
+                target,
+                request.Paper is { } paper
+                    ? PictureBytes.OnPaper(picture, paper, request, FootOf(circuit, source))
+                    : PictureBytes.Of(svg, request.Format, request.Png)
+            );
             if (target != StandardStream.Name)
             {
                 context.Error.WriteLine($"{target} is written");
@@ -144,6 +160,10 @@ internal sealed class DrawCommand : Command
 
         return ExitCode.For(findings, isStrict: false);
     }
+
+    /// <summary>The file and the mark of its circuit, which tell a print from one of another day.</summary>
+    private static string FootOf(Circuit circuit, SourceFile source) =>
+        string.Join(", ", new[] { source.Name, $"circuit {CircuitMark.Of(circuit)}" }.OfType<string>());
 
     private static string WhyEmpty(SourceFile source, ImmutableArray<Finding> findings) =>
         findings.Any(finding => finding.Severity == Severity.Error)

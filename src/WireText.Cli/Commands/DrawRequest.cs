@@ -1,5 +1,6 @@
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
+using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Raster;
@@ -9,12 +10,16 @@ namespace WireText.Cli.Commands;
 /// <summary>What <c>draw</c> was asked for.</summary>
 /// <param name="Target">Where the picture goes; null where it is only measured.</param>
 /// <param name="Scale">Millimetres of paper for a millimetre of the real thing.</param>
+/// <param name="Paper">What a PDF is printed on; null for a page as large as the drawing.</param>
+/// <param name="IsFitted">True for one page of that paper.</param>
 /// <param name="Trace">The lug or the state to follow; null for none.</param>
 internal sealed record DrawRequest(
     string Source,
     string? Target,
     OutputFormat Format,
     double Scale,
+    Paper? Paper,
+    bool IsFitted,
     PngOptions Png,
     bool IsMeasured,
     LayoutEffort Effort,
@@ -26,6 +31,16 @@ internal sealed record DrawRequest(
     /// <summary>One place cannot take two things.</summary>
     public void RefuseConfusion()
     {
+        if (Paper is not null && Format != OutputFormat.Pdf)
+        {
+            throw new CannotException("--paper is for a PDF; add --format pdf or name a .pdf with -o");
+        }
+
+        if (IsFitted && Paper is null)
+        {
+            throw new CannotException("--fit fits the drawing on paper; say which with --paper");
+        }
+
         if (HasViews && (Trace is not null || IsMeasured))
         {
             throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
