@@ -16,6 +16,7 @@ using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
@@ -135,6 +136,12 @@ public static class Bounds
             "pairs of claims compared with each other",
             ExpectationConflict.PairLimit,
             "the rest is not compared"
+        ),
+        new(
+            "checks",
+            "dials whose work is told",
+            DialRoles.MostDials,
+            "the finding too-many-situations; what dials do is not checked"
         ),
         new(
             "checks",

@@ -287,6 +287,29 @@ public class CheckerTests
 
         Assert.Equal(isTold, study.Situations.TooManyLive is not null);
         Assert.Equal(isTold, study.Outcomes is null);
+        Assert.Equal(
+            isTold ? 1 : 0,
+            new TooManySituations()
+                .Find(new StudyContext(study.Circuit, study))
+                .Count(finding => finding.Message.Contains("elements", StringComparison.Ordinal))
+        );
+    }
+
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void Run_OfMoreDialsThanAreTurned_SaysSo(int beyond, bool isTold)
+    {
+        var most = Bounds.All.Single(bound => bound.Counted == "dials whose work is told").Most;
+        var pots = Enumerable
+            .Range(0, (int)most + beyond)
+            .Select(i => $"pot p{i} 1M linear; p{i}.3 ~ out.tip; p{i}.1 ~ out.sleeve; p{i}.case ~ out.sleeve");
+        var text =
+            $"pickup neck single-coil; jack out; {string.Join("; ", pots)}; neck.hot ~ out.tip; neck.ground ~ out.sleeve";
+
+        var study = Study.Of(Circuit(text))!;
+
+        Assert.Equal(!isTold, study.Roles!.IsComplete);
         Assert.Equal(isTold ? 1 : 0, new TooManySituations().Find(new StudyContext(study.Circuit, study)).Count());
     }
 

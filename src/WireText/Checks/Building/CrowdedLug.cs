@@ -60,10 +60,20 @@ public sealed class CrowdedLug : ICheck
         && !JointRules.IsSplice(context.Circuit.PartOf(lug))
         && Conductors.At(context, lug.Index).Count > MostOnALug;
 
-    public IEnumerable<Finding> Find(CheckContext context) =>
-        context.Circuit.Lugs.Where(lug => IsCrowded(context, lug)).Select(lug => Report(context, lug));
+    public IEnumerable<Finding> Find(CheckContext context)
+    {
+        var withRoom = context
+            .Circuit.Lugs.Where(lug => HasRoom(context, lug))
+            .ToLookup(lug => context.Circuit.Nets.Soldered[lug.Index]);
+        return context.Circuit.Lugs.Where(lug => IsCrowded(context, lug)).Select(lug => Report(context, lug, withRoom));
+    }
 
-    private Finding Report(CheckContext context, Lug lug)
+    private static bool HasRoom(CheckContext context, Lug lug) =>
+        lug is { IsLead: false, IsInner: false }
+        && (Conductors.TakesManyJoints(lug) || Conductors.At(context, lug.Index).Count < MostOnALug);
+
+    /// <param name="withRoom">The lugs that hold another wire, by what is soldered together.</param>
+    private Finding Report(CheckContext context, Lug lug, ILookup<int, Lug> withRoom)
     {
         var conductors = Conductors.At(context, lug.Index);
         return Description.At(
@@ -72,7 +82,7 @@ public sealed class CrowdedLug : ICheck
                 CultureInfo.InvariantCulture,
                 $"{conductors.Count} wires share '{lug.Name}': a lug holds {MostOnALug}"
             ),
-            Help(context, lug, [.. conductors.Skip(MostOnALug)]) ?? Elsewhere(context, lug),
+            Help(context, lug, [.. conductors.Skip(MostOnALug)]) ?? Elsewhere(context.Circuit, lug, withRoom),
             context.Subject(lug.Index)
         );
     }
@@ -107,15 +117,9 @@ public sealed class CrowdedLug : ICheck
         && context.WiresAt(lug).Count(other => other.Run == wire.Run) == 1
         && !context.Circuit.Lugs[Conductors.OtherEnd(wire, lug)].IsMetal;
 
-    private static string Elsewhere(CheckContext context, Lug lug)
+    private static string Elsewhere(Circuit circuit, Lug lug, ILookup<int, Lug> withRoom)
     {
-        var circuit = context.Circuit;
-        var other = circuit.Lugs.FirstOrDefault(one =>
-            one.Index != lug.Index
-            && circuit.Nets.SameSolder(one.Index, lug.Index)
-            && one is { IsLead: false, IsInner: false }
-            && (Conductors.TakesManyJoints(one) || Conductors.At(context, one.Index).Count < MostOnALug)
-        );
+        var other = withRoom[circuit.Nets.Soldered[lug.Index]].FirstOrDefault(one => one.Index != lug.Index);
         return other is null ? "join some of them in a splice" : $"solder some of them to '{other.Name}' instead";
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Text;
 
@@ -15,8 +16,8 @@ public sealed class TooManySituations : IJackCheck
             Group: FindingGroup.Switching,
             Why: """
             What sounds is worked out for every combination of positions that makes a difference. A circuit in which more
-            than 65,536 of them do, or more than 1,500 elements lie in the way of the signal, is checked for wires and
-            grounds alone: what each position does is not looked at.
+            than 65,536 of them do, or more than 4,000 elements lie in the way of the signal, is checked for wires and
+            grounds alone: what each position does is not looked at. Nor is what dials do, where there are more than 128.
             """,
             Bad: """
             pickup neck single-coil
@@ -53,6 +54,18 @@ public sealed class TooManySituations : IJackCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
+        var dials = context.Circuit.Dials;
+        if (dials.Length > DialRoles.MostDials)
+        {
+            var part = context.Circuit.Parts[dials[DialRoles.MostDials].Part];
+            yield return Description.At(
+                part.NameAt,
+                $"{Count(dials.Length)} dials are there, {Count(DialRoles.MostDials)} at most: what they do is not checked",
+                "check a part of the circuit at a time",
+                Subject.Part(part.Name)
+            );
+        }
+
         if (context.Study.Situations is not { IsComplete: false } tree)
         {
             yield break;

@@ -64,7 +64,7 @@ public sealed class HeavyLoad : IJackCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        if (context.Study.Network is not { } network)
+        if (context.Study.Network is not { } network || context.Circuit.Dials.Length > DialRoles.MostDials)
         {
             yield break;
         }

@@ -10,6 +10,11 @@ namespace WireText.Electrical.Roles;
 /// <summary>What every dial of a circuit does, situation by situation; muted ones are left out.</summary>
 public sealed class DialRoles
 {
+    /// <summary>
+    /// Dials beyond which none is turned: with each the whole network is solved anew. Chosen: no instrument has so many.
+    /// </summary>
+    public const int MostDials = 128;
+
     private readonly ImmutableArray<ImmutableArray<DialEffect>> effects;
 
     private DialRoles(ImmutableArray<ImmutableArray<DialEffect>> effects, bool isComplete) =>
@@ -29,6 +34,11 @@ public sealed class DialRoles
     )
     {
         var network = sounds.Network;
+        if (network.Circuit.Dials.Length > MostDials)
+        {
+            return Nothing(network.Circuit);
+        }
+
         var unmuted = situations.Where(situation => !SituationSounds.IsMuted(situation, mutes)).ToList();
         var budget = new SolveBudget();
         var all = ImmutableArray.CreateBuilder<ImmutableArray<DialEffect>>();
@@ -40,10 +50,7 @@ public sealed class DialRoles
                 cancellation.ThrowIfCancellationRequested();
                 if (budget.IsSpent)
                 {
-                    return new DialRoles(
-                        [.. network.Circuit.Dials.Select(_ => ImmutableArray<DialEffect>.Empty)],
-                        false
-                    );
+                    return Nothing(network.Circuit);
                 }
 
                 if (DialEffect.Of(sounds, dial, situation.State, budget) is { } effect)
@@ -76,6 +83,9 @@ public sealed class DialRoles
 
         return effective;
     }
+
+    private static DialRoles Nothing(Circuit circuit) =>
+        new([.. circuit.Dials.Select(_ => ImmutableArray<DialEffect>.Empty)], isComplete: false);
 
     private static bool IsLive(Network network, Situation situation, Dial dial) =>
         situation.Live.Any(branch =>

@@ -18,7 +18,7 @@ public sealed record SituationTree(ImmutableArray<Situation> Situations, Immutab
     /// How many branches a live part may have; beyond it no situation is looked at. Chosen: a pot is two of them, the largest
     /// example has less than forty.
     /// </summary>
-    public const int MostLive = 1_500;
+    public const int MostLive = 4_000;
 
     /// <summary>Branches of the largest live part, where those are too many; null elsewhere.</summary>
     public int? TooManyLive { get; private init; }
