@@ -21,6 +21,7 @@ internal sealed class ExportCommand : Command
         HelpName = CommonOptions.StateForm,
     };
     private readonly Option<string?> output = CommonOptions.Output("the export");
+    private readonly JackOption jack = new();
     private readonly PartsOption parts = new();
 
     public ExportCommand(CliContext context)
@@ -38,6 +39,7 @@ internal sealed class ExportCommand : Command
         Add(spice);
         Add(at);
         Add(output);
+        Add(jack);
         Add(parts);
         SetAction(parsed => Run(context, parsed));
     }
@@ -49,7 +51,9 @@ internal sealed class ExportCommand : Command
             throw new CannotException("say what to export: --spice is a netlist for ngspice");
         }
 
-        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
+        var read = ReadCircuit
+            .From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context)
+            .At(jack, parsed);
         var state = read.StateAt(parsed.GetValue(at));
         var deck = SpiceWriter.Write(read.Study, state);
         context.Results.Write(parsed.GetValue(output) ?? StandardStream.Name, Encoding.UTF8.GetBytes(deck));

@@ -1,4 +1,6 @@
+using System.CommandLine;
 using WireText.Circuits;
+using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Cli.Settings;
@@ -24,9 +26,13 @@ internal sealed class ReadCircuit
 
     public Compilation Compiled { get; }
 
+    /// <summary>Seen from the first jack, or from the one that was asked for.</summary>
     public Study Study { get; }
 
     public Circuit Circuit => Study.Circuit;
+
+    /// <summary>The same circuit seen from the jack that was asked for.</summary>
+    public ReadCircuit At(JackOption jack, ParseResult parsed) => new(context, file, Compiled, jack.In(parsed, Study));
 
     /// <summary>The name without its folders; null for standard input.</summary>
     public string? FileName => file == StandardStream.Name ? null : Path.GetFileName(file);

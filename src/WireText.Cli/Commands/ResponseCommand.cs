@@ -42,6 +42,7 @@ internal sealed class ResponseCommand : Command
     private readonly Option<string?> output = CommonOptions.Output("the response");
     private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("chart");
     private readonly PngArguments png = new();
+    private readonly JackOption jack = new();
     private readonly PartsOption parts = new();
 
     public ResponseCommand(CliContext context)
@@ -63,6 +64,7 @@ internal sealed class ResponseCommand : Command
         Add(output);
         Add(theme);
         png.AddTo(this);
+        Add(jack);
         Add(parts);
         SetAction(parsed => Run(context, parsed));
     }
@@ -72,7 +74,9 @@ internal sealed class ResponseCommand : Command
         var target = parsed.GetValue(output);
         var isSketch = target is null && parsed.GetResult(format) is null && context.Host.IsTerminal;
         var request = RequestIn(parsed, format.In(parsed, target));
-        var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
+        var read = ReadCircuit
+            .From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context)
+            .At(jack, parsed);
         var study = Study(read, request);
         if (isSketch)
         {

@@ -21,6 +21,11 @@ public static class ResponseJson
             json.WriteStartObject();
             json.WriteNumber("version", Version);
             json.WriteString("circuit", study.Circuit.Title);
+            if (study.Circuit.JackToName() is { } jack)
+            {
+                json.WriteString("jack", jack);
+            }
+
             json.WriteStartObject("load");
             json.WriteNumber("cableFarads", study.Circuit.Surroundings.CableFarads);
             json.WriteNumber("inputOhms", study.Circuit.Surroundings.InputOhms);

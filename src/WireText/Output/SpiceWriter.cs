@@ -67,6 +67,11 @@ public static class SpiceWriter
         var powered = Supply.PoweredAmplifiers(network, state);
         var deck = new StringBuilder();
         deck.Append(CultureInfo.InvariantCulture, $"* {OneLine(circuit.Title ?? "circuit")}\n");
+        if (circuit.JackToName() is { } jack)
+        {
+            deck.Append(CultureInfo.InvariantCulture, $"* seen from {jack}, nothing on the other jacks\n");
+        }
+
         var dials = network.DialsOf(state);
         WriteState(deck, circuit, state);
         names.WriteNodes(deck);

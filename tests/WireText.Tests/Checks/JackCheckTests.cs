@@ -1,3 +1,4 @@
+using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Testing;
@@ -154,6 +155,25 @@ public class JackCheckTests
         Assert.Contains("wire neck.hot to sel.A1", help, StringComparison.Ordinal);
         Assert.Contains("wire bridge.hot to sel.A2", help, StringComparison.Ordinal);
         Assert.DoesNotContain("positions sel", help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fix_OfAClaimAtTheSecondJack_LeavesNothingAtEither()
+    {
+        var text =
+            Bench.Expand(Direct.Replace("sel.A2 ~ second.tip", "sel.A1 ~ second.tip", StringComparison.Ordinal))
+            + "expect second: sel=any: bridge\nexpect main: sel=neck: neck\nexpect main: sel=bridge: bridge\n";
+
+        var mended = Mender.Mend(
+            new SourceText("bench.wiring", text),
+            NoSources.Instance,
+            withHarmless: false,
+            CheckSettings.Standard
+        );
+
+        Assert.Contains(mended.Mended, finding => finding.Id == "expect");
+        Assert.DoesNotContain(mended.Left.Findings, finding => finding.Severity >= Severity.Warning);
+        Assert.Contains("wire sel.A2 to second.tip", mended.Source.Content, StringComparison.Ordinal);
     }
 
     private static Circuit CircuitOf(string text) => Bench.CompileText(Bench.Expand(text));

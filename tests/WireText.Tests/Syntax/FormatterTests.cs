@@ -78,7 +78,7 @@ public class FormatterTests
     [Fact]
     public void Format_ExpectWithAJack_KeepsItWithTheState() =>
         Assert.Equal(
-            "expect  rest:            neck\nexpect  main: sel=a b=1:  neck\n",
+            "expect  rest:             neck\nexpect  main: sel=a b=1:  neck\n",
             Format("expect rest:neck\nexpect main :sel=a  b=1 : neck")
         );
 

@@ -92,7 +92,9 @@ public sealed record ResponseStudy(
                 .. curves.Select(curve =>
                     curve with
                     {
-                        Label = LabelOf(curve, common, curves.Length, changes.Count > 0),
+                        Label =
+                            (study.Circuit.JackToName() is { } jack ? $"{jack}: " : "")
+                            + LabelOf(curve, common, curves.Length, changes.Count > 0),
                     }
                 ),
             ],
