@@ -55,7 +55,7 @@ public partial class CircuitComparisonTests
         var comparison = Compare(WithoutStates(text), WithoutStates(renamed));
 
         Assert.True(comparison.IsSame, ComparisonText.Write(comparison, null));
-        Assert.All(
+        Every.Item(
             PositionComparison.Of(comparison)!.Rows,
             row => Assert.Equal(row.Before.WhatIsHeard(comparison.After), row.After.WhatIsHeard(comparison.After))
         );

@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using WireText.Documents;
 using WireText.Output;
+using WireText.Testing;
 using WireText.Tests.Sheets;
 
 namespace WireText.Tests.Documents;
@@ -52,7 +53,7 @@ public class HostileDocumentTests
 
         var rows = lines.Where(line => line.StartsWith("| ", StringComparison.Ordinal)).ToList();
         Assert.Equal(4, rows.Count);
-        Assert.All(rows, row => Assert.Equal(3, CountOfBars(row)));
+        Every.Item(rows, row => Assert.Equal(3, CountOfBars(row)));
         Assert.DoesNotContain(
             lines,
             line => line.Replace("\\<", "", StringComparison.Ordinal).Contains('<', StringComparison.Ordinal)

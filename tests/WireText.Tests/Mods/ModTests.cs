@@ -1,4 +1,3 @@
-using WireText.Circuits;
 using WireText.Testing;
 using WireText.Text;
 

@@ -26,7 +26,7 @@ public class BlendEndsTests
         var found = Found.Of("blend-end", Harness + wires);
 
         Assert.Equal(help is null, found.Count == 0);
-        Assert.All(found, finding => Assert.StartsWith(help!, finding.Help, StringComparison.Ordinal));
+        Assert.True(found.TrueForAll(finding => finding.Help!.StartsWith(help!, StringComparison.Ordinal)));
     }
 
     /// <summary>The gangs of two plain volumes on one shaft have resistance on both sides of the middle: neither end is wrong.</summary>

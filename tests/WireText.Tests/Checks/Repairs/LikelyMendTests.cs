@@ -80,7 +80,7 @@ public class LikelyMendTests
         );
         Assert.StartsWith("do one of these, the likeliest first: 1. ", finding.Help, StringComparison.Ordinal);
         Assert.Empty(finding.Edits);
-        Assert.All(finding.Suggestions, one => Assert.Empty(MistakesOf("two.wiring", TextEdit.Apply(text, one.Edits))));
+        Every.Item(finding.Suggestions, one => Assert.Empty(MistakesOf("two.wiring", TextEdit.Apply(text, one.Edits))));
     }
 
     /// <summary>Two slips that have nothing to do with each other: no one edit mends both, and none is told.</summary>
@@ -91,7 +91,7 @@ public class LikelyMendTests
             .Replace("middle.hot to sel.A2", "middle.hot to sel.A0", StringComparison.Ordinal)
             .Replace("wire bridge.ground to tone.case black", "", StringComparison.Ordinal);
 
-        Assert.All(MistakesOf("five.wiring", text), finding => Assert.Empty(finding.Suggestions));
+        Every.Item(MistakesOf("five.wiring", text), finding => Assert.Empty(finding.Suggestions));
     }
 
     /// <summary>Each trial is a check of the whole circuit: past the bound none is told.</summary>
