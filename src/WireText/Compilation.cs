@@ -36,6 +36,9 @@ public sealed class Compilation
     /// <summary>The circuit; null when none could be built.</summary>
     public Circuit? Circuit => steps.Bound.Get(cancellation).Circuit;
 
+    /// <summary>The circuit that a mod stands on; null for a file that stands alone.</summary>
+    public Circuit? BaseCircuit => steps.BaseCircuit.Get(cancellation);
+
     /// <summary>The standard models and those the file defines or includes.</summary>
     public PartCatalogue Catalogue => steps.Bound.Get(cancellation).Catalogue;
 

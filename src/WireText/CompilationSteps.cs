@@ -39,6 +39,9 @@ internal sealed class CompilationSteps
         Tree = new(_ => WiringParser.Parse(source));
         Resolved = new(cancel => ModResolver.Resolve(Tree.Get(cancel), sources));
         Bound = new(cancel => Binder.Bind(Resolved.Get(cancel), sources));
+        BaseCircuit = new(cancel =>
+            Resolved.Get(cancel).Base is { } under ? Binder.Bind(under.Resolved, sources).Circuit : null
+        );
         Study = new(cancel => Bound.Get(cancel).Circuit is { } circuit ? StudyOf(circuit, known) : null);
         Report = new(cancel =>
             said is not null ? said.Report
@@ -71,6 +74,8 @@ internal sealed class CompilationSteps
     public Step<ResolvedWiring> Resolved { get; }
 
     public Step<BoundCircuit> Bound { get; }
+
+    public Step<Circuit?> BaseCircuit { get; }
 
     public Step<Study?> Study { get; }
 

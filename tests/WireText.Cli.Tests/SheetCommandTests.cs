@@ -1,4 +1,5 @@
 using System.Text;
+using WireText.Testing;
 
 namespace WireText.Cli.Tests;
 
@@ -21,6 +22,21 @@ public sealed class SheetCommandTests : IDisposable
 
         Assert.Equal(0, ran.Code);
         Assert.StartsWith(start, Encoding.Latin1.GetString(File.ReadAllBytes(target)), StringComparison.Ordinal);
+    }
+
+    /// <summary>Who has the guitar before him needs the steps of the mod and no other, what comes off first.</summary>
+    [Fact]
+    public void Sheet_OfAMod_HasItsStepsAloneAndTheBenchTest()
+    {
+        var ran = Ran.Of("sheet", Repository.PathOf("examples", "mods", "mute-and-capacitor.wiring"));
+
+        var steps = ran.Output.Split('\n').Where(line => line.StartsWith("- [ ] ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("dark", steps[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(steps, step => step.Contains("bridge.hot", StringComparison.Ordinal));
+        Assert.Contains(steps, step => step.Contains("mute.1", StringComparison.Ordinal));
+        Assert.Contains("\n## Bench test\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("| these readings are wrong | it may be |", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -9,6 +9,7 @@ using WireText.Cli.Storage;
 using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Electrical.BenchPlans;
 using WireText.Output;
 using WireText.Raster;
 using WireText.Sheets;
@@ -69,7 +70,7 @@ internal sealed class SheetCommand : Command
             throw new CannotException("there is nothing to build: the circuit has no parts");
         }
 
-        var order = WorkOrder.Of(circuit);
+        var order = compiled.BaseCircuit is { } stock ? WorkOrder.Between(stock, circuit) : WorkOrder.Of(circuit);
         var contents = new SheetContents(
             circuit,
             order,
@@ -77,7 +78,11 @@ internal sealed class SheetCommand : Command
             compiled.PlanFor(LayoutEffort.Full)?.Layout,
             source.Name,
             count.In(parsed) ?? 1
-        );
+        )
+        {
+            BenchTest = compiled.Study is { } study ? BenchBlocks.Of(BenchPlan.Of(study)) : [],
+            IsMod = compiled.BaseCircuit is not null,
+        };
         Write(context, BuildSheet.Compose(contents), written, target, paper.In(parsed) ?? Paper.A4);
         if (parsed.GetValue(wires) is { } list)
         {

@@ -37,7 +37,10 @@ public sealed record Part(
 
     public string Kind => Definition.Kind;
 
-    public bool IsHeatSensitive => HasTrait(HeatSensitive);
+    /// <summary>The word for a capacitor whose wax ends fall off when it gets hot. Common practice.</summary>
+    public const string PaperInOil = "paper-in-oil";
+
+    public bool IsHeatSensitive => HasTrait(HeatSensitive) || HasTrait(PaperInOil);
 
     public bool HasTrait(string trait) => Traits.Contains(trait, StringComparer.Ordinal);
 }

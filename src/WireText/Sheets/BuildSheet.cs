@@ -26,11 +26,18 @@ public static class BuildSheet
             new Block.Heading(2, "Wires"),
             .. Wires(contents),
             new Block.Heading(2, "Order of work"),
+            .. contents.IsMod
+                ? new Block[]
+                {
+                    new Block.Paragraph("These steps change the instrument as it is; what stays is not touched."),
+                }
+                : [],
             new Block.Paragraph(
                 "Hook each end on when you lay a wire, and solder nothing before its own step: each joint is made once, "
                     + "when all that belongs into it lies there."
             ),
             .. Steps(contents),
+            .. contents.BenchTest,
         ];
         return new Document(contents.Title, contents.Foot, blocks);
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Building;
 using WireText.Circuits;
+using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Shapes;
 
@@ -20,6 +21,12 @@ public sealed record SheetContents(
     int Count
 )
 {
+    /// <summary>What is to be measured when all is soldered; empty for a circuit without an output jack.</summary>
+    public ImmutableArray<Block> BenchTest { get; init; } = [];
+
+    /// <summary>True for a mod: the order of work changes the circuit below it and builds nothing else.</summary>
+    public bool IsMod { get; init; }
+
     public string Title => $"Build sheet: {Circuit.Title ?? "untitled wiring"}";
 
     /// <summary>What stands at the foot of each page.</summary>

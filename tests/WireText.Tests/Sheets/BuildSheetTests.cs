@@ -61,6 +61,8 @@ public class BuildSheetTests
     [Theory]
     [InlineData("", "Heat harms", false)]
     [InlineData("cap c 1n heat-sensitive from vol.2 to vol.3", "Heat harms c", true)]
+    [InlineData("cap c 1n paper-in-oil from vol.2 to vol.3", "Heat harms c", true)]
+    [InlineData("cap c 1n film from vol.2 to vol.3", "Heat harms", false)]
     [InlineData("", "finish", false)]
     [InlineData("finish polyester", "Mask the finish (polyester)", true)]
     [InlineData("finish nitrocellulose", "The finish is nitrocellulose", true)]
@@ -71,7 +73,7 @@ public class BuildSheetTests
     {
         var sheet = ComposedSheet.Of(Placed + "\n" + line);
 
-        var cautions = sheet.Blocks.OfType<Block.Bullets>().Single().Items;
+        var cautions = sheet.Blocks.OfType<Block.Bullets>().First().Items;
 
         Assert.Equal(isThere, cautions.Any(caution => caution.Contains(words, StringComparison.Ordinal)));
     }

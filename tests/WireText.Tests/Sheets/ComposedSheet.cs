@@ -2,6 +2,8 @@ using WireText.Building;
 using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Electrical.BenchPlans;
+using WireText.Output;
 using WireText.Sheets;
 using WireText.Testing;
 using WireText.Text;
@@ -23,7 +25,10 @@ internal static class ComposedSheet
             compiled.PlanFor(LayoutEffort.Quick)!.Layout,
             name,
             count
-        );
+        )
+        {
+            BenchTest = compiled.Study is { } study ? BenchBlocks.Of(BenchPlan.Of(study)) : [],
+        };
     }
 
     public static Document Of(string text, int count = 1) => BuildSheet.Compose(ContentsOf(text, count: count));

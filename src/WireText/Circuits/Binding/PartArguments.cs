@@ -15,7 +15,7 @@ internal sealed class PartArguments
         "film",
         "ceramic",
         "electrolytic",
-        "paper-in-oil",
+        Part.PaperInOil,
     ];
 
     public required PartDefinition Definition { get; init; }
