@@ -17,52 +17,57 @@ public sealed record PositionChange(State State, PositionRow Before, PositionRow
 /// <param name="Rows">The positions of the later circuit, and those of the earlier that it tells apart no more.</param>
 public sealed record PositionComparison(Circuit Before, Circuit After, ImmutableArray<PositionChange> Rows)
 {
-    /// <summary>The controls that a table has a column for.</summary>
-    public IEnumerable<Control> Columns =>
-        After.Controls.Where(control => !control.IsPlug && Rows.Any(row => row.State[control.Index] is not null));
+    /// <summary>True where it matters which jack a row is about.</summary>
+    public bool HasJacks => Rows.Select(row => row.After.Jack).Distinct().Skip(1).Any();
 
-    /// <summary>Null where one of the two has no output jack.</summary>
+    /// <summary>Null where one of the two has no output jack. Every jack that both have and one of them uses is listened at.</summary>
     public static PositionComparison? Of(CircuitComparison circuits, CancellationToken cancellation = default)
     {
         var before = AlikeNames.Of(circuits);
-        if (
-            Study.Of(before)?.Until(cancellation) is not { } was
-            || Study.Of(circuits.After)?.Until(cancellation) is not { } now
-        )
-        {
-            return null;
-        }
+        return
+            Study.Of(before)?.Until(cancellation) is { } was && Study.Of(circuits.After)?.Until(cancellation) is { } now
+            ? new PositionComparison(
+                before,
+                circuits.After,
+                [.. JacksOf(circuits).SelectMany(jack => AtJack(circuits, was.At(jack.Before), now.At(jack.After)))]
+            )
+            : null;
+    }
 
+    /// <summary>Parts, by their indices in both.</summary>
+    private static IEnumerable<(int Before, int After)> JacksOf(CircuitComparison circuits)
+    {
+        var (was, now) = (
+            circuits.Before.UsedJacks().Select(jack => jack.Part).ToHashSet(),
+            circuits.After.UsedJacks().Select(jack => jack.Part).ToHashSet()
+        );
+        return from jack in circuits.After.Outputs
+            let before = circuits.Parts.BeforeOf(circuits.After.Parts[jack.Part])
+            where before is not null && (was.Contains(before.Index) || now.Contains(jack.Part))
+            orderby jack.Part
+            select (before.Index, jack.Part);
+    }
+
+    private static IEnumerable<PositionChange> AtJack(CircuitComparison circuits, Study was, Study now)
+    {
         var states = now
             .Positions.Rows.Select(row => row.State)
             .Concat(was.Positions.Rows.Select(row => Later(circuits, row.State)))
-            .DistinctBy(state => state.Settled(circuits.After))
-            .ToList();
-        return new PositionComparison(
-            before,
-            circuits.After,
-            [
-                .. states.Select(state =>
-                {
-                    cancellation.ThrowIfCancellationRequested();
-                    return new PositionChange(
-                        state,
-                        RowOf(was, Earlier(circuits, state.Settled(circuits.After))),
-                        RowOf(now, state.Settled(circuits.After))
-                    );
-                }),
-            ]
-        );
+            .DistinctBy(state => state.Settled(circuits.After));
+        foreach (var state in states)
+        {
+            var settled = state.Settled(circuits.After);
+            yield return new PositionChange(state, RowOf(was, Earlier(circuits, settled)), RowOf(now, settled));
+        }
     }
 
     private static PositionRow RowOf(Study study, State state)
     {
         var analysis = study.Analyse(state);
-        return new PositionRow(
-            state,
-            analysis,
-            analysis.Outcome == Outcome.Sound ? analysis.Sound.LevelDecibels : null
-        );
+        return new PositionRow(state, analysis, analysis.Outcome == Outcome.Sound ? analysis.Sound.LevelDecibels : null)
+        {
+            Jack = study.Circuit.Outputs[0].Part,
+        };
     }
 
     /// <summary>The state of the earlier circuit in which what was there stands as it stands later; the rest is at rest.</summary>

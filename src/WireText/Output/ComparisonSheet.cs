@@ -50,7 +50,9 @@ internal static class ComparisonSheet
             ];
             if (!lines.IsEmpty)
             {
-                yield return (StateOf(positions.After, row.State), lines);
+                var state = StateOf(positions.After, row.State);
+                var jack = positions.HasJacks ? $"at '{positions.After.Parts[row.After.Jack!.Value].Name}': " : "";
+                yield return (jack + state, lines);
             }
         }
     }

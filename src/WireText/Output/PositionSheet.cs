@@ -102,7 +102,8 @@ internal sealed record PositionSheet(
         };
 
     /// <summary>What is heard, the level, the hum, the meter and the peak of one row.</summary>
-    public static ImmutableArray<string> CellsOf(Circuit circuit, PositionRow row) => Cells(circuit, [], row);
+    public static ImmutableArray<string> CellsOf(Circuit circuit, PositionRow row) =>
+        Cells(circuit, [], row with { Jack = null });
 
     private static ImmutableArray<string> Cells(Circuit circuit, List<Control> columns, PositionRow row)
     {

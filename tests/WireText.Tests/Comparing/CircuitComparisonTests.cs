@@ -150,6 +150,35 @@ public partial class CircuitComparisonTests
         Assert.Contains("3 of ", told, StringComparison.Ordinal);
     }
 
+    /// <summary>A wire of the second jack is lifted: what the first lets be heard is as it was, and the second is silent.</summary>
+    [Fact]
+    public void Compare_OfTwoJacks_LooksFromBoth()
+    {
+        const string Two = """
+            pickup neck single-coil
+            pickup bridge single-coil
+            jack left
+            jack right
+            wire neck.hot to left.tip white
+            wire bridge.hot to right.tip white
+            wire neck.ground to left.sleeve black
+            wire bridge.ground to right.sleeve black
+            wire left.sleeve to right.sleeve black
+
+            """;
+        var comparison = Compare(Two, Two.Replace("wire bridge.hot to right.tip white", "", StringComparison.Ordinal));
+
+        var told = ComparisonText.Write(comparison, PositionComparison.Of(comparison));
+
+        Assert.Contains(
+            "at 'right': every position\n  heard  bridge → open: the jack floats",
+            told,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("at 'left'", told, StringComparison.Ordinal);
+        Assert.EndsWith("1 of 2 positions do what they did\n", told, StringComparison.Ordinal);
+    }
+
     /// <summary>A position that is called after a part goes by the part's new name.</summary>
     [Theory]
     [InlineData("neck neck-bridge bridge", "front front-bridge bridge", true)]
