@@ -33,17 +33,6 @@ internal sealed class MarkedLugs
     /// <summary>True for a lug that is empty, may stay so, and is not spoken of: no slip left a wire off it.</summary>
     public bool LeaveFree(int lug) => free.Contains(lug);
 
-    /// <summary>How many lugs of the parts that findings speak of have no joint.</summary>
-    public int CountEmptyIn(Circuit circuit)
-    {
-        var jointed = circuit.Wires.SelectMany(wire => new[] { wire.From, wire.To }).ToHashSet();
-        return marked
-            .Select(lug => circuit.Lugs[lug].Part)
-            .Distinct()
-            .SelectMany(part => circuit.Parts[part].Lugs)
-            .Count(lug => !circuit.Lugs[lug].IsInner && !jointed.Contains(lug));
-    }
-
     private static IEnumerable<int> LugsOf(Circuit circuit, Subject subject) =>
         subject.Kind switch
         {

@@ -30,8 +30,8 @@ internal sealed class MendTrials(
     ];
 
     /// <summary>
-    /// The first edit of each behaviour that leaves no mistake and silences nothing: those that leave fewest lugs empty first, then
-    /// in the order in which they are tried. None where there are too many to try.
+    /// The first edit of each behaviour that leaves no mistake and silences nothing, in the order in which they are tried. None
+    /// where there are too many to try.
     /// </summary>
     public ImmutableArray<CircuitEdit> Find(Remedy remedy, CancellationToken cancellation)
     {
@@ -75,7 +75,7 @@ internal sealed class MendTrials(
             }
         }
 
-        return [.. mends.OrderBy(one => marked.CountEmptyIn(one.Circuit)).Select(one => one.Edit)];
+        return [.. mends.Select(one => one.Edit)];
     }
 
     /// <summary>True for a wire to a lug that may stay empty and that nothing speaks of: the slip is rarely there.</summary>
