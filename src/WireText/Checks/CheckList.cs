@@ -64,6 +64,7 @@ public static class CheckList
         new ToneForSome(),
         new HumPartner(),
         new InertControl(),
+        new IdlePart(),
         new ShortsWhileSwitching(),
         new Gap(),
         new BleedMisplaced(),

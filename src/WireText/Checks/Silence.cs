@@ -43,6 +43,7 @@ public sealed record Silence(string? Check, SilenceReach Reach, params string[] 
         "blend-end",
         "tone-for-some",
         "inert-control",
+        "part-idle",
         "shorts-while-switching",
         "gap",
         "bleed-misplaced",

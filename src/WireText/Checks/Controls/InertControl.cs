@@ -43,7 +43,10 @@ public sealed class InertControl : IEveryJackCheck
             wire   vol.case to out.sleeve black
             """,
             Mend: "Follow its wires: somewhere both of its lugs lie on one net, or one of them leads nowhere."
-        );
+        )
+        {
+            Silences = [Silence.Of("part-idle")],
+        };
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
