@@ -1,3 +1,4 @@
+using System.Globalization;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
 using WireText.Electrical.Sound;
@@ -9,6 +10,9 @@ namespace WireText.Checks.Sound;
 /// <summary>Finds positions in which no coil reaches the jack and nothing shorts it either.</summary>
 public sealed class DeadPosition : IJackCheck
 {
+    /// <summary>Positions that are named; the rest is counted, and all are marked. Chosen: a line of text holds them.</summary>
+    private const int MostNamed = 2;
+
     public CheckDescription Description { get; } =
         new(
             Id: "dead-position",
@@ -77,13 +81,18 @@ public sealed class DeadPosition : IJackCheck
     private Finding Report(StudyContext context, Network network, List<SilentPositions> dead)
     {
         var circuit = context.Circuit;
-        var where = dead.Select(one =>
+        var where = dead.ConvertAll(one =>
             string.Join(' ', one.Positions.Select(at => context.PositionName(at.Control, at.Position)))
         );
+        var more = where.Count - MostNamed;
+        var named = string.Join(" and at ", where.Take(MostNamed));
         return Description
             .At(
                 context.PlaceOf(circuit.Controls[dead[0].Positions[0].Control]),
-                $"nothing is heard at {string.Join(" and at ", where)}: {WhyItIs(context, dead[0])}",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"nothing is heard at {named}{(more > 0 ? $" and {more} more" : "")}: {WhyItIs(context, dead[0])}"
+                ),
                 Help(context, dead[0]),
                 [
                     .. dead.SelectMany(one => one.Positions)
