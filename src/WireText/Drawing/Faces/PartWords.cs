@@ -23,13 +23,14 @@ internal static class PartWords
         var rest = Rest(circuit, part, look);
         if (seats.Of(part) is not null)
         {
-            // Its value and its mark on one line, under the name where both fit.
-            rest = rest.IsEmpty
-                ? rest
-                : [FaceLine.Fitting(FaceLineKind.Value, string.Join(' ', rest.Select(line => line.Text)))];
-            if (SpotFor(body, [], [name, .. rest]) is { } seated)
+            // Its value and its mark on one line under the name; a mark that is too long is read off the part.
+            foreach (var words in new[] { rest, [.. rest.Take(1)] }.Where(lines => !lines.IsEmpty))
             {
-                return ([name, .. rest], seated, []);
+                var value = FaceLine.Fitting(FaceLineKind.Value, string.Join(' ', words.Select(line => line.Text)));
+                if (SpotFor(body, [], [name, value]) is { } seated)
+                {
+                    return ([name, value], seated, []);
+                }
             }
         }
 

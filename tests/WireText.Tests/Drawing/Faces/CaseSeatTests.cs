@@ -103,6 +103,20 @@ public class CaseSeatTests
         Assert.Contains(">47n 473<", drawn.Svg, StringComparison.Ordinal);
     }
 
+    /// <summary>The name stays on the part whatever its mark is: beside a pot nobody could tell whose it is. 100 nF is 104 (IEC 60062).</summary>
+    [Theory]
+    [InlineData("47n", ">47n 473<")]
+    [InlineData("100n", ">100n<")]
+    [InlineData("220n", ">220n<")]
+    public void Capacitor_OnThePot_HasItsNameAndValueOnIt(string value, string shown)
+    {
+        var drawn = Draw(Tone + Capacitor.Replace("47n", value, StringComparison.Ordinal));
+
+        Assert.Null(PartOf(drawn, "dark").Label);
+        Assert.Contains(">dark<", drawn.Svg, StringComparison.Ordinal);
+        Assert.Contains(shown, drawn.Svg, StringComparison.Ordinal);
+    }
+
     private static Drawn Draw(string text) =>
         Drawn.Of(new SourceText("test.wiring", text), new DrawOptions(LayoutEffort.Full, Theme.Light, "test.wiring"));
 
