@@ -49,10 +49,8 @@ internal static class Canonical
             line++
         )
         {
-            var content = LineScan.Of(source, line).Content;
-            var text = source.Slice(content);
-            var words = LineScan.WordsOf(text).Select(word => text.Substring(word.Start, word.Length));
-            lines.Add((line == first ? "" : "    ") + string.Join(' ', words));
+            var text = source.Slice(LineScan.Of(source, line).Content);
+            lines.Add((line == first ? "" : "    ") + LineScan.Tidied(text));
         }
 
         return string.Join('\n', lines);

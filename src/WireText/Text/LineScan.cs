@@ -64,6 +64,10 @@ public readonly record struct LineScan(TextSpan Content, int CommentStart, int O
     /// <summary>The words of a line, quoted texts among them, in order.</summary>
     public static List<TextSpan> WordsOf(string line) => WordsIn(line, Of(line, new TextSpan(0, line.Length)).Content);
 
+    /// <summary>A line with single blanks, none at its ends, and without its comment; what is in quotes stays as it is.</summary>
+    public static string Tidied(string line) =>
+        string.Join(' ', WordsOf(line).Select(word => line.Substring(word.Start, word.Length)));
+
     /// <summary>The words of a line's content, in order.</summary>
     /// <param name="hasMarks">True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</param>
     public static List<TextSpan> WordsIn(string text, TextSpan content, bool hasMarks = false)

@@ -109,7 +109,7 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
             );
         }
 
-        return Line.Tidy(text);
+        return LineScan.Tidied(text);
     }
 
     /// <summary>What one line of a source says, without its comment.</summary>
@@ -118,13 +118,9 @@ public sealed record LineEdit(string? Old, ImmutableArray<string> New)
         public static Line Of(SourceLocation location) =>
             new(location.Source, LineScan.Of(location.Source, location.Position.Line).Content);
 
-        public string Tidied => Tidy(Source.Slice(Span));
+        public string Tidied => LineScan.Tidied(Source.Slice(Span));
 
-        public string TidiedFrom(int offset) => Tidy(Source.Slice(TextSpan.FromBounds(offset, Span.End)));
-
-        /// <summary>Single blanks, none at the ends; what is in quotes stays as it is.</summary>
-        public static string Tidy(string text) =>
-            string.Join(' ', LineScan.WordsOf(text).Select(word => text.Substring(word.Start, word.Length)));
+        public string TidiedFrom(int offset) => LineScan.Tidied(Source.Slice(TextSpan.FromBounds(offset, Span.End)));
 
         /// <summary>The words that differ in another line with as many, so that columns and comment stay; else null.</summary>
         public ImmutableArray<TextEdit>? ChangedWords(string other)
