@@ -35,6 +35,9 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Contains("dark", steps[0], StringComparison.Ordinal);
         Assert.DoesNotContain(steps, step => step.Contains("bridge.hot", StringComparison.Ordinal));
         Assert.Contains(steps, step => step.Contains("mute.1", StringComparison.Ordinal));
+        Assert.DoesNotContain("| pickup", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("| neck.hot", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("| cap paper-in-oil | 22n | 223 | dark |", ran.Output, StringComparison.Ordinal);
         Assert.Contains("\n## Bench test\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("| these readings are wrong | it may be |", ran.Output, StringComparison.Ordinal);
     }

@@ -70,7 +70,7 @@ public static class BuildSheet
 
     private static IEnumerable<Block> Parts(SheetContents contents)
     {
-        var rows = PartRow.ListOf(contents.Circuit);
+        var rows = PartRow.ListOf(contents.Circuit, contents.Parts);
         var isBatch = contents.Count > 1;
         yield return Block.Table.OfFilledColumns(
             [.. isBatch ? ["each", "in all"] : (string[])["each"], "what", "value", "tolerance", "marking", "names"],

@@ -21,10 +21,11 @@ internal sealed record PartRow(
 )
 {
     /// <summary>The parts to have on the bench, in the order of the file. Splices are made there, and metal is on the instrument.</summary>
-    public static ImmutableArray<PartRow> ListOf(Circuit circuit) =>
+    /// <param name="parts">Of the circuit.</param>
+    public static ImmutableArray<PartRow> ListOf(Circuit circuit, IEnumerable<Part> parts) =>
         [
-            .. circuit
-                .Parts.Where(part => part.Kind is not (PartKinds.Splice or PartKinds.Metal))
+            .. parts
+                .Where(part => part.Kind is not (PartKinds.Splice or PartKinds.Metal))
                 .Select(part => Of(circuit, part))
                 .GroupBy(row => (row.What, row.Value, row.Tolerance, row.Marking))
                 .Select(alike =>

@@ -33,5 +33,21 @@ public sealed record SheetContents(
     public string Foot =>
         FileName is { } file ? $"{file}, circuit {CircuitMark.Of(Circuit)}" : $"circuit {CircuitMark.Of(Circuit)}";
 
-    public ImmutableArray<WireRow> Wires => WireRow.ListOf(Circuit, Order, Layout);
+    /// <summary>Those that the work lays: of a mod what lies there already is not on the list.</summary>
+    public ImmutableArray<WireRow> Wires => WireRow.ListOf(Circuit, Order, Layout).RemoveAll(wire => !wire.IsLaid);
+
+    /// <summary>The parts to have: those that the work mounts, and those whose own leads it solders.</summary>
+    public ImmutableArray<Part> Parts
+    {
+        get
+        {
+            var mounted = Order.Steps.OfType<WorkStep.Mount>().Select(step => step.Part);
+            var hung = Order
+                .Steps.OfType<WorkStep.Lay>()
+                .SelectMany(step => step.Wires)
+                .Where(wire => Circuit.Wires[wire].Kind == WireKind.PartLead)
+                .Select(wire => Circuit.Lugs[Circuit.Wires[wire].From].Part);
+            return [.. mounted.Concat(hung).Distinct().Order().Select(part => Circuit.Parts[part])];
+        }
+    }
 }

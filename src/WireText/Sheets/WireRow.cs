@@ -39,6 +39,9 @@ public sealed record WireRow(
         ];
     }
 
+    /// <summary>True for a wire that the work lays; of a mod the others lie there already.</summary>
+    public bool IsLaid { get; private init; }
+
     /// <summary>What is known of its length, in millimetres: as stated, else computed; null for neither.</summary>
     public double? Millimetres => StatedMillimetres ?? CutMillimetres;
 
@@ -61,7 +64,12 @@ public sealed record WireRow(
                     .Joints.Where(joint => run.Any(wire => joint.Wires.Contains(wire.Index)))
                     .Select(joint => joint.Number),
             ]
-        );
+        )
+        {
+            IsLaid = order
+                .Steps.OfType<WorkStep.Lay>()
+                .Any(step => step.Wires.Any(index => run.Any(wire => wire.Index == index))),
+        };
     }
 
     private static bool IsLead(Circuit circuit, int lug) => lug >= 0 && circuit.Lugs[lug].IsLead;
