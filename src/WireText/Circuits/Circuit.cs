@@ -14,6 +14,9 @@ public sealed record Circuit
 
     public ImmutableArray<string> Remarks { get; init; } = [];
 
+    /// <summary>What the title block says beside the title: whose it is, when, by whom; in the order written.</summary>
+    public ImmutableArray<AboutLine> About { get; init; } = [];
+
     /// <summary>What the instrument's finish is, such as <c>nitrocellulose</c>, or null.</summary>
     public string? Finish { get; init; }
 
@@ -80,6 +83,9 @@ public sealed record Circuit
     public Dial? FindDial(string name) =>
         Dials.FirstOrDefault(dial => string.Equals(dial.Name, name, StringComparison.OrdinalIgnoreCase));
 }
+
+/// <param name="Key">What the words are, such as <c>customer</c>.</param>
+public sealed record AboutLine(string Key, string Words);
 
 /// <summary>A jack's contacts, as indices into <see cref="Circuit.Lugs"/>.</summary>
 public sealed record OutputJack(int Part, int Tip, int Sleeve, int? Ring);

@@ -22,6 +22,7 @@ internal static class Canonical
         {
             CircuitSyntax => words[0] == "CIRCUIT",
             FinishSyntax => words[0] == "FINISH",
+            AboutSyntax about => words is ["ABOUT", var key, ..] && Naming.Alike(key, about.Key.Text),
             ArrangeSyntax => words[0] == "ARRANGE",
             PositionsSyntax positions => words is ["POSITIONS", var control, ..]
                 && Naming.Alike(control, positions.Control.FullName),

@@ -177,6 +177,7 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
         (older, newer) switch
         {
             (CircuitSyntax, CircuitSyntax) or (FinishSyntax, FinishSyntax) or (ArrangeSyntax, ArrangeSyntax) => true,
+            (AboutSyntax one, AboutSyntax other) => Naming.Alike(one.Key.Text, other.Key.Text),
             (PositionsSyntax one, PositionsSyntax other) => Naming.Alike(one.Control.FullName, other.Control.FullName),
             (PlaceSyntax one, PlaceSyntax other) => Naming.Alike(one.Name.Text, other.Name.Text),
             _ => false,

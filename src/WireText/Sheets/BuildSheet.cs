@@ -44,6 +44,11 @@ public static class BuildSheet
 
     private static IEnumerable<ImmutableArray<string>> TitleBlock(SheetContents contents)
     {
+        foreach (var about in contents.Circuit.About)
+        {
+            yield return [about.Key, about.Words];
+        }
+
         if (contents.FileName is { } file)
         {
             yield return ["file", file];

@@ -72,6 +72,7 @@ public class BinderFindingTests
     [InlineData("said-twice", "jack out\narrange\n    out [|out|]")]
     [InlineData("bad-turn", "jack out\n[|place out at 1,2 turned 45|]")]
     [InlineData("said-twice", "jack out\nplace out at 1,2\nplace [|out|] at 3,4")]
+    [InlineData("said-twice", "about job \"one\"\nabout [|JOB|] \"two\"")]
     [InlineData("said-twice", "circuit \"one\"\ncircuit [|\"two\"|]")]
     [InlineData("model-taken", "define switch [|lever-3way|]\n    lugs a 0,0 b 1,1\n    position 1 a+b")]
     [InlineData("bad-definition", "define switch mine\n    lugs a 0,0 b 1,1\n    position 1 a+[|c|]")]

@@ -92,6 +92,20 @@ public partial class CircuitComparisonTests
     }
 
     [Fact]
+    public void Compare_WithAnotherDateInTheTitleBlock_IsTheSame_AndTheModSaysIt()
+    {
+        var stock = new Stock(("job.wiring", "about job \"1\"\nabout date \"May\"\n" + Stock.Text));
+        var under = stock.Compile("base \"job.wiring\"\n");
+        var now = stock.Compile("base \"job.wiring\"\nabout date \"June\"\n");
+
+        var mod = ModText.Of(under.Resolved.Base!, now.Resolved);
+
+        Assert.True(CircuitComparison.Of(under.Circuit!, now.Circuit!).IsSame);
+        Assert.Equal("about date \"June\"", Assert.Single(mod.Lines));
+        Assert.Empty(mod.Left);
+    }
+
+    [Fact]
     public void Compare_AStockGuitarWithItsMod_TellsWhatIsToBeDone()
     {
         var now = new Stock().Compile(

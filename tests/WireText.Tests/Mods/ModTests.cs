@@ -38,6 +38,17 @@ public class ModTests
         Assert.Empty(Wires(mod).Except(Wires(new Stock().Compile(Stock.Text))));
     }
 
+    [Fact]
+    public void Mod_ThatIsAboutSomethingElse_SaysItInPlaceOfItsBase()
+    {
+        var stock = new Stock(("job.wiring", "about job \"1\"\nabout by \"the shop\"\n" + Stock.Text));
+
+        var mod = stock.Compile("base \"job.wiring\"\nabout JOB \"2\"\n");
+
+        Assert.Empty(Told(mod));
+        Assert.Equal(["by: the shop", "JOB: 2"], mod.Circuit!.About.Select(about => $"{about.Key}: {about.Words}"));
+    }
+
     /// <summary>A part that goes takes its places, names and rests with it.</summary>
     [Fact]
     public void Mod_ThatDropsASwitch_LeavesNothingOfIt()

@@ -79,6 +79,16 @@ public class BuildSheetTests
     }
 
     [Fact]
+    public void TitleBlock_SaysWhatTheWiringIsAbout_AndKeepsTheMark()
+    {
+        var sheet = ComposedSheet.Of("about job \"31\"\nabout customer \"the owner\"\n" + Placed);
+
+        var rows = sheet.Blocks.OfType<Block.Table>().First().Rows;
+        Assert.Equal(["job: 31", "customer: the owner"], rows.Take(2).Select(row => string.Join(": ", row)));
+        Assert.Equal(ComposedSheet.Of(Placed).Foot, sheet.Foot);
+    }
+
+    [Fact]
     public void Sheet_HasABoxForEachStep()
     {
         var contents = ComposedSheet.ContentsOf(Placed);

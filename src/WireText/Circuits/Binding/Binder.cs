@@ -142,6 +142,7 @@ public static class Binder
         {
             Title = Single<CircuitSyntax>(statements, draft.Sink, c => c.Title)?.Title.Value,
             Finish = Single<FinishSyntax>(statements, draft.Sink, f => f.Finish)?.Finish.Text,
+            About = ReadAbout(statements, draft.Sink),
             Remarks = [.. Whole<RemarkSyntax>(statements).Select(remark => remark.Words.Value)],
             Parts = [.. draft.Parts],
             Lugs = [.. draft.Lugs],
@@ -177,6 +178,14 @@ public static class Binder
         var binder = new ExpectBinder(draft, outputs);
         return [.. Whole<ExpectSyntax>(statements).Select(binder.Bind).OfType<Expectation>()];
     }
+
+    private static ImmutableArray<AboutLine> ReadAbout(ImmutableArray<StatementSyntax> statements, FindingSink sink) =>
+        [
+            .. Whole<AboutSyntax>(statements)
+                .GroupBy(about => about.Key.Text, Naming.Comparer)
+                .Select(same => Single([.. same], sink, about => about.Key)!)
+                .Select(about => new AboutLine(about.Key.Text, about.Words.Value)),
+        ];
 
     private static Allowance? ReadAllowance(AllowSyntax allow, CircuitDraft draft, LugResolver resolver)
     {
@@ -217,9 +226,11 @@ public static class Binder
         FindingSink sink,
         Func<T, SyntaxNode> placeOf
     )
+        where T : StatementSyntax => Single([.. Whole<T>(statements)], sink, placeOf);
+
+    private static T? Single<T>(ImmutableArray<T> all, FindingSink sink, Func<T, SyntaxNode> placeOf)
         where T : StatementSyntax
     {
-        var all = Whole<T>(statements).ToList();
         foreach (var again in all.Skip(1))
         {
             sink.Add(

@@ -136,6 +136,11 @@ internal sealed class TitleBlock
     private void Notes()
     {
         var top = column.Y;
+        foreach (var about in scene.Circuit.About)
+        {
+            column.Paragraph("about", $"{about.Key}: {about.Words}", plain);
+        }
+
         foreach (var note in scene.Circuit.Remarks)
         {
             column.Paragraph("note", note, plain);

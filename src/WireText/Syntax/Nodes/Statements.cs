@@ -14,6 +14,10 @@ public sealed record CircuitSyntax(TextSyntax Title, SourceLocation Location) : 
 
 public sealed record RemarkSyntax(TextSyntax Words, SourceLocation Location) : StatementSyntax(Location);
 
+/// <summary>A line of the title block: for whom, when, by whom.</summary>
+/// <param name="Key">What the words are, such as <c>customer</c>.</param>
+public sealed record AboutSyntax(WordSyntax Key, TextSyntax Words, SourceLocation Location) : StatementSyntax(Location);
+
 public sealed record IncludeSyntax(TextSyntax Path, SourceLocation Location) : StatementSyntax(Location);
 
 public sealed record BaseSyntax(TextSyntax Path, SourceLocation Location) : StatementSyntax(Location);

@@ -30,6 +30,7 @@ public static class Keywords
         Arrange,
         "place",
         "circuit",
+        "about",
         Remark,
         OlderRemark,
         "finish",

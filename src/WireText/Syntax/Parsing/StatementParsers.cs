@@ -52,6 +52,11 @@ internal static class StatementParsers
             select new CircuitSyntax(text, line),
         [Keywords.Remark] = Remark(),
         [Keywords.OlderRemark] = Remark(),
+        ["about"] =
+            from key in WordParsers.Identifier("what it says, such as customer or date")
+            from text in WordParsers.Text
+            from line in WordParsers.WholeLine
+            select new AboutSyntax(key, text, line),
         ["include"] =
             from text in WordParsers.Text
             from line in WordParsers.WholeLine

@@ -48,6 +48,13 @@ public class TitleBlockTests
         Assert.Empty(Texts(Drawings.PictureOf("pot vol 500k audio"), "note"));
     }
 
+    [Fact]
+    public void About_IsTold_InTheOrderWritten() =>
+        Assert.Equal(
+            ["job: 31", "customer: the owner"],
+            Texts(Drawings.PictureOf("about job \"31\"\nabout customer \"the owner\"\njack out mono"), "about")
+        );
+
     // Common practice: flux spatter marks nitrocellulose, a towel masks it.
     [Theory]
     [InlineData("nitrocellulose", true)]
