@@ -20,6 +20,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
     /// <summary>The joints whose numbers stand on the picture; empty for none.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 
+    /// <summary>How the circuit differs from an earlier one; null where it is drawn by itself.</summary>
+    public ChangesShown? Changes { get; init; }
+
     /// <summary>Millimetres of paper for a millimetre of the real thing.</summary>
     public double Scale { get; init; } = 1;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Comparing;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Pictures;
@@ -45,6 +46,25 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
         return new Plan(faces, problem, layout) { LugLabels = before?.LugLabels.Of(parts) ?? new() };
     }
 
+    /// <summary>This plan with what came out of an earlier circuit on it: no part of the circuit moves, its wires may.</summary>
+    /// <returns>Null where the two together are too large to draw.</returns>
+    public Plan? Under(Overlay overlay, LayoutEffort effort, CancellationToken cancellation)
+    {
+        if (TooLarge(overlay.Circuit) is not null)
+        {
+            return null;
+        }
+
+        ImmutableArray<Face> faces = [.. Faces, .. FaceBuilder.BuildFaces(overlay.Circuit).Skip(Faces.Length)];
+        var places = Layout.Parts.ToDictionary(part => part.Part.Id, StringComparer.Ordinal);
+        var problem = FaceBuilder.BuildProblem(overlay.Circuit, faces);
+        var held = problem.Parts.Select(part =>
+            places.TryGetValue(part.Id, out var place) ? part with { GivenAt = place.At, GivenTurn = place.Turn } : part
+        );
+        problem = problem with { Parts = [.. held], Arrangement = [] };
+        return new Plan(faces, problem, LayoutEngine.Lay(problem, effort, cancellation));
+    }
+
     /// <summary>The picture of the circuit.</summary>
     public Picture Paint(Circuit circuit, ImmutableArray<Finding> findings, DrawOptions options)
     {
@@ -56,6 +76,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             FileName = options.FileName,
             Trace = options.Trace,
             Joints = options.Joints,
+            Changes = options.Changes,
             Findings = findings,
         };
         return options.Views.IsEmpty

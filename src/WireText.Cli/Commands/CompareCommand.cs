@@ -53,7 +53,7 @@ internal sealed class CompareCommand : Command
     {
         var sources = parts.In(parsed, context.Sources);
         var (old, now) = (parsed.GetRequiredValue(before), parsed.GetRequiredValue(after));
-        var (was, isNow) = (Read(context, old, sources), Read(context, now, sources));
+        var (was, isNow) = (WiringToCompare.Read(context, old, sources), WiringToCompare.Read(context, now, sources));
         var circuits = CircuitComparison.Of(was.Circuit!, isNow.Circuit!);
         if (parsed.GetValue(mod))
         {
@@ -76,21 +76,5 @@ internal sealed class CompareCommand : Command
         }
 
         context.Data.Write(written.WriteOn(Path.GetFileName(old)));
-    }
-
-    /// <exception cref="CannotException">A line cannot be read: what it says could not be compared.</exception>
-    private static Compilation Read(CliContext context, string file, FolderSources sources)
-    {
-        var compiled = Compilation.Of(context.Sources.Read(file, SourceRole.Wiring).Text, sources);
-        var unread = compiled
-            .Findings.Where(finding => finding is { Severity: Severity.Error, Description.Group: FindingGroup.Text })
-            .ToList();
-        if (compiled.Circuit is null || unread.Count > 0)
-        {
-            FindingText.Write([.. unread], context.Error);
-            throw new CannotException($"'{file}' cannot be compared: mend what is found first");
-        }
-
-        return compiled;
     }
 }

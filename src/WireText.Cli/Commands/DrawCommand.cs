@@ -6,9 +6,11 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
+using WireText.Comparing;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Drawing.Shapes;
 using WireText.Electrical.Traces;
 using WireText.Measuring;
 using WireText.Output;
@@ -55,6 +57,11 @@ internal sealed class DrawCommand : Command
         Description = "One sheet with a small picture for each position",
         HelpName = "positions",
     }.AcceptOnlyFromAmong("positions");
+    private readonly Option<string?> against = new("--against")
+    {
+        Description = "Show what changes against an earlier wiring: what comes off, what is new, what stays",
+        HelpName = "OLD",
+    };
     private readonly PartsOption parts = new();
 
     public DrawCommand(CliContext context)
@@ -80,6 +87,7 @@ internal sealed class DrawCommand : Command
         Add(theme);
         Add(trace);
         Add(views);
+        Add(against);
         Add(parts);
         SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Sources)));
     }
@@ -102,7 +110,8 @@ internal sealed class DrawCommand : Command
             effort.In(parsed),
             theme.In(parsed),
             parsed.GetValue(trace),
-            parsed.GetValue(views) is not null
+            parsed.GetValue(views) is not null,
+            parsed.GetValue(against)
         );
     }
 
@@ -130,7 +139,9 @@ internal sealed class DrawCommand : Command
             throw new CannotException("the circuit is too large to draw");
         }
 
-        var picture = plan.Paint(circuit, compiled.Findings, options);
+        var picture = request.Against is { } old
+            ? PaintAgainst(WiringToCompare.Read(context, old, sources), Path.GetFileName(old))
+            : plan.Paint(circuit, compiled.Findings, options);
         var svg = SvgWriter.Write(picture, request.Scale);
         if (ArrangeLines.Write(plan.Layout).Length > 0)
         {
@@ -159,6 +170,22 @@ internal sealed class DrawCommand : Command
         }
 
         return ExitCode.For(findings, isStrict: false);
+
+        Picture PaintAgainst(Compilation old, string name)
+        {
+            var overlay = Overlay.Of(CircuitComparison.Of(old.Circuit!, circuit));
+            var both =
+                plan.Under(overlay, request.Effort, CancellationToken.None)
+                ?? throw new CannotException("the two circuits together are too large to draw");
+            return both.Paint(
+                overlay.Circuit,
+                compiled.Findings,
+                options with
+                {
+                    Changes = new ChangesShown(overlay, name),
+                }
+            );
+        }
     }
 
     /// <summary>The file and the mark of its circuit, which tell a print from one of another day.</summary>

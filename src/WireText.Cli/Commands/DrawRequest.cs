@@ -13,6 +13,7 @@ namespace WireText.Cli.Commands;
 /// <param name="Paper">What a PDF is printed on; null for a page as large as the drawing.</param>
 /// <param name="IsFitted">True for one page of that paper.</param>
 /// <param name="Trace">The lug or the state to follow; null for none.</param>
+/// <param name="Against">The earlier wiring that changes are shown against; null for none.</param>
 internal sealed record DrawRequest(
     string Source,
     string? Target,
@@ -25,7 +26,8 @@ internal sealed record DrawRequest(
     LayoutEffort Effort,
     Theme Theme,
     string? Trace,
-    bool HasViews
+    bool HasViews,
+    string? Against
 )
 {
     /// <summary>One place cannot take two things.</summary>
@@ -44,6 +46,11 @@ internal sealed record DrawRequest(
         if (HasViews && (Trace is not null || IsMeasured))
         {
             throw new CannotException("--views draws its own traces and cannot be measured; leave the other out");
+        }
+
+        if (Against is not null && (Trace is not null || HasViews || IsMeasured))
+        {
+            throw new CannotException("--against shows what changes; leave --trace, --views and --measure out");
         }
 
         if (IsMeasured && Target == StandardStream.Name)

@@ -43,8 +43,8 @@ public static class ComparisonJson
     private static void WriteParts(Utf8JsonWriter json, CircuitComparison circuits)
     {
         json.WriteStartObject("parts");
-        WriteWords(json, "dropped", circuits.Dropped.Select(part => ComparisonSheet.Words(circuits.Before, part)));
-        WriteWords(json, "added", circuits.Added.Select(part => ComparisonSheet.Words(circuits.After, part)));
+        WriteWords(json, "dropped", circuits.Dropped.Select(part => ChangeList.Words(circuits.Before, part)));
+        WriteWords(json, "added", circuits.Added.Select(part => ChangeList.Words(circuits.After, part)));
         json.WriteStartArray("changed");
         foreach (var change in circuits.Changed)
         {
@@ -82,7 +82,7 @@ public static class ComparisonJson
         }
         else
         {
-            json.WriteString(name, ComparisonSheet.Words(circuit, wire));
+            json.WriteString(name, ChangeList.Words(circuit, wire));
         }
     }
 

@@ -10,24 +10,17 @@ internal static class ComparisonSheet
     private static readonly ImmutableArray<string> Told = ["heard", "level", "hum", "meter", "peak"];
 
     /// <summary>What is to be done at the bench, in the order in which it is done; sections without a line are left out.</summary>
-    public static IEnumerable<(string Heading, ImmutableArray<string> Lines)> Sections(CircuitComparison circuits)
-    {
-        (string, ImmutableArray<string>)[] all =
-        [
-            ("wires lifted", OfWires(circuits, WireChangeKind.Lifted)),
-            ("parts out", [.. circuits.Dropped.Select(part => Words(circuits.Before, part))]),
-            ("parts in", [.. circuits.Added.Select(part => Words(circuits.After, part))]),
-            ("parts changed", [.. circuits.Changed.Select(one => Words(circuits, one))]),
-            ("wires moved", OfWires(circuits, WireChangeKind.Moved)),
-            ("wires exchanged", OfWires(circuits, WireChangeKind.Exchanged)),
-            ("wires added", OfWires(circuits, WireChangeKind.Added)),
-            (
-                "positions called otherwise",
-                [.. circuits.Names.Select(one => $"{one.Control}: {one.Before} → {one.After}")]
-            ),
-        ];
-        return all.Where(section => !section.Item2.IsEmpty);
-    }
+    public static IEnumerable<(string Heading, ImmutableArray<ListedChange> Changes)> Sections(
+        CircuitComparison circuits
+    ) =>
+        ChangeList
+            .Of(circuits)
+            .GroupBy(change => change.Section)
+            .Select(section => (ChangeList.HeadingOf(section.Key), section.ToImmutableArray()));
+
+    /// <summary>Positions that have other words.</summary>
+    public static IEnumerable<string> Names(CircuitComparison circuits) =>
+        circuits.Names.Select(one => $"{one.Control}: {one.Before} → {one.After}");
 
     /// <summary>The positions that do something else, each with what differs.</summary>
     public static IEnumerable<(
@@ -57,39 +50,6 @@ internal static class ComparisonSheet
         }
     }
 
-    /// <summary>The words for a wire: <c>vol.2 to out.tip blue</c>.</summary>
-    public static string Words(Circuit circuit, Wire wire)
-    {
-        var text = $"{End(circuit, wire.From)} to {End(circuit, wire.To)}";
-        return wire.Colour is { } colour ? $"{text} {colour.Name}" : text;
-    }
-
-    /// <summary>The words for a part: <c>button mute momentary</c>.</summary>
-    public static string Words(Circuit circuit, Part part) =>
-        $"{part.Kind} {part.Name} {PartWords.Of(circuit, part)}".TrimEnd();
-
-    private static string Words(CircuitComparison circuits, PartChange change) =>
-        change.WordsBefore == change.WordsAfter
-            ? $"{change.After.Name}: {change.WordsAfter}, other values"
-            : $"{change.After.Name}: {change.WordsBefore} → {change.WordsAfter}";
-
-    private static ImmutableArray<string> OfWires(CircuitComparison circuits, WireChangeKind kind) =>
-        [
-            .. circuits
-                .Wires.Where(change => change.Kind == kind)
-                .Select(change =>
-                    (change.Before, change.After) switch
-                    {
-                        ({ } was, null) => Words(circuits.Before, was),
-                        (null, { } now) => Words(circuits.After, now),
-                        ({ } was, { } now) => $"{Words(circuits.Before, was)} → {Words(circuits.After, now)}",
-                        _ => "",
-                    }
-                ),
-        ];
-
     private static string StateOf(Circuit circuit, State state) =>
         StateText.OfStated(circuit, state) is { Length: > 0 } stated ? stated : "every position";
-
-    private static string End(Circuit circuit, int lug) => lug < 0 ? "cut" : circuit.NameOf(lug);
 }

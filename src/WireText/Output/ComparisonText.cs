@@ -9,22 +9,18 @@ namespace WireText.Output;
 public static class ComparisonText
 {
     private const int Widest = 110;
+    private const string Renamed = "positions called otherwise";
 
     /// <summary>As text.</summary>
     public static string Write(CircuitComparison circuits, PositionComparison? positions)
     {
         var text = new StringBuilder();
-        foreach (var (heading, lines) in ComparisonSheet.Sections(circuits))
+        foreach (var (heading, changes) in ComparisonSheet.Sections(circuits))
         {
-            text.Append(heading).Append('\n');
-            foreach (var line in lines)
-            {
-                var wrapped = TextWidth.Wrapped(VisibleText.Line(line), Widest);
-                text.Append("  ").Append(string.Join("\n    ", wrapped)).Append('\n');
-            }
-
-            text.Append('\n');
+            Append(text, heading, changes.Select(change => Number(change) + change.Words));
         }
+
+        Append(text, Renamed, ComparisonSheet.Names(circuits));
 
         if (circuits.IsSame)
         {
@@ -54,16 +50,12 @@ public static class ComparisonText
     public static string WriteMarkdown(CircuitComparison circuits, PositionComparison? positions)
     {
         var text = new StringBuilder();
-        foreach (var (heading, lines) in ComparisonSheet.Sections(circuits))
+        foreach (var (heading, changes) in ComparisonSheet.Sections(circuits))
         {
-            text.Append(CultureInfo.InvariantCulture, $"**{heading}**\n\n");
-            foreach (var line in lines)
-            {
-                text.Append("- ").Append(MarkdownText.Escaped(VisibleText.Line(line))).Append('\n');
-            }
-
-            text.Append('\n');
+            AppendMarkdown(text, heading, changes.Select(change => (Number(change), change.Words)));
         }
+
+        AppendMarkdown(text, Renamed, ComparisonSheet.Names(circuits).Select(name => ("- ", name)));
 
         if (circuits.IsSame)
         {
@@ -89,6 +81,43 @@ public static class ComparisonText
 
         return text.ToString();
     }
+
+    /// <summary>A heading with its lines; nothing where there is no line.</summary>
+    private static void Append(StringBuilder text, string heading, IEnumerable<string> lines)
+    {
+        var start = text.Length;
+        foreach (var line in lines)
+        {
+            var wrapped = TextWidth.Wrapped(VisibleText.Line(line), Widest);
+            text.Append("  ").Append(string.Join("\n     ", wrapped)).Append('\n');
+        }
+
+        if (text.Length > start)
+        {
+            text.Insert(start, heading + "\n").Append('\n');
+        }
+    }
+
+    private static void AppendMarkdown(
+        StringBuilder text,
+        string heading,
+        IEnumerable<(string Mark, string Words)> lines
+    )
+    {
+        var start = text.Length;
+        foreach (var (mark, words) in lines)
+        {
+            text.Append(mark).Append(MarkdownText.Escaped(VisibleText.Line(words))).Append('\n');
+        }
+
+        if (text.Length > start)
+        {
+            text.Insert(start, $"**{heading}**\n\n").Append('\n');
+        }
+    }
+
+    private static string Number(ListedChange change) =>
+        string.Create(CultureInfo.InvariantCulture, $"{change.Number}. ");
 
     private static void AppendRest(StringBuilder text, PositionComparison positions)
     {

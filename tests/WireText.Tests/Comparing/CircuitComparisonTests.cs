@@ -128,20 +128,20 @@ public partial class CircuitComparisonTests
         Assert.Equal(
             """
             parts in
-              button mute momentary
+              1. button mute momentary
 
             parts changed
-              dark: 47n film → 22n paper-in-oil
+              2. dark: 47n film → 22n paper-in-oil
 
             wires moved
-              plate to tone.case black → plate to vol.case black
+              3. plate to tone.case black → plate to vol.case black
 
             wires exchanged
-              neck.hot to sel.A1 white → neck.hot to sel.A1 green
+              4. neck.hot to sel.A1 white → neck.hot to sel.A1 green
 
             wires added
-              mute.1 to out.tip red
-              mute.2 to out.sleeve black
+              5. mute.1 to out.tip red
+              6. mute.2 to out.sleeve black
 
 
             """.ReplaceLineEndings("\n"),

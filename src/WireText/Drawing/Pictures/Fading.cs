@@ -1,15 +1,11 @@
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
-using WireText.Electrical.Traces;
 
 namespace WireText.Drawing.Pictures;
 
-/// <summary>Lets everything that is not followed step back towards the paper.</summary>
-internal sealed class Fading(Scene scene, Trace trace)
+/// <summary>Lets everything that does not stand out step back towards the paper.</summary>
+internal sealed class Fading(Scene scene, Emphasis emphasis)
 {
-    /// <summary>How much of its own colour a faded thing keeps, in percent: enough to see that it is there. Chosen.</summary>
-    private const int Kept = 18;
-
     public PictureItem Apply(PictureItem item)
     {
         if (IsFollowed(item) is { } isFollowed)
@@ -26,15 +22,17 @@ internal sealed class Fading(Scene scene, Trace trace)
         var circuit = scene.Circuit;
         if (ShownBy(item, "lug") is { } lug)
         {
-            return circuit.FindLug(lug) is { } found && trace.Lugs[found.Index];
+            return circuit.FindLug(lug) is { } found && emphasis.Lugs[found.Index];
         }
 
         if (ShownBy(item, "wire") is { } wire)
         {
-            return circuit.Wires.FirstOrDefault(other => other.Id == wire) is { } found && trace.Wires[found.Index];
+            return circuit.Wires.FirstOrDefault(other => other.Id == wire) is { } found && emphasis.Wires[found.Index];
         }
 
-        return ShownBy(item, "part") is { } part ? circuit.FindPart(part) is { } held && trace.Holds(held) : null;
+        return ShownBy(item, "part") is { } part
+            ? circuit.FindPart(part) is { } held && emphasis.Parts[held.Index]
+            : null;
     }
 
     private static string? ShownBy(PictureItem item, string name) =>
@@ -66,5 +64,6 @@ internal sealed class Fading(Scene scene, Trace trace)
         );
     }
 
-    private static byte Mixed(byte own, byte paper) => (byte)(((own * Kept) + (paper * (100 - Kept)) + 50) / 100);
+    private byte Mixed(byte own, byte paper) =>
+        (byte)(((own * emphasis.Kept) + (paper * (100 - emphasis.Kept)) + 50) / 100);
 }

@@ -64,17 +64,25 @@ public static class PictureBuilder
         PictureItem[] tags = [.. new TagPainter(scene).Paint()];
         PictureItem[] joints = [.. new JointPainter(scene, space).Paint()];
         PictureItem[] findings = [.. new FindingPainter(scene, space).Paint()];
-        if (scene.Options.Trace is not { } trace)
+        if (scene.Options.Changes is { } changes)
+        {
+            var change = new ChangePainter(scene, space, changes.Overlay);
+            PictureItem[] numbers = [.. change.Numbers()];
+            (parts, wires) = ([.. parts.Select(change.Apply)], [.. wires.Select(change.Apply)]);
+            joints = [.. joints, .. numbers];
+        }
+
+        if (Emphasis.Of(scene) is not { } emphasis)
         {
             return new DrawnCircuit([.. parts, .. wires, .. lugs, .. tags, .. joints, .. findings], lugPainter.Unnamed);
         }
 
-        var fading = new Fading(scene, trace);
+        var fading = new Fading(scene, emphasis);
         ImmutableArray<PictureItem> faded =
         [
             .. parts.Select(fading.Apply),
             .. wires.Select(fading.Apply),
-            .. new ContactPainter(scene, trace).Paint(),
+            .. scene.Options.Trace is { } trace ? new ContactPainter(scene, trace).Paint() : [],
             .. lugs.Select(fading.Apply),
             .. tags.Select(fading.Apply),
             .. joints,

@@ -27,6 +27,9 @@ public sealed record PictureOptions
     /// <summary>The joints whose numbers stand on the drawing; empty for none.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 
+    /// <summary>How the circuit differs from an earlier one; null where it is drawn by itself.</summary>
+    public ChangesShown? Changes { get; init; }
+
     /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
     public ImmutableArray<Finding> Findings
     {

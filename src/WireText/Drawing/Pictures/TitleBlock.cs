@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using WireText.Circuits;
+using WireText.Comparing;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
@@ -48,6 +49,7 @@ internal sealed class TitleBlock
         var top = block.column.Y;
         block.Heading();
         block.Notes();
+        block.Changes();
         block.Legend();
         block.Contacts();
         var bottom = top;
@@ -187,6 +189,35 @@ internal sealed class TitleBlock
             items.Add(legend);
             column.Skip(height + (Tokens.BlockGap / 2));
         }
+    }
+
+    /// <summary>What is to be done to make this circuit of the earlier one, by the numbers on the drawing.</summary>
+    private void Changes()
+    {
+        if (scene.Options.Changes is not var (overlay, against))
+        {
+            return;
+        }
+
+        Caption($"What changes against {against}");
+        column.Paragraph(
+            "note",
+            overlay.Changes.IsEmpty
+                ? "Nothing: it is the same circuit"
+                : "Dashed and cut: comes off. Full: new. Pale: stays as it is",
+            plain
+        );
+        foreach (var change in overlay.Changes)
+        {
+            var unseen = change.Wire is not null && !overlay.WiresOf(change).Any() ? " (its lug is gone)" : "";
+            column.Paragraph(
+                "change-row",
+                $"{Scene.Text(change.Number)}. {ChangeList.WordOf(change.Section)}: {change.Words}{unseen}",
+                plain
+            );
+        }
+
+        column.Skip(Tokens.BlockGap / 2);
     }
 
     private void Contacts()

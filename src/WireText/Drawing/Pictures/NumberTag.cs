@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
+using WireText.Geometry;
+
+namespace WireText.Drawing.Pictures;
+
+/// <summary>A number in a ring beside what it is about, in the free place nearest by, with a line to it.</summary>
+internal static class NumberTag
+{
+    /// <summary>From what it is about to the middle of the number, in millimetres; nearer is liked better.</summary>
+    private static readonly ImmutableArray<double> Distances = [2.8, 3.6, 4.6, 5.8, 7.2, 9];
+
+    private const int Directions = 16;
+
+    /// <param name="name">What its shapes are called: <c>joint</c>, <c>change</c>.</param>
+    public static PictureGroup Paint(Theme theme, LabelSpace space, string name, int number, Point at)
+    {
+        var text = Scene.Text(number);
+        var width = DrawnText.Width(text, TextWeight.Medium, Tokens.JointNumberSize) + (2 * Tokens.JointNumberPadding);
+        var size = new Size(Math.Max(width, Tokens.JointNumberHeight), Tokens.JointNumberHeight);
+        var box = space.Best(
+            from distance in Distances
+            from direction in Enumerable.Range(0, Directions)
+            select Box.Around(Around(at, distance, direction, size), size.Width, size.Height)
+        );
+        space.Take(box);
+        var line = new Paint(null, theme.Ink, Tokens.JointNumberLine);
+        return new PictureGroup(
+            $"{name}-tag",
+            [
+                PathShape.Through($"{name}-line", line, at, box.Centre),
+                new RectangleShape($"{name}-box", box, size.Height / 2, line with { Fill = theme.Paper }),
+                TextItem.Centred(
+                    $"{name}-number",
+                    text,
+                    box.Centre,
+                    TextWeight.Medium,
+                    Tokens.JointNumberSize,
+                    theme.Ink
+                ),
+            ]
+        );
+    }
+
+    private static Point Around(Point at, double distance, int direction, Size size)
+    {
+        var angle = 2 * Math.PI * direction / Directions;
+        var wider = (size.Width - size.Height) / 2;
+        return new Point(at.X + (Math.Cos(angle) * (distance + wider)), at.Y + (Math.Sin(angle) * distance));
+    }
+}
