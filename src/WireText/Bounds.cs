@@ -20,6 +20,7 @@ using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Frames;
 using WireText.Measuring;
 using WireText.Mods;
 using WireText.Quantities;
@@ -229,6 +230,7 @@ public static class Bounds
             KnownLugLabels.MostKept,
             "the places are found anew"
         ),
+        new("drawing", "frames of a video", FrameSequence.Most, "an error"),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
         new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),

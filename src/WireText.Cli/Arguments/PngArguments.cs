@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using WireText.Cli.Hosting;
 using WireText.Raster;
@@ -12,6 +13,9 @@ internal sealed class PngArguments
     private readonly WholeNumberOption width = CommonOptions.Width();
     private readonly WholeNumberOption dpi = new("--dpi", MostDpi, "N", "Pixels to the inch of a PNG (200)");
     private readonly Option<bool> transparent = new("--transparent") { Description = "No background in a PNG" };
+
+    /// <summary>The options that say how large it is.</summary>
+    public ImmutableArray<Option> Sizes => [width, dpi];
 
     public void AddTo(Command command)
     {

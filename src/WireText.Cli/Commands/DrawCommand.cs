@@ -62,6 +62,7 @@ internal sealed class DrawCommand : Command
         Description = "Show what changes against an earlier wiring: what comes off, what is new, what stays",
         HelpName = "OLD",
     };
+    private readonly FrameArguments frames = new();
     private readonly PartsOption parts = new();
 
     public DrawCommand(CliContext context)
@@ -72,6 +73,7 @@ internal sealed class DrawCommand : Command
             millimetres: on an SVG or PDF printed at 100 %, parts are as large as the real ones.
 
             Example: wiretext draw guitar.wiring -o guitar.png --width 1920
+                     wiretext draw guitar.wiring --frames video --theme dark
             """
         )
     {
@@ -88,9 +90,21 @@ internal sealed class DrawCommand : Command
         Add(trace);
         Add(views);
         Add(against);
+        frames.AddTo(this);
         Add(parts);
-        SetAction(parsed => Run(context, RequestIn(parsed), parts.In(parsed, context.Sources)));
+        SetAction(parsed =>
+            FramesIn(parsed) is { } request
+                ? new FrameRun(context, request, effort.In(parsed), theme.In(parsed)).Of(
+                    parsed.GetRequiredValue(file),
+                    parts.In(parsed, context.Sources),
+                    png.In(parsed)
+                )
+                : Run(context, RequestIn(parsed), parts.In(parsed, context.Sources))
+        );
     }
+
+    private FrameRequest? FramesIn(ParseResult parsed) =>
+        frames.In(parsed, [output, format, scale, paper, fit, measure, trace, views, against, .. png.Sizes]);
 
     private DrawRequest RequestIn(ParseResult parsed)
     {

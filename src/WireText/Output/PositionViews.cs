@@ -17,15 +17,26 @@ public static class PositionViews
 
     private static SheetView ViewOf(Circuit circuit, Study study, PositionRow row)
     {
-        var state = row
+        var stated = row
             .State.Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
             .Where(at => !at.Control.IsPlug)
-            .Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
+            .ToList();
+        var state = stated.Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
         return new SheetView(
             StateText.AsSaid(state),
             row.WhatIsHeard(circuit) + (IsPhaseAssumed(row) ? " (phase assumed)" : ""),
             Trace.OfState(circuit, study.Network, state)
-        );
+        )
+        {
+            Controls =
+            [
+                .. stated.Select(at => new ControlAt(
+                    at.Control.Part,
+                    at.Control.Name,
+                    at.Control.Positions[at.Position].Name
+                )),
+            ],
+        };
     }
 
     private static bool IsPhaseAssumed(PositionRow row) =>

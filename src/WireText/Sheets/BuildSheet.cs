@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using WireText.Building;
 using WireText.Circuits;
 using WireText.Documents;
 

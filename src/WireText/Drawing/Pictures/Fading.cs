@@ -1,4 +1,3 @@
-using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 
 namespace WireText.Drawing.Pictures;
@@ -10,7 +9,7 @@ internal sealed class Fading(Scene scene, Emphasis emphasis)
     {
         if (IsFollowed(item) is { } isFollowed)
         {
-            return isFollowed ? item : Faded(item);
+            return isFollowed ? item : Faint.Of(item, scene.Theme.Paper, emphasis.Kept);
         }
 
         return item is PictureGroup group ? group with { Items = [.. group.Items.Select(Apply)] } : item;
@@ -20,50 +19,18 @@ internal sealed class Fading(Scene scene, Emphasis emphasis)
     private bool? IsFollowed(PictureItem item)
     {
         var circuit = scene.Circuit;
-        if (ShownBy(item, "lug") is { } lug)
+        if (item.ShownAs("lug") is { } lug)
         {
             return circuit.FindLug(lug) is { } found && emphasis.Lugs[found.Index];
         }
 
-        if (ShownBy(item, "wire") is { } wire)
+        if (item.ShownAs("wire") is { } wire)
         {
             return circuit.Wires.FirstOrDefault(other => other.Id == wire) is { } found && emphasis.Wires[found.Index];
         }
 
-        return ShownBy(item, "part") is { } part
+        return item.ShownAs("part") is { } part
             ? circuit.FindPart(part) is { } held && emphasis.Parts[held.Index]
             : null;
     }
-
-    private static string? ShownBy(PictureItem item, string name) =>
-        item.Shows.Where(shown => shown.Name == name).Select(shown => shown.Value).FirstOrDefault();
-
-    private PictureItem Faded(PictureItem item) =>
-        item switch
-        {
-            PictureGroup group => group with { Items = [.. group.Items.Select(Faded)] },
-            TextItem text => text with { Colour = Faded(text.Colour) },
-            PictureShape shape => shape with { Paint = Faded(shape.Paint) },
-            _ => item,
-        };
-
-    private Paint Faded(Paint paint) =>
-        paint with
-        {
-            Fill = paint.Fill is { } fill ? Faded(fill) : null,
-            Line = paint.Line is { } line ? Faded(line) : null,
-        };
-
-    private Colour Faded(Colour colour)
-    {
-        var paper = scene.Theme.Paper;
-        return new Colour(
-            Mixed(colour.Red, paper.Red),
-            Mixed(colour.Green, paper.Green),
-            Mixed(colour.Blue, paper.Blue)
-        );
-    }
-
-    private byte Mixed(byte own, byte paper) =>
-        (byte)(((own * emphasis.Kept) + (paper * (100 - emphasis.Kept)) + 50) / 100);
 }

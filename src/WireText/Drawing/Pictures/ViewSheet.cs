@@ -11,7 +11,14 @@ namespace WireText.Drawing.Pictures;
 /// <summary>One of the small pictures of a sheet.</summary>
 /// <param name="Heading">Where the controls stand.</param>
 /// <param name="Says">What is heard there.</param>
-public sealed record SheetView(string Heading, string Says, Trace Trace);
+public sealed record SheetView(string Heading, string Says, Trace Trace)
+{
+    /// <summary>Each control that stands somewhere in it, and where.</summary>
+    public ImmutableArray<ControlAt> Controls { get; init; } = [];
+}
+
+/// <param name="Part">Whose control it is: an index into <see cref="Circuit.Parts"/>.</param>
+public sealed record ControlAt(int Part, string Name, string Position);
 
 /// <summary>One sheet with the same drawing again and again, each time with another position followed.</summary>
 public static class ViewSheet

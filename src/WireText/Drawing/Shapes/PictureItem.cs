@@ -12,6 +12,10 @@ public abstract record PictureItem(string Class)
 
     /// <summary>What it shows: the part, lug, wire or net, as names and values. What a group shows, its items show too.</summary>
     public ImmutableArray<(string Name, string Value)> Shows { get; init; } = [];
+
+    /// <summary>The part, lug, wire or net that it shows, by the word for it; null for none.</summary>
+    internal string? ShownAs(string name) =>
+        Shows.Where(shown => shown.Name == name).Select(shown => shown.Value).FirstOrDefault();
 }
 
 public sealed record PictureGroup(string Class, ImmutableArray<PictureItem> Items) : PictureItem(Class);

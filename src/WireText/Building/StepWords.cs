@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using WireText.Building;
 using WireText.Circuits;
 
-namespace WireText.Sheets;
+namespace WireText.Building;
 
 /// <summary>Says the steps of a work order in words.</summary>
 internal sealed class StepWords(Circuit circuit)
