@@ -31,6 +31,7 @@ public class ArchitectureTests
                 "Drawing",
                 "Documents",
                 "Sheets",
+                "Frames",
                 "Output",
             ]
         ),

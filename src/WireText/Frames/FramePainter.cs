@@ -104,7 +104,11 @@ internal sealed class FramePainter(FrameLayout frame, Theme theme, string title,
                 Paint = Paint.Filled(theme.Detail),
             },
             PictureShape { Class: "core" or "halo" or "sheath" or "lifted" } => item,
-            PictureGroup group => group with { Items = [.. group.Items.Select(Plain).OfType<PictureItem>()] },
+            PictureGroup group when group.Items.Select(Plain).OfType<PictureItem>().ToList() is { Count: > 0 } seen =>
+                group with
+                {
+                    Items = [.. seen],
+                },
             _ => null,
         };
 
@@ -112,8 +116,16 @@ internal sealed class FramePainter(FrameLayout frame, Theme theme, string title,
     {
         var (box, unit) = (frame.Words, frame.Unit);
         var column = new TextColumn(shown, box.X, box.Right, box.Y);
+        var place = $"{Text(said.Number)} / {Text(count)}";
         var number = new TextStyle(TextWeight.SemiBold, FrameTokens.CountSize * unit, theme.Ink);
-        column.Line("number", $"{Text(said.Number)} / {Text(count)}", number);
+        column.Line(
+            "number",
+            place,
+            number with
+            {
+                Size = number.Size * Math.Min(1, box.Width / number.WidthOf(place)),
+            }
+        );
         Paragraph(column, "group", said.Group, TextWeight.SemiBold, FrameTokens.GroupSize, theme.Ink, box.Bottom);
         column.Skip(FrameTokens.Gap * unit / 2);
         Paragraph(column, "title", title, TextWeight.Regular, FrameTokens.TitleSize, theme.QuietInk, box.Bottom);

@@ -16,13 +16,13 @@ internal static class FrameTokens
 
     // The drawing.
     /// <summary>The closest that the view comes, in pixels a millimetre: the lugs of a toggle switch fill a third of it.</summary>
-    public const double Closest = 12;
+    public const double Closest = 10;
 
     /// <summary>From what a step is about to the edge of the view, where its names have room.</summary>
     public const double ViewMargin = 170;
 
     /// <summary>A view that would show a step at less than this share of its best scale does not hold it.</summary>
-    public const double LeastShare = 0.6;
+    public const double LeastShare = 0.4;
 
     /// <summary>What is done already, and stays in sight.</summary>
     public const int Quiet = 38;
