@@ -1,6 +1,5 @@
 using WireText.Building;
 using WireText.Drawing.Shapes;
-using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 
