@@ -21,6 +21,7 @@ public static class CliProgram
           wiretext bench guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
           wiretext sheet guitar.wiring -o sheet.pdf
+          wiretext page guitar.wiring -o guitar.html
           wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
           wiretext explain floating-ground
@@ -53,6 +54,7 @@ public static class CliProgram
             new BenchCommand(context),
             new DrawCommand(context),
             new SheetCommand(context),
+            new PageCommand(context),
             new ArrangeCommand(context),
             new PartsCommand(context),
             new ExplainCommand(context),

@@ -23,6 +23,7 @@ using WireText.Electrical.Sound;
 using WireText.Frames;
 using WireText.Measuring;
 using WireText.Mods;
+using WireText.Pages;
 using WireText.Quantities;
 using WireText.Syntax.Parsing;
 using WireText.Text;
@@ -231,6 +232,12 @@ public static class Bounds
             "the places are found anew"
         ),
         new("drawing", "frames of a video", FrameSequence.Most, "an error"),
+        new(
+            "pages",
+            "states of a page",
+            PageStates.MostStates,
+            "knobs turn by two marks, then one at a time, then not at all; past that no page is written"
+        ),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
         new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),

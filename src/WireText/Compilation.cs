@@ -3,10 +3,12 @@ using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Mods;
 using WireText.Output;
+using WireText.Pages;
 using WireText.Parts;
 using WireText.Syntax.Nodes;
 using WireText.Text;
@@ -104,4 +106,19 @@ public sealed class Compilation
     /// <summary>The picture as SVG; null when there is no plan.</summary>
     public string? Draw(DrawOptions options) =>
         PictureFor(options) is { } picture ? SvgWriter.Write(picture, options.Scale) : null;
+
+    /// <summary>What a page shows of the circuit; null without a circuit or an output jack, and with more states than a page has.</summary>
+    public PageTable? TellStates() =>
+        Circuit is { } circuit && Study is { } study ? PageTable.Of(circuit, study, BaseCircuit, cancellation) : null;
+
+    /// <summary>The page for a customer, as HTML; null when there is no plan.</summary>
+    /// <param name="table">What it shows.</param>
+    /// <param name="fileName">Null for none.</param>
+    public string? WritePage(PageTable table, LayoutEffort effort, string? fileName)
+    {
+        var options = new DrawOptions(effort, Theme.Light, fileName) { Bars = table.Bars };
+        return PictureFor(options) is { } light && PictureFor(options with { Theme = Theme.Dark }) is { } dark
+            ? PageHtml.Write(new PageContents(table, light, dark, fileName) { StockTitle = BaseCircuit?.Title })
+            : null;
+    }
 }

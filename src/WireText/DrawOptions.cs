@@ -17,6 +17,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
     /// <summary>A sheet of small pictures instead of one; empty for one.</summary>
     public ImmutableArray<SheetView> Views { get; init; } = [];
 
+    /// <summary>Contacts that are drawn closed, whatever the position; for who shows and hides them. Empty for none.</summary>
+    public ImmutableArray<ContactBar> Bars { get; init; } = [];
+
     /// <summary>The joints whose numbers stand on the picture; empty for none.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 

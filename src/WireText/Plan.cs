@@ -75,6 +75,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             Theme = options.Theme,
             FileName = options.FileName,
             Trace = options.Trace,
+            Bars = options.Bars,
             Joints = options.Joints,
             Changes = options.Changes,
             Findings = findings,

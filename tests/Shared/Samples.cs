@@ -44,7 +44,7 @@ internal static class Samples
         [CallerMemberName] string test = ""
     )
     {
-        foreach (var (seed, value) in Replayed is { } one ? Take(gen, one, 1) : Take(gen, First(), count))
+        foreach (var (seed, value) in Of(gen, count))
         {
             try
             {
@@ -77,6 +77,10 @@ internal static class Samples
         [CallerFilePath] string file = "",
         [CallerMemberName] string test = ""
     ) => Each(gen, count, sample => judge(sample.Item1, sample.Item2, sample.Item3), print: null, file, test);
+
+    /// <summary>The samples that a test judges, for one that must wait between them.</summary>
+    public static IEnumerable<Sample<T>> Of<T>(Gen<T> gen, int count) =>
+        Replayed is { } one ? Take(gen, one, 1) : Take(gen, First(), count);
 
     /// <summary>The samples that follow from a seed, each with its own.</summary>
     public static IEnumerable<Sample<T>> Take<T>(Gen<T> gen, string seed, int count)

@@ -33,6 +33,7 @@ public class ArchitectureTests
                 "Sheets",
                 "Frames",
                 "Output",
+                "Pages",
             ]
         ),
         (
@@ -81,6 +82,7 @@ public class ArchitectureTests
             pairs.Add("Building", "Syntax");
             pairs.Add("Drawing", "Syntax");
             pairs.Add("Sheets", "Syntax");
+            pairs.Add("Pages", "Syntax");
             pairs.Add("Drawing.Layout", "Circuits");
             pairs.Add("Drawing.Layout", "Electrical");
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Raster;
 
@@ -26,6 +27,14 @@ internal static class CommonOptions
             "--theme",
             $"The colours of the {what}",
             [.. Drawing.Lettering.Theme.All.Select(theme => (theme.Name, theme))]
+        );
+
+    public static ChoiceOption<LayoutEffort> Effort() =>
+        new(
+            "--effort",
+            "How long the layout looks for a plainer picture",
+            ("full", LayoutEffort.Full),
+            ("quick", LayoutEffort.Quick)
         );
 
     public static WholeNumberOption Width() =>

@@ -40,12 +40,7 @@ internal sealed class DrawCommand : Command
     {
         Description = "Write as JSON what a measuring tool reads from the finished picture",
     };
-    private readonly ChoiceOption<LayoutEffort> effort = new(
-        "--effort",
-        "How long the layout looks for a plainer picture",
-        ("full", LayoutEffort.Full),
-        ("quick", LayoutEffort.Quick)
-    );
+    private readonly ChoiceOption<LayoutEffort> effort = CommonOptions.Effort();
     private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("picture");
     private readonly Option<string?> trace = new("--trace")
     {

@@ -64,6 +64,14 @@ public sealed record CircuitComparison(
         return Parts.BeforeOf(part) is { } was && at < was.Controls.Length ? Before.Controls[was.Controls[at]] : null;
     }
 
+    /// <summary>The dial of the earlier circuit that a dial of the later was; null when it is new.</summary>
+    public Dial? DialBefore(Dial dial)
+    {
+        var part = After.Parts[dial.Part];
+        var at = part.Dials.IndexOf(dial.Index);
+        return Parts.BeforeOf(part) is { } was && at < was.Dials.Length ? Before.Dials[was.Dials[at]] : null;
+    }
+
     private static IEnumerable<NameChange> Renamed(
         Circuit before,
         Part was,

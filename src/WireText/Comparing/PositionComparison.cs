@@ -57,7 +57,7 @@ public sealed record PositionComparison(Circuit Before, Circuit After, Immutable
         foreach (var state in states)
         {
             var settled = state.Settled(circuits.After);
-            yield return new PositionChange(state, RowOf(was, Earlier(circuits, settled)), RowOf(now, settled));
+            yield return new PositionChange(state, RowOf(was, EarlierState.Of(circuits, settled)), RowOf(now, settled));
         }
     }
 
@@ -68,25 +68,6 @@ public sealed record PositionComparison(Circuit Before, Circuit After, Immutable
         {
             Jack = study.Circuit.Outputs[0].Part,
         };
-    }
-
-    /// <summary>The state of the earlier circuit in which what was there stands as it stands later; the rest is at rest.</summary>
-    private static State Earlier(CircuitComparison circuits, State later)
-    {
-        var state = State.Rest(circuits.Before);
-        foreach (var control in circuits.After.Controls)
-        {
-            if (
-                later[control.Index] is { } position
-                && circuits.ControlBefore(control) is { } was
-                && position < was.Positions.Length
-            )
-            {
-                state = state.At(was.Index, position);
-            }
-        }
-
-        return state;
     }
 
     /// <summary>The states of the later circuit in which what is still there stands as it stood; the rest is at rest.</summary>

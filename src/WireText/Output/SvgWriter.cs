@@ -20,13 +20,34 @@ public static class SvgWriter
     public static string Write(Picture picture, double scale = 1)
     {
         var svg = new StringBuilder();
-        var (width, height) = (Number(picture.Page.Width), Number(picture.Page.Height));
         svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" ");
         svg.Append(CultureInfo.InvariantCulture, $"width=\"{Number(picture.Page.Width * scale)}mm\" ");
         svg.Append(CultureInfo.InvariantCulture, $"height=\"{Number(picture.Page.Height * scale)}mm\" ");
-        svg.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {width} {height}\" ");
+        AppendViewBox(svg, picture);
         svg.Append("font-family=\"Inter, sans-serif\" ").Append("style=\"").Append(PlainType).Append("\" ");
+        AppendItems(svg, picture);
+        return svg.ToString();
+    }
+
+    /// <summary>For a page of HTML that says how large it is and how its letters are set: without prolog, size and style.</summary>
+    internal static string WriteInline(Picture picture)
+    {
+        var svg = new StringBuilder();
+        svg.Append("<svg role=\"img\" ");
+        AppendViewBox(svg, picture);
+        AppendItems(svg, picture);
+        return svg.ToString();
+    }
+
+    private static void AppendViewBox(StringBuilder svg, Picture picture) =>
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"viewBox=\"0 0 {Number(picture.Page.Width)} {Number(picture.Page.Height)}\" "
+        );
+
+    private static void AppendItems(StringBuilder svg, Picture picture)
+    {
         svg.Append("stroke-linejoin=\"round\" fill=\"none\">\n");
         svg.Append("<title>").Append(MarkupText.Escaped(picture.Title)).Append("</title>\n");
         svg.Append("<desc>").Append(MarkupText.Escaped(picture.Description)).Append("</desc>\n");
@@ -35,7 +56,7 @@ public static class SvgWriter
             Append(svg, item, depth: 0);
         }
 
-        return svg.Append("</svg>\n").ToString();
+        svg.Append("</svg>\n");
     }
 
     private static void Append(StringBuilder svg, PictureItem item, int depth)

@@ -17,9 +17,12 @@ internal sealed record PlotScales(Box Plot, double LowestHertz, double HighestHe
     private const double MostRange = 72;
 
     /// <summary>Scales that hold every curve, in whole steps.</summary>
-    public static PlotScales For(Box plot, ResponseStudy study)
+    public static PlotScales For(Box plot, ResponseStudy study) =>
+        For(plot, study.Curves.Where(curve => curve.Decibels is not null).SelectMany(curve => curve.Decibels!.Value));
+
+    /// <summary>Scales that hold levels, in dB, in whole steps.</summary>
+    public static PlotScales For(Box plot, IEnumerable<double> levels)
     {
-        var levels = study.Curves.Where(curve => curve.Decibels is not null).SelectMany(curve => curve.Decibels!.Value);
         var (lowest, highest) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var level in levels)
         {

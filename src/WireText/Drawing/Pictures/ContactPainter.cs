@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
@@ -6,20 +7,26 @@ using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 
-/// <summary>Paints the closed contacts of a state that is followed: a bar from lug to lug. An open contact has none.</summary>
-internal sealed class ContactPainter(Scene scene, Trace trace)
+/// <summary>Paints contacts that are closed: a bar from lug to lug. An open contact has none.</summary>
+internal sealed class ContactPainter(Scene scene)
 {
-    public IEnumerable<PictureItem> Paint()
+    /// <summary>Those that a state which is followed goes through.</summary>
+    public IEnumerable<PictureItem> Paint(Trace trace) => trace.Contacts.SelectMany(Paint);
+
+    /// <summary>Each in a group with its place in the list, for who shows and hides them.</summary>
+    public IEnumerable<PictureItem> Paint(IReadOnlyList<ContactBar> bars) =>
+        bars.Select(
+            (bar, i) => new PictureGroup("bar", [.. Paint([bar.From, bar.To])]) { Shows = [("bar", Scene.Text(i))] }
+        );
+
+    private IEnumerable<PictureItem> Paint(ImmutableArray<int> lugs)
     {
-        foreach (var group in trace.Contacts)
+        (PlacedFace Part, Point At)[] places = [.. lugs.SelectMany(PlacesOf)];
+        for (var i = 0; i + 1 < places.Length; i++)
         {
-            (PlacedFace Part, Point At)[] places = [.. group.SelectMany(PlacesOf)];
-            for (var i = 0; i + 1 < places.Length; i++)
-            {
-                var way = Way(places[i].Part, places[i].At, places[i + 1].At);
-                yield return Bar(scene.Theme.Paper, Tokens.ContactBar + (2 * Tokens.Gap), way);
-                yield return Bar(scene.Theme.Ink, Tokens.ContactBar, way);
-            }
+            var way = Way(places[i].Part, places[i].At, places[i + 1].At);
+            yield return Bar(scene.Theme.Paper, Tokens.ContactBar + (2 * Tokens.Gap), way);
+            yield return Bar(scene.Theme.Ink, Tokens.ContactBar, way);
         }
     }
 

@@ -58,6 +58,7 @@ public static class PictureBuilder
     internal static DrawnCircuit Drawing(Scene scene, LabelSpace space, bool namesAll)
     {
         var lugPainter = new LugPainter(scene, space, namesAll);
+        var contacts = new ContactPainter(scene);
         PictureItem[] parts = [.. scene.Parts.Select(part => new PartPainter(scene, part).Paint())];
         PictureItem[] wires = [.. new WirePainter(scene).Paint()];
         PictureItem[] lugs = [.. lugPainter.Paint()];
@@ -74,7 +75,11 @@ public static class PictureBuilder
 
         if (Emphasis.Of(scene) is not { } emphasis)
         {
-            return new DrawnCircuit([.. parts, .. wires, .. lugs, .. tags, .. joints, .. findings], lugPainter.Unnamed);
+            PictureItem[] bars = [.. contacts.Paint(scene.Options.Bars)];
+            return new DrawnCircuit(
+                [.. parts, .. wires, .. bars, .. lugs, .. tags, .. joints, .. findings],
+                lugPainter.Unnamed
+            );
         }
 
         var fading = new Fading(scene, emphasis);
@@ -82,7 +87,7 @@ public static class PictureBuilder
         [
             .. parts.Select(fading.Apply),
             .. wires.Select(fading.Apply),
-            .. scene.Options.Trace is { } trace ? new ContactPainter(scene, trace).Paint() : [],
+            .. scene.Options.Trace is { } trace ? contacts.Paint(trace) : [],
             .. lugs.Select(fading.Apply),
             .. tags.Select(fading.Apply),
             .. joints,

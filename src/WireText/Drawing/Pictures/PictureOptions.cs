@@ -24,6 +24,9 @@ public sealed record PictureOptions
     /// <summary>What is drawn in full colour while the rest steps back; null for everything.</summary>
     public Trace? Trace { get; init; }
 
+    /// <summary>Contacts that are drawn closed, whatever the position; for who shows and hides them. Empty for none.</summary>
+    public ImmutableArray<ContactBar> Bars { get; init; } = [];
+
     /// <summary>The joints whose numbers stand on the drawing; empty for none.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 

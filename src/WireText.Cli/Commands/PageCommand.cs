@@ -1,0 +1,81 @@
+using System.CommandLine;
+using System.Text;
+using WireText.Cli.Arguments;
+using WireText.Cli.Hosting;
+using WireText.Cli.Running;
+using WireText.Cli.Settings;
+using WireText.Cli.Storage;
+using WireText.Drawing.Layout;
+using WireText.Output;
+using WireText.Pages;
+
+namespace WireText.Cli.Commands;
+
+/// <summary><c>wiretext page</c></summary>
+internal sealed class PageCommand : Command
+{
+    private readonly Argument<string> file = CommonOptions.OneFile();
+    private readonly Option<string?> output = CommonOptions.Output("the page");
+    private readonly ChoiceOption<LayoutEffort> effort = CommonOptions.Effort();
+    private readonly PartsOption parts = new();
+
+    public PageCommand(CliContext context)
+        : base(
+            "page",
+            """
+            Writes a page for a customer: one file of HTML with the drawing, where switches and knobs can be moved and what
+            each position does is seen. It asks for nothing outside itself. Findings go to standard error.
+
+            Example: wiretext page guitar.wiring -o guitar.html
+            """
+        )
+    {
+        Add(file);
+        Add(output);
+        Add(effort);
+        Add(parts);
+        SetAction(parsed => Run(context, parsed));
+    }
+
+    private int Run(CliContext context, ParseResult parsed)
+    {
+        var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
+        var compiled = Compilation.Of(
+            source.Text,
+            parts.In(parsed, context.Sources),
+            settings: new SettingsFiles(context.Host, context.Sources).For(source.Path)
+        );
+        FindingText.Write(compiled.Findings.AddRange(compiled.DrawingFindings), context.Error);
+        if (compiled.HasErrors)
+        {
+            context.Tell("no page is written: a customer is not shown a wiring with errors");
+            return ExitCode.Findings;
+        }
+
+        context.Results.Write(
+            parsed.GetValue(output) ?? StandardStream.Name,
+            Encoding.UTF8.GetBytes(PageOf(compiled, effort.In(parsed), source.Name))
+        );
+        return ExitCode.For(compiled.Findings, isStrict: false);
+    }
+
+    private static string PageOf(Compilation compiled, LayoutEffort effort, string? name)
+    {
+        if (compiled.Circuit is not { Parts.IsEmpty: false })
+        {
+            throw new CannotException("there is nothing to show: the circuit has no parts");
+        }
+
+        if (compiled.Study is null)
+        {
+            throw new CannotException("the circuit has no output jack to listen at");
+        }
+
+        var table =
+            compiled.TellStates()
+            ?? throw new CannotException(
+                $"a page has {PageStates.MostStates} positions of all controls together at most, and this circuit has more; 'wiretext draw --trace' draws those that matter"
+            );
+        return compiled.WritePage(table, effort, name) ?? throw new CannotException("the circuit is too large to draw");
+    }
+}

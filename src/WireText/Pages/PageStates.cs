@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using WireText.Circuits;
+
+namespace WireText.Pages;
+
+/// <summary>
+/// The states that a page can show: every position of every control, plugs at rest, with the knobs at their stops. The last
+/// knob changes from each to the next, the first control last.
+/// </summary>
+public sealed class PageStates
+{
+    /// <summary>States of a page, all jacks together. Chosen: two controls and three knobs by twos fit, and the page stays small.</summary>
+    public const int MostStates = 2_048;
+
+    private PageStates(ImmutableArray<Control> controls, ImmutableArray<PageKnob> knobs, KnobTurning turning)
+    {
+        Controls = controls;
+        Knobs = knobs;
+        Turning = turning;
+    }
+
+    /// <summary>Those that have more than one position, plugs left out.</summary>
+    public ImmutableArray<Control> Controls { get; }
+
+    public ImmutableArray<PageKnob> Knobs { get; }
+
+    public KnobTurning Turning { get; }
+
+    /// <summary>How many positions all controls have together.</summary>
+    public long Positions => PositionsOf(Controls);
+
+    /// <summary>How many settings all knobs have together: the states of one position.</summary>
+    public long Settings =>
+        Turning switch
+        {
+            KnobTurning.None => 1,
+            KnobTurning.Alone => 1 + Knobs.Sum(knob => (long)knob.Stops.Length - 1),
+            _ => Knobs.Aggregate(1L, (count, knob) => Product(count, knob.Stops.Length)),
+        };
+
+    /// <summary>The finest turning of the knobs that has no more than <see cref="MostStates"/>; null when the positions alone are more.</summary>
+    /// <param name="jacks">How many jacks are listened at: each has all of the states.</param>
+    public static PageStates? Of(Circuit circuit, int jacks)
+    {
+        ImmutableArray<Control> controls =
+        [
+            .. circuit.Controls.Where(control => !control.IsPlug && control.Positions.Length > 1),
+        ];
+        return Enum.GetValues<KnobTurning>()
+            .Select(turning => new PageStates(controls, KnobsOf(circuit, turning), turning))
+            .FirstOrDefault(states => Product(Product(states.Positions, states.Settings), jacks) <= MostStates);
+    }
+
+    /// <summary>How many positions all controls of a circuit have together, plugs left out.</summary>
+    public static long PositionsOf(IEnumerable<Control> controls) =>
+        controls
+            .Where(control => !control.IsPlug)
+            .Aggregate(1L, (count, control) => Product(count, control.Positions.Length));
+
+    /// <summary>Every state, in order.</summary>
+    public ImmutableArray<State> Of(Circuit circuit)
+    {
+        IEnumerable<State> positions = [State.Rest(circuit)];
+        foreach (var control in Controls)
+        {
+            positions =
+            [
+                .. positions.SelectMany(state =>
+                    Enumerable.Range(0, control.Positions.Length).Select(at => state.At(control.Index, at))
+                ),
+            ];
+        }
+
+        return [.. positions.SelectMany(Turned)];
+    }
+
+    private IEnumerable<State> Turned(State state)
+    {
+        if (Turning == KnobTurning.None)
+        {
+            return [state];
+        }
+
+        if (Turning == KnobTurning.Alone)
+        {
+            return Knobs
+                .SelectMany(knob =>
+                    knob.Stops.Where((_, place) => place != knob.Rest).Select(stop => state.At(knob.Dial, stop))
+                )
+                .Prepend(state);
+        }
+
+        return Knobs.Aggregate(
+            (IEnumerable<State>)[state],
+            (states, knob) => states.SelectMany(one => knob.Stops.Select(stop => one.At(knob.Dial, stop)))
+        );
+    }
+
+    private static ImmutableArray<PageKnob> KnobsOf(Circuit circuit, KnobTurning turning) =>
+        turning == KnobTurning.None
+            ? []
+            : [.. circuit.Dials.Select(dial => PageKnob.Of(dial, turning == KnobTurning.ByTwo ? 2 : 1))];
+
+    /// <summary>Never more than a long holds: past every bound it makes no difference by how much.</summary>
+    private static long Product(long one, long other) => one > int.MaxValue ? one : one * other;
+}

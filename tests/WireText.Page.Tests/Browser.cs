@@ -1,0 +1,48 @@
+using Microsoft.Playwright;
+
+namespace WireText.Page.Tests;
+
+/// <summary>One browser for all tests: the Chromium that the machine has; nothing is fetched.</summary>
+public sealed class Browser : IAsyncLifetime
+{
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
+
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    public async Task InitializeAsync()
+    {
+        if (Programs.Find(Names) is { } path)
+        {
+            playwright = await Playwright.CreateAsync();
+            browser = await playwright.Chromium.LaunchAsync(
+                // A root user, as on a build server, has no sandbox to run in.
+                new() { ExecutablePath = path, Args = ["--no-sandbox"] }
+            );
+        }
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.DisposeAsync();
+        }
+
+        playwright?.Dispose();
+    }
+
+    /// <summary>Opens a page of HTML from a file, in a window of its own. The test is skipped where no browser is installed.</summary>
+    internal async Task<OpenPage> Open(string html, int width = OpenPage.Desktop)
+    {
+        Skip.If(browser is null, "chromium is not installed: install it to have pages looked at in it");
+        return await OpenPage.Of(browser!, html, width);
+    }
+}
+
+/// <summary>The tests that share one browser.</summary>
+[CollectionDefinition(Name)]
+public sealed class BrowserTests : ICollectionFixture<Browser>
+{
+    public const string Name = "in a browser";
+}

@@ -1,0 +1,201 @@
+using System.Globalization;
+using CsCheck;
+using WireText.Circuits;
+using WireText.Comparing;
+using WireText.Electrical.Positions;
+using WireText.Electrical.Responses;
+using WireText.Electrical.Traces;
+using WireText.Output;
+using WireText.Pages;
+using WireText.Testing;
+using WireText.Text;
+
+namespace WireText.Page.Tests;
+
+/// <summary>
+/// What a page shows in a state is what the core says of a circuit that rests in that state: read from the screen on one side,
+/// from <c>positions</c> and <c>response</c> on the other. The core itself is held to other solvers elsewhere.
+/// </summary>
+[Collection(BrowserTests.Name)]
+public class ShownTruthTests(Browser browser)
+{
+    private const int StatesOfAPage = 8;
+
+    private static readonly string[] Labels = ["heard", "hum", "meter", "peak"];
+
+    [SkippableTheory]
+    [MemberData(nameof(ExamplePages.Rows), MemberType = typeof(ExamplePages))]
+    public async Task RandomStates_ShowWhatTheCoreSays(string name)
+    {
+        var compiled = ExamplePages.Compile(name);
+        var (circuit, study) = (compiled.Circuit!, compiled.Study!);
+        var states = compiled.TellStates()!.States;
+        await using var open = await browser.Open(ExamplePages.Page(name));
+        foreach (var (_, state) in Samples.Of(StateOf(circuit, states), StatesOfAPage))
+        {
+            await Move(open, states, state);
+
+            var expected = ToldAtRest(name, circuit, state);
+            foreach (var label in Labels)
+            {
+                Assert.Equal(expected[label], await open.Now(label));
+            }
+
+            Assert.Equal(LevelOf(study.Positions, study.Analyse(state)), await open.Now("level"));
+            var curve = ResponseStudy.Of(study, [state], [], [])!.Curves[0];
+            AssertCurve(curve.Decibels, await open.Levels("now"));
+            var trace = Trace.OfState(circuit, study.Network, state);
+            Assert.Equal(
+                circuit
+                    .Wires.Where(wire => wire.Kind != WireKind.Braid && trace.Wires[wire.Index])
+                    .Select(wire => wire.Id)
+                    .Order(StringComparer.Ordinal),
+                (await open.LitWires()).Order(StringComparer.Ordinal)
+            );
+        }
+
+        open.AssertQuiet();
+    }
+
+    [SkippableFact]
+    public async Task Compared_ShowsWhatTheStockWiringDoes()
+    {
+        var compiled = ExamplePages.Compile(ExamplePages.Mod);
+        var rows = PositionComparison.Of(CircuitComparison.Of(compiled.BaseCircuit!, compiled.Circuit!))!.Rows;
+        var circuit = compiled.Circuit!;
+        var states = compiled.TellStates()!.States;
+        await using var open = await browser.Open(ExamplePages.Page(ExamplePages.Mod));
+        await open.Page.GetByText("Compare with before the change").ClickAsync();
+        foreach (var row in rows)
+        {
+            var state = row.State.Settled(circuit);
+            await Move(open, states, state);
+            var stock = RowsOf("mods/stock.wiring", row.Before.State);
+
+            foreach (var label in Labels)
+            {
+                Assert.Equal(stock[label], await open.Before(label));
+            }
+
+            AssertCurve(
+                ResponseStudy
+                    .Of(ExamplePages.Compile("mods/stock.wiring").Study!, [row.Before.State], [], [])!
+                    .Curves[0]
+                    .Decibels,
+                await open.Levels("was")
+            );
+        }
+    }
+
+    /// <summary>A knob that is turned on the page is turned in the wiring before the change too.</summary>
+    [SkippableFact]
+    public async Task ComparedWithATurnedKnob_ShowsTheStockWiringSoTurned()
+    {
+        await using var open = await browser.Open(ExamplePages.Page(ExamplePages.Mod));
+        await open.Page.GetByText("Compare with before the change").ClickAsync();
+        await open.Turn(1, 0);
+        var stock = ExamplePages.Compile("mods/stock.wiring");
+        var dark = State.Rest(stock.Circuit!).At(stock.Circuit!.FindDial("tone")!, 0);
+
+        AssertCurve(ResponseStudy.Of(stock.Study!, [dark], [], [])!.Curves[0].Decibels, await open.Levels("was"));
+    }
+
+    /// <summary>Where a page has no room for all settings, a knob that is turned puts the others to rest, and says so.</summary>
+    [SkippableFact]
+    public async Task KnobsThatTurnAlone_PutTheOthersToRest()
+    {
+        await using var open = await browser.Open(ExamplePages.Page("8-twin-coil-cut.wiring"));
+        await open.Turn(0, 3);
+        await open.Turn(2, 5);
+
+        Assert.Equal("tog neck, vol-n.pull full, vol-b.pull full, tone-n 5", await open.Heading);
+        Assert.StartsWith(
+            "tone-n 5, the other knobs back at rest: ",
+            await open.Page.GetByRole(Microsoft.Playwright.AriaRole.Status).TextContentAsync(),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "one knob is turned at a time",
+            await open.Page.InnerTextAsync("main"),
+            StringComparison.Ordinal
+        );
+    }
+
+    private static Gen<State> StateOf(Circuit circuit, PageStates states) =>
+        Gen.Int[0, int.MaxValue]
+            .Array[16]
+            .Select(chosen =>
+            {
+                var state = State.Rest(circuit);
+                var next = 0;
+                foreach (var control in states.Controls)
+                {
+                    state = state.At(control.Index, chosen[next++] % control.Positions.Length);
+                }
+
+                foreach (var (place, knob) in states.Knobs.Index())
+                {
+                    if (states.Turning != KnobTurning.Alone || chosen[15] % states.Knobs.Length == place)
+                    {
+                        state = state.At(knob.Dial, knob.Stops[chosen[next++] % knob.Stops.Length]);
+                    }
+                }
+
+                return state;
+            });
+
+    private static Task Move(OpenPage open, PageStates states, State state) =>
+        open.Move(
+            states.Controls.Select(control => state[control.Index]!.Value),
+            states
+                .Knobs.Index()
+                .Where(one => state.Travels[one.Item.Dial.Index] != one.Item.Dial.Rest)
+                .Select(one => (one.Index, one.Item.Stops.IndexOf(state.Travels[one.Item.Dial.Index])))
+        );
+
+    /// <summary>The row of the table of positions of the same wiring with its knobs resting there.</summary>
+    private static Dictionary<string, string> ToldAtRest(string name, Circuit circuit, State state)
+    {
+        var turned = circuit.Dials.Where(dial => state.Travels[dial.Index] != dial.Rest);
+        var rest = string.Concat(turned.Select(dial => $"rest {StateText.Of(dial, state.Travels[dial.Index])}\n"));
+        return RowsOf(name, state, rest);
+    }
+
+    private static Dictionary<string, string> RowsOf(string name, State state, string lines = "")
+    {
+        var path = Repository.PathOf("examples", name);
+        var compiled = Compilation.Of(new SourceText(path, File.ReadAllText(path) + lines), SourcesBeside.File(path));
+        var table = compiled.Study!.Positions;
+        var row = table.Rows.Index().First(one => one.Item.State.Meets(state)).Index;
+        var written = PositionText.WriteMarkdown(table).Split('\n');
+        var (heading, cells) = (Cells(written[0]), Cells(written[row + 2]));
+        return heading.Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal);
+    }
+
+    private static string[] Cells(string line) =>
+        [.. line.Trim('|', ' ').Split(" | ").Select(cell => cell.Replace("\\", "", StringComparison.Ordinal))];
+
+    /// <summary>Over the loudest position with all knobs at rest.</summary>
+    private static string LevelOf(PositionTable table, StateAnalysis analysis)
+    {
+        if (analysis.Outcome != Electrical.Sound.Outcome.Sound)
+        {
+            return "-";
+        }
+
+        var loudest = table.AgainstOneCoil().Rows.Max(row => row.LevelDecibels)!.Value;
+        var level = Math.Round(analysis.Sound.LevelDecibels - loudest, 1, MidpointRounding.AwayFromZero);
+        return $"{(level < 0 ? "−" : "")}{Math.Abs(level).ToString("0.0", CultureInfo.InvariantCulture)} dB";
+    }
+
+    /// <summary>To a tenth of a dB, and what the screen rounds.</summary>
+    private static void AssertCurve(IReadOnlyList<double>? expected, double[] shown)
+    {
+        var thinned = (expected ?? []).Where((_, place) => place % 3 == 0).ToList();
+        Assert.Equal(thinned.Count, shown.Length);
+        for (var i = 0; i < shown.Length; i++)
+        {
+            Assert.InRange(shown[i], thinned[i] - 0.06, thinned[i] + 0.06);
+        }
+    }
+}

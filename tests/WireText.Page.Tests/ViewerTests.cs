@@ -1,0 +1,32 @@
+using System.Diagnostics;
+using WireText.Testing;
+
+namespace WireText.Page.Tests;
+
+/// <summary>The viewer's own tests, which run on Node.</summary>
+public class ViewerTests
+{
+    [SkippableFact]
+    public void Viewer_PassesItsTestsOnNode()
+    {
+        var node = Programs.Find("node");
+        Skip.If(node is null, "node is not installed: install it to have the viewer tested by itself");
+        var start = new ProcessStartInfo(
+            node!,
+            ["--test", Repository.PathOf("tests", "WireText.Page.Tests", "viewer.test.mjs")]
+        )
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+
+        Assert.True(process.ExitCode == 0, output + error.GetAwaiter().GetResult());
+        Assert.Contains("# pass ", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("# pass 0", output, StringComparison.Ordinal);
+    }
+}
