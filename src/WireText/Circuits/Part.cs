@@ -37,12 +37,32 @@ public sealed record Part(
 
     public string Kind => Definition.Kind;
 
+    /// <summary>What is drilled for it, in its own frame; none where nothing is, or nothing is known.</summary>
+    public ImmutableArray<PartHole> Holes { get; init; } = [];
+
+    public HoleSource HolesFrom { get; init; }
+
     /// <summary>The word for a capacitor whose wax ends fall off when it gets hot. Common practice.</summary>
     public const string PaperInOil = "paper-in-oil";
 
     public bool IsHeatSensitive => HasTrait(HeatSensitive) || HasTrait(PaperInOil);
 
     public bool HasTrait(string trait) => Traits.Contains(trait, StringComparer.Ordinal);
+}
+
+/// <summary>Who says what is drilled for a part.</summary>
+public enum HoleSource
+{
+    /// <summary>A part of this kind sits in no hole.</summary>
+    Nobody,
+
+    /// <summary>It sits in one, and neither its definition nor its line says how large that is.</summary>
+    Unknown,
+
+    Definition,
+
+    /// <summary>The part's own line, by <c>hole=</c>.</summary>
+    Line,
 }
 
 /// <summary>A lug, a lead, or a point inside a part: where joints are made and elements end.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using WireText.Geometry;
 using WireText.Parts;
@@ -34,6 +35,13 @@ public static class PartSheet
         text.Append($"{part.Kind} {part.Model}");
         text.Append(part.Remark is { } remark ? $": {remark}\n\n" : "\n\n");
         text.Append("from behind:\n\n").Append(TextFace.Draw(part)).Append('\n');
+        if (!part.Holes.IsEmpty)
+        {
+            text.Append(
+                $"drilled: {string.Join("; ", part.Holes.Select(Hole))}\n    usual, from memory: measure the part\n\n"
+            );
+        }
+
         foreach (var control in part.Controls)
         {
             text.Append(control.Suffix.Length == 0 ? "positions:\n" : $"positions of .{control.Suffix}:\n");
@@ -61,6 +69,12 @@ public static class PartSheet
 
         return text.Append(DefinitionOf(part)).ToString();
     }
+
+    private static string Hole(PartHole hole) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(hole.Shape is HoleShape.Slot ? "slot " : "")}{hole.Shape.InWords}{(hole.At == new Point(0, 0) ? "" : $" at {hole.At.X},{hole.At.Y}")}"
+        );
 
     /// <summary>The lines of its definition; empty for a part that has none.</summary>
     private static string DefinitionOf(PartDefinition part)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using WireText.Geometry;
 using WireText.Syntax.Nodes;
 using WireText.Text;
 
@@ -12,8 +14,8 @@ public sealed class DefinitionReader
     private readonly DefinitionControls controls;
     private readonly InsideReader insides;
     private readonly List<ContactGroup> joined = [];
+    private readonly List<PartHole> holes = [];
     private BodyShape? body;
-    private HoleShape? hole;
     private SwitchOver between = SwitchOver.BreakBeforeMake;
     private bool isEndless;
 
@@ -64,7 +66,7 @@ public sealed class DefinitionReader
             define.Model.Text,
             define.Remark?.Value,
             body,
-            hole,
+            [.. holes],
             [.. lugs.All],
             [.. joined],
             [.. insides.All],
@@ -90,6 +92,29 @@ public sealed class DefinitionReader
         }
     }
 
+    private void Add(HoleSyntax line)
+    {
+        HoleShape shape = line.Height is { } height
+            ? new HoleShape.Slot(line.Width, height)
+            : new HoleShape.Round(line.Width);
+        if (shape.IsPossible)
+        {
+            holes.Add(new PartHole(shape, line.At is { } at ? new Point(at.X, at.Y) : new Point(0, 0)));
+            return;
+        }
+
+        sink.Add(
+            DefinitionFindings.BadDefinition.At(
+                line.Location,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a hole of '{define.Model.Text}' is not from 0 to {HoleShape.Largest} mm large"
+                ),
+                "write its diameter, hole round 9.5, or its width and height, hole slot 26,2.5"
+            )
+        );
+    }
+
     private void ReadLine(InsideSyntax line)
     {
         switch (line)
@@ -100,9 +125,7 @@ public sealed class DefinitionReader
                     : new BodyShape.Round(shape.Width);
                 break;
             case HoleSyntax shape:
-                hole = shape.Length is { } length
-                    ? new HoleShape.Slot(shape.Width, length)
-                    : new HoleShape.Round(shape.Width);
+                Add(shape);
                 break;
             case BetweenSyntax manner:
                 between = Naming.Alike(manner.Manner.Text, "make-before-break")

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WireText.Geometry;
 using WireText.Text;
 
@@ -12,13 +13,40 @@ public abstract record BodyShape
     public sealed record Box(double Width, double Height) : BodyShape;
 }
 
-/// <summary>What has to be drilled for a part, in millimetres.</summary>
+/// <summary>What has to be drilled or cut for a part, in millimetres.</summary>
 public abstract record HoleShape
 {
+    /// <summary>The largest that a hole may be, along either side. Chosen: more is a route, not a hole.</summary>
+    public const double Largest = 100;
+
     public sealed record Round(double Diameter) : HoleShape;
 
-    public sealed record Slot(double Width, double Length) : HoleShape;
+    /// <summary>Upright in the part's own frame, with round ends on its shorter sides.</summary>
+    public sealed record Slot(double Width, double Height) : HoleShape;
+
+    /// <summary>Its size, as in <c>10 mm</c> or <c>26 × 2.5 mm</c>.</summary>
+    public string InWords =>
+        this switch
+        {
+            Round round => $"{Text(round.Diameter)} mm",
+            Slot slot => $"{Text(slot.Width)} × {Text(slot.Height)} mm",
+            _ => "",
+        };
+
+    private static string Text(double millimetres) => millimetres.ToString("0.###", CultureInfo.InvariantCulture);
+
+    public bool IsPossible =>
+        this switch
+        {
+            Round round => round.Diameter is > 0 and <= Largest,
+            Slot slot => slot.Width is > 0 and <= Largest && slot.Height is > 0 and <= Largest,
+            _ => false,
+        };
 }
+
+/// <summary>A hole of a part: for its shaft or its lever, or for a screw that holds it.</summary>
+/// <param name="At">Its middle in the part's own frame, in millimetres.</param>
+public sealed record PartHole(HoleShape Shape, Point At);
 
 public enum TerminalKind
 {
@@ -129,13 +157,14 @@ public sealed record ControlDefinition(string Suffix, ImmutableArray<PositionDef
 /// <param name="Kind">The first word: <c>pickup</c>, <c>pot</c>, <c>switch</c>, or a user's own.</param>
 /// <param name="Model">The model's name, such as <c>lever-3way</c>.</param>
 /// <param name="Terminals">Lugs, leads, then inner points, in the order of the definition.</param>
+/// <param name="Holes">What is drilled for it, the main one first; none where the definition does not say.</param>
 /// <param name="DialRest">Where dials rest, 0 to 10; null means 10.</param>
 public sealed record PartDefinition(
     string Kind,
     string Model,
     string? Remark,
     BodyShape? Body,
-    HoleShape? Hole,
+    ImmutableArray<PartHole> Holes,
     ImmutableArray<Terminal> Terminals,
     ImmutableArray<ContactGroup> Joined,
     ImmutableArray<Inside> Insides,

@@ -25,4 +25,11 @@ public static class PartKinds
 
     /// <summary>Leads soldered together in the air: it is its own lug.</summary>
     public const string Splice = "splice";
+
+    /// <summary>True for a kind that a hole is drilled for; one of the user's own is taken for such a kind.</summary>
+    public static bool SitsInAHole(string kind) => MayHaveAHole(kind) && kind is not (Battery or Preamp);
+
+    /// <summary>False for what hangs by its leads, is there already, or lies in a route.</summary>
+    public static bool MayHaveAHole(string kind) =>
+        kind is not (Pickup or Cap or Resistor or Inductor or Metal or Splice);
 }

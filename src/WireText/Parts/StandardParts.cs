@@ -58,7 +58,7 @@ public static class StandardParts
             PartDefinition.StandardModel,
             remark,
             Body: null,
-            Hole: null,
+            Holes: [],
             Terminals: [new Terminal(kind, TerminalKind.Lug, new Point(0, 0), isMetal, IsSpare: false)],
             Joined: [],
             Insides: [],

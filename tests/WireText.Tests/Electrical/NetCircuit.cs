@@ -20,7 +20,7 @@ internal sealed class NetCircuit(int netCount)
         "nets",
         null,
         null,
-        null,
+        [],
         [],
         [],
         [],

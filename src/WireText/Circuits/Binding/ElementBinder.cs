@@ -10,13 +10,13 @@ namespace WireText.Circuits.Binding;
 internal sealed class ElementBinder(
     CircuitDraft draft,
     PartArguments arguments,
+    PartKeys keys,
     WordSyntax name,
     int part,
     ImmutableArray<int> lugs,
     ImmutableArray<int> dials
 )
 {
-    private readonly PartKeys keys = new(draft.Sink, arguments, name);
     private readonly List<string> valueLabels = [];
     private string? taperLabel;
 
@@ -44,7 +44,6 @@ internal sealed class ElementBinder(
             }
         }
 
-        keys.ReportUnused();
         var label = valueLabels.Count == 0 ? null : string.Join('/', valueLabels.Distinct(StringComparer.Ordinal));
         return (indices.ToImmutable(), label, taperLabel);
     }

@@ -53,6 +53,7 @@ internal static class KnownKeys
                 ? ["code"]
                 : Array.Empty<string>(),
             .. definition.Insides.Any(i => i is Inside.InductorInside) ? ["dcr"] : Array.Empty<string>(),
+            .. PartKinds.MayHaveAHole(definition.Kind) ? [HoleBinder.Key] : Array.Empty<string>(),
         ];
         foreach (var key in plain.Distinct(StringComparer.Ordinal))
         {

@@ -34,7 +34,10 @@ internal sealed class PartBinder(CircuitDraft draft)
         var lugs = draft.AddLugs(syntax.Name.Text, definition);
         var controls = AddControls(syntax.Name.Text, index, definition, lugs);
         var dials = AddDials(syntax.Name.Text, index, definition);
-        var elements = new ElementBinder(draft, arguments, syntax.Name, index, lugs, dials).Bind();
+        var keys = new PartKeys(draft.Sink, arguments, syntax.Name);
+        var elements = new ElementBinder(draft, arguments, keys, syntax.Name, index, lugs, dials).Bind();
+        var holes = HoleBinder.Bind(keys, definition);
+        keys.ReportUnused();
         foreach (var group in definition.Joined)
         {
             AddJoined(definition, group, lugs, syntax.Name.Location);
@@ -56,6 +59,10 @@ internal sealed class PartBinder(CircuitDraft draft)
                 arguments.Remark,
                 syntax.Name.Location
             )
+            {
+                Holes = holes.Holes,
+                HolesFrom = holes.From,
+            }
         );
         return true;
     }

@@ -9,8 +9,9 @@ public abstract record InsideSyntax(SourceLocation Location) : SyntaxNode(Locati
 /// <summary><c>body round 24</c> or <c>body box 46,16</c>. <paramref name="Height"/> is null when round.</summary>
 public sealed record BodySyntax(double Width, double? Height, SourceLocation Location) : InsideSyntax(Location);
 
-/// <summary><c>hole round 9.5</c> or <c>hole slot 2,35</c>. <paramref name="Length"/> is null when round.</summary>
-public sealed record HoleSyntax(double Width, double? Length, SourceLocation Location) : InsideSyntax(Location);
+/// <summary><c>hole round 9.5</c> or <c>hole slot 26,2.5</c>, each with <c>at X,Y</c> or without. <paramref name="Height"/> is null when round.</summary>
+public sealed record HoleSyntax(double Width, double? Height, PointSyntax? At, SourceLocation Location)
+    : InsideSyntax(Location);
 
 /// <summary><c>lugs …</c> or <c>leads …</c>, each name with its point where one is given.</summary>
 public sealed record TerminalsSyntax(

@@ -15,6 +15,11 @@ internal static class InsideParsers
         from name in WordParsers.Identifier("a name for the section")
         select name;
 
+    private static readonly Parser<PointSyntax> At =
+        from keyword in WordParsers.Literal("at")
+        from at in WordParsers.Point("its place, such as -20.7,0")
+        select at;
+
     /// <summary>The parser for what follows a line's first word; null when there is no such line.</summary>
     public static Parser<InsideSyntax>? For(WordSyntax keyword) =>
         keyword.Text.ToUpperInvariant() switch
@@ -40,9 +45,10 @@ internal static class InsideParsers
         select new BodySyntax(size.First, size.Second, line);
 
     private static Parser<InsideSyntax> Hole() =>
-        from size in Shape("slot", "the slot's width and length, such as 2,35")
+        from size in Shape("slot", "the slot's width and height, such as 26,2.5")
+        from at in At.Optional()
         from line in WordParsers.WholeLine
-        select new HoleSyntax(size.First, size.Second, line);
+        select new HoleSyntax(size.First, size.Second, at.GetOrDefault(), line);
 
     private static Parser<(double First, double? Second)> Shape(string box, string size)
     {
