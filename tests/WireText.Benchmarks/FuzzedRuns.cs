@@ -22,6 +22,7 @@ internal static class FuzzedRuns
         ["positions", "-"],
         ["positions", "--expect", "-"],
         ["draw", "-"],
+        ["template", "-"],
         ["arrange", "-"],
         ["format", "-"],
         ["response", "-"],

@@ -32,6 +32,7 @@ public class ArchitectureTests
                 "Documents",
                 "Sheets",
                 "Frames",
+                "Templates",
                 "Output",
                 "Pages",
             ]
