@@ -132,6 +132,12 @@ public static class Bounds
             FaultTable.WorkLimit,
             "the plan says that there are more"
         ),
+        new(
+            "electrical",
+            "circuits tried for values that nobody knows",
+            DoubtVariants.Most,
+            "each value is tried by itself"
+        ),
         new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
         new(
             "claims",

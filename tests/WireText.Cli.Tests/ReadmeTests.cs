@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WireText.Quantities;
 using WireText.Testing;
 
 namespace WireText.Cli.Tests;
@@ -14,6 +15,7 @@ public partial class ReadmeTests
     [InlineData("docs/positions.md")]
     [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]
+    [InlineData("docs/unknown-values.md")]
     public void EveryCommandOfAPage_GivesTheOutputShown(string page)
     {
         var shown = Console().Matches(File.ReadAllText(Repository.PathOf(page))).Select(m => m.Groups["text"].Value);
@@ -35,6 +37,29 @@ public partial class ReadmeTests
                 output,
                 ran.Output.Replace(Repository.Root.Replace('\\', '/') + "/", "", StringComparison.Ordinal)
             );
+        }
+    }
+
+    /// <summary>The file that the page shows is the one that its commands read, and its table has the values that are taken.</summary>
+    [Fact]
+    public void ThePageOnUnknownValues_ShowsItsFile_AndWhatIsTaken()
+    {
+        var page = File.ReadAllText(Repository.PathOf("docs", "unknown-values.md"));
+
+        Assert.Contains(
+            $"```wiring\n{File.ReadAllText(Repository.PathOf("docs", "unknown", "bench-find.wiring"))}```",
+            page,
+            StringComparison.Ordinal
+        );
+        ValueUse[] uses = [ValueUse.Pot, ValueUse.Resistor, ValueUse.Capacitor, ValueUse.Inductor];
+        foreach (var use in uses)
+        {
+            var (least, usual, most) = use.WhenUnknown!.Value;
+            var row = string.Join(
+                " | ",
+                new[] { least, usual, most }.Select(value => ValueText.Label(value, use.Unit))
+            );
+            Assert.Contains($"| {use.What.Split(' ')[1]} | {row} |", page, StringComparison.Ordinal);
         }
     }
 

@@ -46,6 +46,7 @@ public static class CheckList
         new NeverHeard(),
         new ExpectConflict(),
         new Expect(),
+        new ExpectUnknown(),
         new ExpectNotJudged(),
         new NotJudged(),
         new DeadPosition(),

@@ -13,6 +13,9 @@ public abstract record Element(int Index, int Part, string Name)
 
     /// <summary>How far the value may be off, as a fraction of it (0.1 is ±10 %); null when not stated.</summary>
     public double? Tolerance { get; init; }
+
+    /// <summary>Between what its value lies where nobody knows it; null where it is known.</summary>
+    public ValueDoubt? Doubt { get; init; }
 }
 
 /// <summary>EMF, resistance and inductance in series, with a capacitance across.</summary>
@@ -76,6 +79,9 @@ public sealed record Track(
 ) : Element(Index, Part, Name)
 {
     public override ImmutableArray<int> Ends => [Low, Wiper, High];
+
+    /// <summary>True where nobody knows how its resistance grows with travel; computed as linear.</summary>
+    public bool IsTaperUnknown { get; init; }
 }
 
 public sealed record Resistor(int Index, int Part, string Name, int A, int B, double Ohms) : Element(Index, Part, Name)

@@ -114,7 +114,7 @@ internal sealed class FrameDrawing
     private IEnumerable<PathShape> Halos(Moment moment)
     {
         var paint = Paint.Stroked(
-            Faint.Of(Scene.Theme.Warning, Scene.Theme.Paper, FrameTokens.Halo),
+            Scene.Theme.Warning.Over(Scene.Theme.Paper, FrameTokens.Halo),
             FrameTokens.HaloWidth
         ) with
         {

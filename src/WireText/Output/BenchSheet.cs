@@ -54,7 +54,15 @@ internal sealed class BenchSheet(BenchPlan plan)
             : $"lead plugged into the instrument alone, batteries out; dials at rest: {PositionSheet.RestOf(circuit)}";
         yield return PositionSheet.TemperatureRemark(circuit.Surroundings);
         yield return $"range is the meter's; over {BenchWords.RangeOf(MeterRange.Highest)} it shows nothing";
-        if (plan.Readings.Any(reading => reading.IsAssumed))
+        if (
+            plan.Readings.Any(reading => reading.Expected is { IsInDoubt: true })
+            && DoubtText.Remark(DoubtVariants.InDoubt(circuit)) is { } unknown
+        )
+        {
+            yield return unknown;
+        }
+
+        if (plan.Readings.Any(reading => reading is { IsAssumed: true, Expected: not { IsInDoubt: true } }))
         {
             yield return "* with coils whose resistance is assumed: measure the coil alone";
         }

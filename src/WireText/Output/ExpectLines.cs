@@ -49,9 +49,17 @@ public static class ExpectLines
             .Select(coil => coil.Name)
             .Distinct(StringComparer.Ordinal)
             .ToList();
-        return coils.Count == 0
-            ? ""
-            : $"# by assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them\n";
+        var unknown = DoubtVariants.InDoubt(jacks[0].Circuit).Select(DoubtText.Of).ToList();
+        return (
+                coils.Count == 0
+                    ? ""
+                    : $"# by assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them\n"
+            )
+            + (
+                unknown.Count == 0
+                    ? ""
+                    : $"# no figure is claimed that rests on what is not known: {string.Join(", ", unknown)}\n"
+            );
     }
 
     private static void AddRow(ExpectLineList list, Study study, State row)

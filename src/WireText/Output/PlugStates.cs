@@ -35,11 +35,21 @@ internal static class PlugStates
         var isBare =
             !study.Circuit.Outputs.Skip(1).Any(other => other.Part == plug.Part)
             && plug.Positions[state[plug.Index]!.Value].Name == BareJack.NoPlug;
-        var (there, before) = (study.Analyse(state), study.Analyse(state.At(plug.Index, plug.Rest)));
-        var claims = ClaimsOf(there);
-        return new ToldState(cube, claims, MeansAll: true, !claims.SequenceEqual(ClaimsOf(before)));
+        var claims = ClaimsIn(state);
+        return new ToldState(
+            cube,
+            claims,
+            MeansAll: true,
+            !claims.SequenceEqual(ClaimsIn(state.At(plug.Index, plug.Rest)))
+        );
 
-        ImmutableArray<string> ClaimsOf(StateAnalysis analysis) =>
-            isBare ? StateClaims.AtBareJack(analysis) : StateClaims.Of(study.Circuit, analysis, before: null);
+        ImmutableArray<string> ClaimsIn(State at) =>
+            ToldState.Sure(
+                study,
+                one =>
+                    isBare
+                        ? StateClaims.AtBareJack(one.Analyse(at))
+                        : StateClaims.Of(one.Circuit, one.Analyse(at), before: null)
+            );
     }
 }

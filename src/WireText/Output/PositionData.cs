@@ -121,6 +121,7 @@ public static class PositionData
         WriteFigure(json, "peakHertz", row.Analysis.Resonance?.Hertz);
         WriteFigure(json, "peakDecibels", sound.IsThin ? null : row.Analysis.Resonance?.HeightDecibels);
         json.WriteBoolean("assumed", IsAssumed(row));
+        WriteDoubt(json, row);
         json.WriteStartArray("notes");
         foreach (var note in PositionSheet.NotesOf(row))
         {
@@ -129,6 +130,28 @@ public static class PositionData
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Only where the row rests on what nobody knows.</summary>
+    private static void WriteDoubt(Utf8JsonWriter json, PositionRow row)
+    {
+        if (row.Doubt is not { } doubt)
+        {
+            return;
+        }
+
+        var over = row.LevelDecibels - row.Analysis.Sound.LevelDecibels;
+        json.WriteStartArray("unknown");
+        foreach (var element in doubt.Elements)
+        {
+            json.WriteStringValue(element.Name);
+        }
+
+        json.WriteEndArray();
+        WriteFigure(json, "levelLeastDecibels", doubt.LeastDecibels + over);
+        WriteFigure(json, "levelMostDecibels", doubt.MostDecibels + over);
+        WriteFigure(json, "peakLeastHertz", doubt.MayHaveNoPeak ? null : doubt.Lowest?.Hertz);
+        WriteFigure(json, "peakMostHertz", doubt.Highest?.Hertz);
     }
 
     /// <summary>Only where there are several jacks to tell apart.</summary>
@@ -182,7 +205,8 @@ public static class PositionData
     }
 
     private static bool IsAssumed(PositionRow row) =>
-        AssumedValues.BearSigns(row.Analysis)
+        row.Doubt is not null
+        || AssumedValues.BearSigns(row.Analysis)
         || AssumedValues.BearReading(row.Analysis)
         || AssumedValues.BearPeak(row.Analysis);
 

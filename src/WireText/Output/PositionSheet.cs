@@ -72,6 +72,12 @@ internal sealed record PositionSheet(
             yield return "cancels in the model: real strings leave a thin sound";
         }
 
+        if (row.Doubt is { IsHeardSure: false } doubt)
+        {
+            var names = string.Join(", ", doubt.Elements.Select(element => element.Name));
+            yield return $"what is heard turns on {names}, which nobody knows";
+        }
+
         foreach (var coil in row.Antennas)
         {
             yield return $"{coil.Name} hangs on the signal by one end: an antenna";
@@ -98,6 +104,10 @@ internal sealed record PositionSheet(
         {
             ReadingKind.Joined => "0 Ω",
             ReadingKind.None => "no reading",
+            _ when reading.IsInDoubt => Range(
+                ValueText.Figure(reading.Least, Unit.Ohm),
+                ValueText.Figure(reading.Most, Unit.Ohm)
+            ),
             _ => $"{ValueText.Figure(reading.Ohms, Unit.Ohm)} ({Band(reading)})",
         };
 
@@ -117,7 +127,7 @@ internal sealed record PositionSheet(
                 NotesOf(row)
                     .Prepend(row.WhatIsHeard(circuit) + (isSound && sound.IsPhaseAssumed ? AssumedValues.Mark : ""))
             ),
-            row.LevelDecibels is { } level ? $"{Signed(level, "0.0")} dB" : Nothing,
+            row.LevelDecibels is { } level ? LevelOf(row, level) : Nothing,
             isSound && sound.Hum is { } hum ? HumOf(hum) + (sound.IsHumAssumed ? AssumedValues.Mark : "") : Nothing,
             row.Analysis.Reading is { } reading
                 ? ReadingOf(reading) + (AssumedValues.BearReading(row.Analysis) ? AssumedValues.Mark : "")
@@ -126,8 +136,32 @@ internal sealed record PositionSheet(
         ];
     }
 
+    /// <summary>The level; where it rests on what nobody knows, from the least to the most.</summary>
+    private static string LevelOf(PositionRow row, double level)
+    {
+        if (row.Doubt is not { LeastDecibels: { } least, MostDecibels: { } most })
+        {
+            return $"{Signed(level, "0.0")} dB" + (row.Doubt is null ? "" : AssumedValues.Mark);
+        }
+
+        var over = level - row.Analysis.Sound.LevelDecibels;
+        return Range($"{Signed(least + over, "0.0")} dB", $"{Signed(most + over, "0.0")} dB") + AssumedValues.Mark;
+    }
+
+    /// <summary>Both ends with the unit once where it is the same; one where both are alike.</summary>
+    private static string Range(string least, string most)
+    {
+        var (low, high) = (least.Split(' '), most.Split(' '));
+        return least == most ? least
+            : low[1] == high[1] ? $"{low[0]} to {most}"
+            : $"{least} to {most}";
+    }
+
     private static string PeakOf(PositionRow row) =>
-        row.Analysis.Resonance is not { } peak ? "none"
+        row.Doubt is { Lowest: { } lowest, Highest: { } highest } doubt
+            ? (doubt.MayHaveNoPeak ? "none, or " : "")
+                + Range(ValueText.Figure(lowest.Hertz, Unit.Hertz), ValueText.Figure(highest.Hertz, Unit.Hertz))
+        : row.Analysis.Resonance is not { } peak ? "none"
         // Where the low strings cancel, a height over them means nothing.
         : row.Analysis.Sound.IsThin ? ValueText.Figure(peak.Hertz, Unit.Hertz)
         : $"{ValueText.Figure(peak.Hertz, Unit.Hertz)}, {Signed(peak.HeightDecibels, "+0.0")} dB";
@@ -173,7 +207,12 @@ internal sealed record PositionSheet(
             yield return $"* assumed: {string.Join(", ", assumed)} wound clockwise, magnet north, where the text does not say";
         }
 
-        if (RowsOf(table).Any(row => AssumedValues.BearReading(row.Analysis) || AssumedValues.BearPeak(row.Analysis)))
+        if (DoubtText.Remark(RowsOf(table).SelectMany(row => row.Doubt?.Elements ?? [])) is { } unknown)
+        {
+            yield return unknown;
+        }
+
+        if (RowsOf(table).Any(row => AssumedValues.AreOfCoils(row.Analysis)))
         {
             yield return "* with coils whose resistance, inductance or capacitance is assumed: see the table of coils";
         }

@@ -94,6 +94,19 @@ public static class ResponseJson
             json.WriteNull("decibels");
         }
 
+        if (curve is { Least: { } least, Most: { } most })
+        {
+            json.WriteStartArray("unknown");
+            foreach (var element in curve.InDoubt)
+            {
+                json.WriteStringValue(element.Name);
+            }
+
+            json.WriteEndArray();
+            WriteNumbers(json, "leastDecibels", least);
+            WriteNumbers(json, "mostDecibels", most);
+        }
+
         json.WriteEndObject();
     }
 

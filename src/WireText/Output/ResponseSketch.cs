@@ -42,8 +42,13 @@ public static class ResponseSketch
             var peak = heard[i].Curve.Peak is { } found
                 ? $"peak {ChartText.Hertz(found.Hertz)}, {ChartText.Decibels(found.HeightDecibels)}"
                 : "no peak";
-            var mark = heard[i].Curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark;
+            var mark = heard[i].Curve.IsAssumed ? AssumedValues.Mark : "";
             text.Append($"{LetterOf(i)}  {heard[i].Curve.Label}: {peak}{mark}\n");
+        }
+
+        if (study.Unknown is { } unknown)
+        {
+            text.Append(unknown).Append('\n');
         }
 
         if (study.Assumption is { } assumption)

@@ -8,13 +8,18 @@ namespace WireText.Output;
 /// <summary>Writes a study as a table with commas (RFC 4180, lines ending in LF): a row a frequency, a column a curve.</summary>
 public static class ResponseTable
 {
-    /// <summary>Levels in dB over the EMF of one coil; a state in which nothing sounds has an empty column, one with assumed values a star.</summary>
+    /// <summary>Levels in dB over the EMF of one coil; a state in which nothing sounds has an empty column, one with assumed values a star, and one that rests on what nobody knows two more columns, the least and the most.</summary>
     public static string Write(ResponseStudy study)
     {
         var table = new StringBuilder("Hz");
         foreach (var curve in study.Curves)
         {
-            table.Append(',').Append(CsvCell.Of(curve.Label + (curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark)));
+            table.Append(',').Append(CsvCell.Of(curve.Label + (curve.IsAssumed ? AssumedValues.Mark : "")));
+            if (curve.Least is not null)
+            {
+                table.Append(',').Append(CsvCell.Of(curve.Label + " least"));
+                table.Append(',').Append(CsvCell.Of(curve.Label + " most"));
+            }
         }
 
         table.Append('\n');
@@ -23,7 +28,11 @@ public static class ResponseTable
             table.Append(ResponseStudy.Hertz[i].ToString("0.###", CultureInfo.InvariantCulture));
             foreach (var curve in study.Curves)
             {
-                table.Append(',').Append(curve.Decibels?[i].ToString("0.000", CultureInfo.InvariantCulture));
+                table.Append(',').Append(Figure(curve.Decibels?[i]));
+                if (curve is { Least: { } least, Most: { } most })
+                {
+                    table.Append(',').Append(Figure(least[i])).Append(',').Append(Figure(most[i]));
+                }
             }
 
             table.Append('\n');
@@ -31,4 +40,6 @@ public static class ResponseTable
 
         return table.ToString();
     }
+
+    private static string? Figure(double? decibels) => decibels?.ToString("0.000", CultureInfo.InvariantCulture);
 }

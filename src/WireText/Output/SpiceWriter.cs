@@ -100,6 +100,14 @@ public static class SpiceWriter
             deck.Append(CultureInfo.InvariantCulture, $"* {control.Name}={StateText.PositionOf(control, state)}\n");
         }
 
+        foreach (var element in DoubtVariants.InDoubt(circuit))
+        {
+            deck.Append(
+                CultureInfo.InvariantCulture,
+                $"* not known, and taken for what is usual: {DoubtText.Of(element)}\n"
+            );
+        }
+
         foreach (var dial in circuit.Dials)
         {
             deck.Append(CultureInfo.InvariantCulture, $"* {dial.Name}={Number(state.Travels[dial.Index])}\n");

@@ -33,13 +33,29 @@ internal sealed record ToldState(State State, ImmutableArray<string> Claims, boo
                 var isChanged = StateClaims.Print(study.Circuit, there) != StateClaims.Print(study.Circuit, before);
                 return new ToldState(
                     cube,
-                    StateClaims.Of(study.Circuit, there, isTurned ? before : null),
+                    Sure(
+                        study,
+                        one =>
+                            StateClaims.Of(
+                                one.Circuit,
+                                one.Analyse(state),
+                                isTurned ? one.Analyse(state.At(rest)) : null
+                            )
+                    ),
                     MeansAll: false,
                     isChanged
                 );
             }
         );
     }
+
+    /// <summary>What can be claimed whatever a value is that nobody knows.</summary>
+    /// <param name="claims">Of the circuit, and of the same with values in place of the unknown.</param>
+    public static ImmutableArray<string> Sure(Study study, Func<Study, ImmutableArray<string>> claims) =>
+        study.Doubted.Aggregate(
+            claims(study),
+            (left, variant) => left.IsEmpty ? left : [.. left.Intersect(claims(variant), StringComparer.Ordinal)]
+        );
 
     /// <summary>What is told of each set that a state with controls at any falls into, sets that say the same made one.</summary>
     public static ImmutableArray<ToldState> Merged(Study study, State start, Func<State, ToldState> tell)

@@ -9,10 +9,25 @@ namespace WireText.Quantities;
 /// <param name="Letters">The letters that a bare number may lack.</param>
 public sealed record ValueUse(string What, Unit Unit, double Least, double Most, string Usual, string Letters)
 {
-    public static readonly ValueUse Pot = new("a pot", Unit.Ohm, 100, 20e6, "250k", "kM");
-    public static readonly ValueUse Resistor = new("a resistor", Unit.Ohm, 1e-3, 1e9, "4.7k", "RkM");
-    public static readonly ValueUse Capacitor = new("a capacitor", Unit.Farad, 0.1e-12, 0.1, "47n", "pnu");
-    public static readonly ValueUse Inductor = new("an inductor", Unit.Henry, 1e-6, 1000, "1.5H", "mH");
+    /// <summary>Written in place of a value that nobody knows.</summary>
+    public const string Unknown = "?";
+
+    public static readonly ValueUse Pot = new("a pot", Unit.Ohm, 100, 20e6, "250k", "kM")
+    {
+        WhenUnknown = (25e3, 250e3, 1e6),
+    };
+    public static readonly ValueUse Resistor = new("a resistor", Unit.Ohm, 1e-3, 1e9, "4.7k", "RkM")
+    {
+        WhenUnknown = (1e3, 47e3, 2.2e6),
+    };
+    public static readonly ValueUse Capacitor = new("a capacitor", Unit.Farad, 0.1e-12, 0.1, "47n", "pnu")
+    {
+        WhenUnknown = (100e-12, 22e-9, 1e-6),
+    };
+    public static readonly ValueUse Inductor = new("an inductor", Unit.Henry, 1e-6, 1000, "1.5H", "mH")
+    {
+        WhenUnknown = (0.2, 1.5, 10),
+    };
     public static readonly ValueUse Battery = new("a battery", Unit.Volt, 0.5, 60, "9V", "V");
     public static readonly ValueUse CoilResistance = new("a coil's resistance", Unit.Ohm, 1, 1e6, "6k", "Rk");
     public static readonly ValueUse CoilInductance = new("a coil's inductance", Unit.Henry, 1e-3, 1e3, "2.5H", "mH");
@@ -42,4 +57,10 @@ public sealed record ValueUse(string What, Unit Unit, double Least, double Most,
     public static readonly ValueUse MeterReading = new("a reading", Unit.Ohm, 0, 1e9, "6.2k", "RkM");
     public static readonly ValueUse Resonance = new("a resonance", Unit.Hertz, 1, 1e6, "3.4kHz", "k");
     public static readonly ValueUse Frequency = new("a frequency", Unit.Hertz, 1, 1e6, "5kHz", "k");
+
+    /// <summary>
+    /// The least, the usual and the most that is built into instruments: what a value is taken for that nobody knows. Null where a
+    /// value must be known. From memory; no standard.
+    /// </summary>
+    public (double Least, double Usual, double Most)? WhenUnknown { get; private init; }
 }

@@ -57,6 +57,7 @@ internal sealed record PartRow(
     private static string MarkingOf(Element element) =>
         element switch
         {
+            { Doubt: not null } => null,
             Capacitor capacitor => MarkingCode.OfCapacitor(capacitor.Farads),
             Resistor resistor => MarkingCode.OfResistor(resistor.Ohms),
             _ => null,

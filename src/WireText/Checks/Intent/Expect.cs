@@ -70,7 +70,7 @@ public sealed class Expect : IStudyCheck
     public IEnumerable<Finding> Find(StudyContext context)
     {
         var refuted = context
-            .ClearExpectations.Select(one => context.Study.JudgeOf(one).Refute(one, context.Cancellation))
+            .JudgedExpectations.Select(one => context.Study.JudgeOf(one).Refute(one, context.Cancellation))
             .OfType<Refutation>()
             .ToList();
         return refuted.Count == 0 ? [] : [Report(context, refuted)];

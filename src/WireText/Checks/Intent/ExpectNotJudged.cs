@@ -59,7 +59,7 @@ public sealed class ExpectNotJudged : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context) =>
         context
-            .ClearExpectations.SelectMany(one => context.Study.JudgeOf(one).Unjudged(one, context.Cancellation))
+            .JudgedExpectations.SelectMany(one => context.Study.JudgeOf(one).Unjudged(one, context.Cancellation))
             .Select(Report);
 
     private Finding Report(UnjudgedClaim unjudged)

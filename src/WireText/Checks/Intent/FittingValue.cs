@@ -161,7 +161,7 @@ internal static class FittingValue
     private static bool AllHold(StudyContext context, Func<Circuit, Circuit> change)
     {
         var beside = context.Study.Beside(change(context.Circuit));
-        return context.ClearExpectations.All(one => beside.JudgeOf(one).Refute(one, context.Cancellation) is null);
+        return context.JudgedExpectations.All(one => beside.JudgeOf(one).Refute(one, context.Cancellation) is null);
     }
 
     /// <summary>One value of a part's line, which all of some elements have between them.</summary>

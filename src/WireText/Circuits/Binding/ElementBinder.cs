@@ -17,6 +17,9 @@ internal sealed class ElementBinder(
     ImmutableArray<int> dials
 )
 {
+    /// <summary>As it stands on the drawing.</summary>
+    private const string UnknownTaper = "taper ?";
+
     private readonly List<string> valueLabels = [];
     private string? taperLabel;
 
@@ -53,14 +56,18 @@ internal sealed class ElementBinder(
 
     private Track? BindTrack(Inside.TrackInside inside)
     {
-        var taper = inside.Taper ?? TaperOf(inside) ?? Taper.Linear;
-        taperLabel ??= inside.Taper is null ? taper.Name : null;
-        if (ValueFor(inside.Name, null, ValueUse.Pot, allowsCode: false) is not { } ohms)
+        var word = inside.Taper is null ? TaperWordOf(inside) : null;
+        var isTaperUnknown = word?.Text == ValueUse.Unknown;
+        var taper = inside.Taper ?? (isTaperUnknown ? null : TaperOf(word)) ?? Taper.Linear;
+        taperLabel ??=
+            inside.Taper is not null ? null
+            : isTaperUnknown ? UnknownTaper
+            : taper.Name;
+        if (ValueFor(inside.Name, null, ValueUse.Pot, allowsCode: false) is not { } stated)
         {
             return null;
         }
 
-        valueLabels.Add(ValueText.Label(ohms, Unit.Ohm));
         return new Track(
             draft.Elements.Count,
             part,
@@ -69,18 +76,22 @@ internal sealed class ElementBinder(
             LugOf(inside.Wiper),
             LugOf(inside.High),
             dials.Single(d => Naming.Alike(draft.Dials[d].Name, Sectioned(inside.Name))),
-            ohms,
+            stated.Value,
             taper,
             inside.FreeAt
         )
         {
-            Tolerance = keys.ToleranceOf(inside.Name),
+            Tolerance = keys.ToleranceOf(inside.Name) ?? stated.Tolerance,
+            Doubt = stated.Doubt,
+            IsTaperUnknown = isTaperUnknown,
         };
     }
 
-    private Taper? TaperOf(Inside.TrackInside inside)
+    private WordSyntax? TaperWordOf(Inside.TrackInside inside) =>
+        keys.Of(inside.Name, "taper")?.Value ?? keys.Of("taper")?.Value ?? arguments.Taper;
+
+    private Taper? TaperOf(WordSyntax? word)
     {
-        var word = keys.Of(inside.Name, "taper")?.Value ?? keys.Of("taper")?.Value ?? arguments.Taper;
         if (word is null)
         {
             return null;
@@ -113,49 +124,52 @@ internal sealed class ElementBinder(
     }
 
     private Resistor? BindResistor(Inside.ResistorInside inside) =>
-        ValueFor(null, inside.Ohms, ValueUse.Resistor, allowsCode: true) is { } ohms
-            ? new Resistor(draft.Elements.Count, part, name.Text, LugOf(inside.A), LugOf(inside.B), ohms)
+        ValueFor(null, inside.Ohms, ValueUse.Resistor, allowsCode: true) is { } stated
+            ? new Resistor(draft.Elements.Count, part, name.Text, LugOf(inside.A), LugOf(inside.B), stated.Value)
             {
-                Tolerance = keys.ToleranceOf(null),
+                Tolerance = keys.ToleranceOf(null) ?? stated.Tolerance,
+                Doubt = stated.Doubt,
             }
             : null;
 
     private Capacitor? BindCapacitor(Inside.CapacitorInside inside) =>
-        ValueFor(null, inside.Farads, ValueUse.Capacitor, allowsCode: true) is { } farads
-            ? new Capacitor(draft.Elements.Count, part, name.Text, LugOf(inside.A), LugOf(inside.B), farads)
+        ValueFor(null, inside.Farads, ValueUse.Capacitor, allowsCode: true) is { } stated
+            ? new Capacitor(draft.Elements.Count, part, name.Text, LugOf(inside.A), LugOf(inside.B), stated.Value)
             {
-                Tolerance = keys.ToleranceOf(null),
+                Tolerance = keys.ToleranceOf(null) ?? stated.Tolerance,
+                Doubt = stated.Doubt,
             }
             : null;
 
     private Inductor? BindInductor(Inside.InductorInside inside)
     {
         var ohms = keys.Of("dcr") is { } pair ? keys.Read(pair.Value, ValueUse.InductorResistance) : null;
-        return ValueFor(null, inside.Henries, ValueUse.Inductor, allowsCode: false) is { } henries
+        return ValueFor(null, inside.Henries, ValueUse.Inductor, allowsCode: false) is { } stated
             ? new Inductor(
                 draft.Elements.Count,
                 part,
                 name.Text,
                 LugOf(inside.A),
                 LugOf(inside.B),
-                henries,
+                stated.Value,
                 ohms ?? Inductor.UsualOhms
             )
             {
                 Tolerance = keys.ToleranceOf(null),
+                Doubt = stated.Doubt,
             }
             : null;
     }
 
     private Battery? BindBattery(Inside.BatteryInside inside) =>
-        ValueFor(null, inside.Volts, ValueUse.Battery, allowsCode: false) is { } volts
+        ValueFor(null, inside.Volts, ValueUse.Battery, allowsCode: false) is { } stated
             ? new Battery(
                 draft.Elements.Count,
                 part,
                 name.Text,
                 LugOf(inside.Plus),
                 LugOf(inside.Minus),
-                volts,
+                stated.Value,
                 Battery.UsualOhms
             )
             : null;
@@ -177,46 +191,61 @@ internal sealed class ElementBinder(
         );
 
     /// <summary>The value of a track or a two-lead inside; a finding when nothing says it.</summary>
-    private double? ValueFor(string? section, double? byModel, ValueUse use, bool allowsCode)
+    private StatedValue? ValueFor(string? section, double? byModel, ValueUse use, bool allowsCode)
     {
-        if (byModel is not null)
+        if (byModel is { } fixedValue)
         {
-            return byModel;
+            return StatedValue.Known(fixedValue, use.Unit);
         }
 
-        if (allowsCode && keys.Of("code") is { } code)
+        var stated = Stated(section, use, allowsCode);
+        if (stated is { } value)
         {
-            return ReadCode(code.Value, use);
+            valueLabels.Add(value.Label);
         }
 
-        var word = keys.Of(section, "value")?.Value ?? keys.Of("value")?.Value ?? keys.BareValue();
+        return stated;
+    }
+
+    private StatedValue? Stated(string? section, ValueUse use, bool allowsCode)
+    {
+        var measured = use.WhenUnknown is null
+            ? null
+            : (keys.Of(section, KnownKeys.Measured) ?? keys.Of(KnownKeys.Measured))?.Value ?? keys.BareMeasured();
+        var code = allowsCode ? keys.Of("code")?.Value : null;
+        var word = code ?? keys.Of(section, "value")?.Value ?? keys.Of("value")?.Value ?? keys.BareValue();
+        var nominal =
+            word is null ? null
+            : word == code ? ReadCode(word, use)
+            : keys.ReadStated(word, use);
+        if (measured is not null)
+        {
+            return keys.Read(measured, use) is { } read
+                ? StatedValue.Measured(read, nominal is { Doubt: null } printed ? printed.Value : null, use.Unit)
+                : null;
+        }
+
         if (word is null)
         {
             draft.Sink.Add(
                 PartFindings.MissingValue.At(
                     name.Location,
                     $"'{name.Text}' has no value",
-                    $"write its value behind its name, such as {use.Usual}"
+                    use.WhenUnknown is null
+                        ? $"write its value behind its name, such as {use.Usual}"
+                        : $"write its value behind its name, such as {use.Usual}, or {ValueUse.Unknown} where nobody knows it"
                 )
             );
-            return null;
         }
 
-        var value = keys.Read(word, use);
-        if (value is { } number && section is null && use != ValueUse.Pot)
-        {
-            valueLabels.Add(ValueText.Label(number, use.Unit));
-        }
-
-        return value;
+        return nominal;
     }
 
-    private double? ReadCode(WordSyntax word, ValueUse use)
+    private StatedValue? ReadCode(WordSyntax word, ValueUse use)
     {
         if (MarkingCode.Read(word.Text, use.Unit) is { } value)
         {
-            valueLabels.Add(ValueText.Label(value, use.Unit));
-            return value;
+            return StatedValue.Known(value, use.Unit);
         }
 
         draft.Sink.Add(

@@ -5,6 +5,9 @@ namespace WireText.Circuits.Binding;
 /// <summary>The keys that the line of a part may have.</summary>
 internal static class KnownKeys
 {
+    /// <summary>What a meter read of this very part.</summary>
+    public const string Measured = "measured";
+
     private static readonly string[] CoilKeys =
     [
         "dcr",
@@ -19,7 +22,7 @@ internal static class KnownKeys
         "tol",
     ];
 
-    private static readonly string[] TrackKeys = ["value", "taper", "tol"];
+    private static readonly string[] TrackKeys = ["value", "taper", "tol", Measured];
 
     /// <summary>The keys of each section, then those of the whole part.</summary>
     public static IEnumerable<string> Of(PartDefinition definition)
@@ -51,6 +54,9 @@ internal static class KnownKeys
                 i is Inside.CapacitorInside { Farads: null } or Inside.ResistorInside { Ohms: null }
             )
                 ? ["code"]
+                : Array.Empty<string>(),
+            .. definition.Insides.Any(i => IsOpenTwoLead(i) && i is not Inside.BatteryInside)
+                ? [Measured]
                 : Array.Empty<string>(),
             .. definition.Insides.Any(i => i is Inside.InductorInside) ? ["dcr"] : Array.Empty<string>(),
             .. PartKinds.MayHaveAHole(definition.Kind) ? [HoleBinder.Key] : Array.Empty<string>(),

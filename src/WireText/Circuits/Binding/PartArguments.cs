@@ -22,6 +22,9 @@ internal sealed class PartArguments
 
     public WordSyntax? Value { get; private set; }
 
+    /// <summary>What a meter read of this very part, behind the word for that.</summary>
+    public WordSyntax? Measured { get; private set; }
+
     /// <summary>The word or letter that says the taper.</summary>
     public WordSyntax? Taper { get; private set; }
 
@@ -41,8 +44,19 @@ internal sealed class PartArguments
 
         var arguments = new PartArguments { Definition = definition };
         var isModelTaken = false;
+        WordSyntax? measured = null;
         foreach (var argument in part.Arguments)
         {
+            if (measured is not null)
+            {
+                arguments.TakeMeasured(measured, argument as WordSyntax, draft);
+                (var isTaken, measured) = (argument is WordSyntax, null);
+                if (isTaken)
+                {
+                    continue;
+                }
+            }
+
             switch (argument)
             {
                 case PairSyntax pair:
@@ -54,10 +68,18 @@ internal sealed class PartArguments
                 case WordSyntax word when !isModelTaken && IsModel(word, definition):
                     isModelTaken = true;
                     break;
+                case WordSyntax word when IsMeasured(word, definition):
+                    measured = word;
+                    break;
                 case WordSyntax word:
                     arguments.Sort(word, draft);
                     break;
             }
+        }
+
+        if (measured is not null)
+        {
+            arguments.TakeMeasured(measured, null, draft);
         }
 
         return arguments;
@@ -81,6 +103,11 @@ internal sealed class PartArguments
 
         yield return Part.HeatSensitive;
     }
+
+    /// <summary>True for the word behind which stands what a meter read; only where the part has a value.</summary>
+    private static bool IsMeasured(WordSyntax word, PartDefinition definition) =>
+        Naming.Alike(word.Text, KnownKeys.Measured)
+        && KnownKeys.Of(definition).Contains(KnownKeys.Measured, Naming.Comparer);
 
     private static bool IsModel(WordSyntax word, PartDefinition definition) =>
         string.Equals(word.Text, definition.Model, StringComparison.OrdinalIgnoreCase);
@@ -159,6 +186,26 @@ internal sealed class PartArguments
         return null;
     }
 
+    /// <param name="keyword">The word before it.</param>
+    /// <param name="value">Null where no word follows.</param>
+    private void TakeMeasured(WordSyntax keyword, WordSyntax? value, CircuitDraft draft)
+    {
+        if (value is null)
+        {
+            draft.Sink.Add(
+                PartFindings.MissingValue.At(
+                    keyword.Location,
+                    $"'{keyword.Text}' has no value behind it",
+                    "write what the meter read, as in: pot vol 250k measured 262k"
+                )
+            );
+            return;
+        }
+
+        Keep(value, Measured, draft, "measured value");
+        Measured = value;
+    }
+
     private void Sort(WordSyntax word, CircuitDraft draft)
     {
         var takesTaper = Definition.Insides.Any(i => i is Inside.TrackInside { Taper: null });
@@ -177,7 +224,7 @@ internal sealed class PartArguments
             Keep(word, Value, draft, "value");
             (Value, Taper) = BareTaper.Split(word);
         }
-        else if (ValueReader.LooksLikeValue(word.Text))
+        else if (word.Text == ValueUse.Unknown || ValueReader.LooksLikeValue(word.Text))
         {
             Keep(word, Value, draft, "value");
             Value = word;

@@ -9,6 +9,9 @@ namespace WireText.Circuits.Binding;
 /// <summary>Reads the keys of one part's line, <c>dcr=7k</c> or <c>n.dcr=7k</c>, and tells at the end which nobody asked for.</summary>
 internal sealed class PartKeys(FindingSink sink, PartArguments arguments, WordSyntax name)
 {
+    /// <summary>Stands between two values where nobody knows which it is.</summary>
+    private const string Between = "..";
+
     private readonly HashSet<PairSyntax> used = [];
 
     // Coils of one pickup share a plain key: what is wrong with it is said once.
@@ -37,6 +40,40 @@ internal sealed class PartKeys(FindingSink sink, PartArguments arguments, WordSy
     {
         isValueUsed = true;
         return arguments.Value;
+    }
+
+    /// <summary>What a meter read of the part, said without a key.</summary>
+    public WordSyntax? BareMeasured() => arguments.Measured;
+
+    /// <summary>The value that a word says, <c>?</c> for one that nobody knows, or two values with <c>..</c> between; null after a finding.</summary>
+    public StatedValue? ReadStated(WordSyntax word, ValueUse use)
+    {
+        if (word.Text == ValueUse.Unknown && use.WhenUnknown is { } usual)
+        {
+            return StatedValue.Unknown(usual);
+        }
+
+        if (use.WhenUnknown is null || word.Text.Split(Between) is not [var low, var high])
+        {
+            return Read(word, use) is { } value ? StatedValue.Known(value, use.Unit) : null;
+        }
+
+        if (Read(low, word.Location, use) is not { } least || Read(high, word.Location, use) is not { } most)
+        {
+            return null;
+        }
+
+        if (least < most)
+        {
+            return StatedValue.Between(least, most, use.Unit);
+        }
+
+        ReportOnce(
+            word.Location,
+            $"'{word.Text}' does not rise",
+            $"write the smaller value first: '{high}{Between}{low}'"
+        );
+        return null;
     }
 
     /// <summary>The value that a word says; null, after a finding, when it says none.</summary>

@@ -148,7 +148,7 @@ internal sealed class CurveLabels
     /// <summary>The label of a curve; with the mark where no peak has it.</summary>
     private static string NameOf(ResponseCurve curve) => curve.Label + (curve.Peak is null ? MarkOf(curve) : "");
 
-    private static string MarkOf(ResponseCurve curve) => curve.AssumedCoils.IsEmpty ? "" : AssumedValues.Mark;
+    private static string MarkOf(ResponseCurve curve) => curve.IsAssumed ? AssumedValues.Mark : "";
 
     private static double WidthOf(string text, TextWeight weight) =>
         text.Length == 0 ? 0 : DrawnText.Width(text, weight, Tokens.NoteSize) + Slack;

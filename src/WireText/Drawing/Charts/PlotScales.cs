@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Electrical.Responses;
 using WireText.Geometry;
 
@@ -18,7 +19,12 @@ internal sealed record PlotScales(Box Plot, double LowestHertz, double HighestHe
 
     /// <summary>Scales that hold every curve, in whole steps.</summary>
     public static PlotScales For(Box plot, ResponseStudy study) =>
-        For(plot, study.Curves.Where(curve => curve.Decibels is not null).SelectMany(curve => curve.Decibels!.Value));
+        For(
+            plot,
+            study
+                .Curves.Where(curve => curve.Decibels is not null)
+                .SelectMany(curve => curve.Decibels!.Value.Concat(curve.Least ?? []).Concat(curve.Most ?? []))
+        );
 
     /// <summary>Scales that hold levels, in dB, in whole steps.</summary>
     public static PlotScales For(Box plot, IEnumerable<double> levels)
@@ -88,5 +94,14 @@ internal sealed record PlotScales(Box Plot, double LowestHertz, double HighestHe
         {
             yield return stretch;
         }
+    }
+
+    /// <summary>What lies between two curves inside the plot, as a closed line: along the upper and back along the lower.</summary>
+    public ImmutableArray<Point> Between(ImmutableArray<double> least, ImmutableArray<double> most)
+    {
+        return [.. Along(most), .. Along(least).Reverse()];
+
+        IEnumerable<Point> Along(ImmutableArray<double> levels) =>
+            levels.Select((level, i) => new Point(X(ResponseStudy.Hertz[i]), Math.Min(Y(level), Plot.Bottom)));
     }
 }

@@ -17,6 +17,9 @@ public sealed class ResponseChart
 
     private static readonly double[] LabelledHertz = [20, 50, 100, 200, 500, 1e3, 2e3, 5e3, 10e3, 20e3];
 
+    /// <summary>How much of the colour of its curve a band has, in percent. Chosen by eye.</summary>
+    private const int BandInk = 16;
+
     private readonly ResponseStudy study;
     private readonly Theme theme;
     private readonly string? fileName;
@@ -52,6 +55,7 @@ public sealed class ResponseChart
             scales = PlotScales.For(PlotBeside(labels), study);
         }
 
+        Bands(scales);
         Landmarks(scales);
         Grid(scales);
         Curves(scales);
@@ -176,6 +180,26 @@ public sealed class ResponseChart
                 .Where(line => line.Count > 1),
         ];
 
+    /// <summary>Under all curves: all that a curve may be whose values are not all known.</summary>
+    private void Bands(PlotScales scales)
+    {
+        for (var i = 0; i < study.Curves.Length; i++)
+        {
+            if (study.Curves[i] is { Least: { } least, Most: { } most })
+            {
+                var corners = scales.Between(least, most);
+                var colour = paints[i].Line!.Value.Over(theme.Paper, BandInk);
+                ImmutableArray<PathStep> steps =
+                [
+                    new PathStep.Move(corners[0]),
+                    .. corners.Skip(1).Select(corner => new PathStep.Line(corner)),
+                    new PathStep.Close(corners[0]),
+                ];
+                items.Add(new PathShape("band", steps, Paint.Filled(colour)));
+            }
+        }
+    }
+
     private void Curves(PlotScales scales)
     {
         // The fullest lines first: through the gaps of the later ones they are seen where two lie on each other.
@@ -259,6 +283,11 @@ public sealed class ResponseChart
         const string Zero =
             "0 dB: the voltage that the strings induce in one coil, in the model the same in each coil and at every frequency.";
         column.Line("note", Zero, note);
+        if (study.Unknown is { } unknown)
+        {
+            column.Paragraph("note", DrawnText.Clean(unknown), note);
+        }
+
         if (study.Assumption is { } assumption)
         {
             column.Paragraph("note", DrawnText.Clean(assumption), note);

@@ -31,6 +31,7 @@ internal sealed class PlainTexts(Circuit circuit, LiveNetwork live)
             JoinTree.Leaf leaf => ElementOf(leaf) switch
             {
                 Track => null,
+                { Doubt: not null } unknown => unknown.Name,
                 Resistor resistor => ValueText.Label(resistor.Ohms, Unit.Ohm),
                 Capacitor capacitor => ValueText.Label(capacitor.Farads, Unit.Farad),
                 Inductor inductor => ValueText.Label(inductor.Henries, Unit.Henry),

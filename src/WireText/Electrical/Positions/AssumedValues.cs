@@ -4,19 +4,25 @@ using WireText.Electrical.Sound;
 
 namespace WireText.Electrical.Positions;
 
-/// <summary>Which answers about a state rest on values of coils that nobody gave: what is assumed must not pass for what was measured.</summary>
+/// <summary>Which answers about a state rest on values that nobody gave: what is assumed must not pass for what was measured.</summary>
 public static class AssumedValues
 {
     /// <summary>Stands behind a figure, or a word, that rests on one.</summary>
     public const string Mark = " *";
 
-    /// <summary>True when the meter's reading rests on an assumed resistance.</summary>
+    /// <summary>True when the meter's reading rests on an assumed resistance, or on a value that nobody knows.</summary>
     public static bool BearReading(StateAnalysis analysis) =>
-        analysis.Reading is { Kind: ReadingKind.Value } && LiveCoils(analysis).Any(IsResistanceAssumed);
+        analysis.Reading is { Kind: ReadingKind.Value } reading
+        && (reading.IsInDoubt || LiveCoils(analysis).Any(IsResistanceAssumed));
 
-    /// <summary>True when the peak rests on an assumed inductance or capacitance.</summary>
+    /// <summary>True when the peak rests on an assumed inductance or capacitance, or on a value that nobody knows.</summary>
     public static bool BearPeak(StateAnalysis analysis) =>
-        analysis.Resonance is not null && LiveCoils(analysis).Any(IsResonanceAssumed);
+        analysis.Resonance is not null && (!analysis.InDoubt.IsEmpty || LiveCoils(analysis).Any(IsResonanceAssumed));
+
+    /// <summary>True when a coil's own values behind the reading or the peak are assumed.</summary>
+    public static bool AreOfCoils(StateAnalysis analysis) =>
+        (analysis.Reading is { Kind: ReadingKind.Value } && LiveCoils(analysis).Any(IsResistanceAssumed))
+        || (analysis.Resonance is not null && LiveCoils(analysis).Any(IsResonanceAssumed));
 
     /// <summary>True when the phase of what is heard, or its hum, rests on an assumed winding or magnet.</summary>
     public static bool BearSigns(StateAnalysis analysis) =>

@@ -14,6 +14,9 @@ public sealed record PositionRow(State State, StateAnalysis Analysis, double? Le
     /// <summary>The part of the jack that it is about; null in a table of one jack.</summary>
     public int? Jack { get; init; }
 
+    /// <summary>What it comes to over all that unknown values may be; null where it rests on none.</summary>
+    public RowDoubt? Doubt { get; init; }
+
     /// <summary>The coils that hang on the signal by one end: antennas.</summary>
     public IEnumerable<Coil> Antennas =>
         Analysis.Coils.Where(coil => coil.Place == CoilPlace.HangsOnSignal).Select(coil => coil.Coil);
@@ -48,6 +51,7 @@ public sealed record PositionRow(State State, StateAnalysis Analysis, double? Le
             Analysis.Sound.IsThin,
             Analysis.Sound.IsPhaseAssumed,
             Analysis.Sound.IsHumAssumed,
+            Doubt?.Printed,
             Figures(Math.Abs(Analysis.JackVolts ?? 0) > Thresholds.JackVolts ? Analysis.JackVolts : null)
         );
 

@@ -94,7 +94,13 @@ public sealed record PositionTable(
 
     /// <summary>The table of a circuit whose states may be known already.</summary>
     /// <param name="tree">Its situations.</param>
-    public static PositionTable Of(Analyst analyst, SituationTree tree, CancellationToken cancellation = default)
+    /// <param name="doubted">Of the same circuit with values in place of those that nobody knows; empty where all are known.</param>
+    public static PositionTable Of(
+        Analyst analyst,
+        SituationTree tree,
+        ImmutableArray<Analyst> doubted,
+        CancellationToken cancellation = default
+    )
     {
         var network = analyst.Network;
         var states = tree
@@ -113,7 +119,10 @@ public sealed record PositionTable(
             state.State,
             state.Analysis,
             state.Analysis.Outcome == Outcome.Sound ? state.Analysis.Sound.LevelDecibels - loudest : null
-        ));
+        )
+        {
+            Doubt = RowDoubt.Of(network.Circuit, state.Analysis, doubted),
+        });
         var merged = RowMerger.Merge(network.Circuit, rows);
         var local = merged.Length > ManyRows ? LocalControls.Find(network.Circuit, rows) : [];
         if (!local.IsEmpty)

@@ -51,9 +51,22 @@ public sealed class StateAnalysis
 
     public Outcome Outcome => Sound.Outcome;
 
+    /// <summary>The elements on the way of the signal of which something is not known that matters here: figures rest on what it is taken for.</summary>
+    public ImmutableArray<Element> InDoubt =>
+        [
+            .. Sound
+                .Live.Branches.Select(branch => circuit.Elements[branch.Source.Element])
+                .Where(element => element.Doubt is not null || IsTurnedUnknown(element))
+                .Distinct(),
+        ];
+
     /// <summary>The response at one frequency: the level of all coils in dB over the EMF of one; null when nothing sounds.</summary>
     public double? DecibelsAt(double hertz) =>
         Outcome == Outcome.Sound && StringResponse.Of(circuit, Sound.Live)?.DecibelsAt(hertz) is [var level]
             ? level
             : null;
+
+    /// <summary>At either end of its travel every taper is the same.</summary>
+    private bool IsTurnedUnknown(Element element) =>
+        element is Track { IsTaperUnknown: true } track && State.Travels[track.Dial] is > 0 and < Dial.FullyUp;
 }

@@ -68,9 +68,28 @@ public sealed record CircuitChange(string Words, Circuit Circuit)
     private static IEnumerable<ValuePlace> PlacesOf(Circuit circuit, Element element) =>
         element switch
         {
-            Capacitor => [Place(element, "", ValueUse.Capacitor, (e, value) => ((Capacitor)e) with { Farads = value })],
-            Resistor => [Place(element, "", ValueUse.Resistor, (e, value) => ((Resistor)e) with { Ohms = value })],
-            Inductor => [Place(element, "", ValueUse.Inductor, (e, value) => ((Inductor)e) with { Henries = value })],
+            Capacitor =>
+            [
+                Place(
+                    element,
+                    "",
+                    ValueUse.Capacitor,
+                    (e, value) => ((Capacitor)e) with { Farads = value, Doubt = null }
+                ),
+            ],
+            Resistor =>
+            [
+                Place(element, "", ValueUse.Resistor, (e, value) => ((Resistor)e) with { Ohms = value, Doubt = null }),
+            ],
+            Inductor =>
+            [
+                Place(
+                    element,
+                    "",
+                    ValueUse.Inductor,
+                    (e, value) => ((Inductor)e) with { Henries = value, Doubt = null }
+                ),
+            ],
             Track track => PotPlaces(circuit, track),
             Coil =>
             [
@@ -117,7 +136,8 @@ public sealed record CircuitChange(string Words, Circuit Circuit)
             .Select(name => new ValuePlace(
                 name,
                 ValueUse.Pot,
-                (changed, ohms) => Replaced(changed, ((Track)changed.Elements[track.Index]) with { Ohms = ohms })
+                (changed, ohms) =>
+                    Replaced(changed, ((Track)changed.Elements[track.Index]) with { Ohms = ohms, Doubt = null })
             ));
     }
 

@@ -22,6 +22,18 @@ public sealed record ResponseCurve(
     /// <summary>The coils whose assumed values the curve rests on, by name; none when the text gives all that matters.</summary>
     public ImmutableArray<string> AssumedCoils { get; init; } = [];
 
+    /// <summary>What it rests on that nobody knows; empty when all is known.</summary>
+    public ImmutableArray<Element> InDoubt { get; init; } = [];
+
+    /// <summary>At each frequency the least level over all that unknown values may be, so far as it was looked at; null when all is known.</summary>
+    public ImmutableArray<double>? Least { get; init; }
+
+    /// <summary>The most, likewise.</summary>
+    public ImmutableArray<double>? Most { get; init; }
+
+    /// <summary>True where it rests on values that were assumed, or that nobody knows.</summary>
+    public bool IsAssumed => !AssumedCoils.IsEmpty || !InDoubt.IsEmpty;
+
     /// <summary>What tells the curve from the others of its study.</summary>
     public string Label { get; init; } = "";
 }

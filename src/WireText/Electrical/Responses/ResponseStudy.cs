@@ -45,6 +45,9 @@ public sealed record ResponseStudy(
             ? $"* with assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them"
             : null;
 
+    /// <summary>One line on what bands stand for; null when every value is known.</summary>
+    public string? Unknown => DoubtText.Remark(Curves.SelectMany(curve => curve.InDoubt));
+
     /// <param name="states">Where things stand, at least one.</param>
     /// <param name="sweeps">Each state is taken at each setting of each sweep.</param>
     /// <param name="changes">Each state is computed as wired, then with each change.</param>
@@ -113,10 +116,40 @@ public sealed record ResponseStudy(
                 ? StringResponse.Of(circuit, LiveNetwork.Of(study.Network, state))?.DecibelsAt(Hertz.AsSpan())
                 : null;
         var heard = new PositionRow(state, analysis, LevelDecibels: null).WhatIsHeard(circuit);
+        var band = levels is { } known && !analysis.InDoubt.IsEmpty ? BandOf(study, state, known, cancellation) : null;
         return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance)
         {
+            InDoubt = band is null ? [] : analysis.InDoubt,
+            Least = band?.Least,
+            Most = band?.Most,
             AssumedCoils = levels is null ? [] : [.. AssumedValues.BehindResponse(analysis).Select(coil => coil.Name)],
         };
+    }
+
+    /// <summary>The least and the most at each frequency, over all that was looked at; where nothing sounds, the least that is told.</summary>
+    private static (ImmutableArray<double> Least, ImmutableArray<double> Most)? BandOf(
+        Study study,
+        State state,
+        ImmutableArray<double> known,
+        CancellationToken cancellation
+    )
+    {
+        var (least, most) = (known.ToBuilder(), known.ToBuilder());
+        foreach (var variant in study.Doubted)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var levels = StringResponse
+                .Of(variant.Circuit, LiveNetwork.Of(variant.Network, state))
+                ?.DecibelsAt(Hertz.AsSpan());
+            for (var i = 0; i < known.Length; i++)
+            {
+                var level = levels?[i] ?? Decibels.Floor;
+                least[i] = Math.Min(least[i], level);
+                most[i] = Math.Max(most[i], level);
+            }
+        }
+
+        return (least.ToImmutable(), most.ToImmutable());
     }
 
     private static string LabelOf(ResponseCurve curve, ImmutableArray<string> common, int count, bool hasChanges)

@@ -1,5 +1,6 @@
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Parts;
 using WireText.Quantities;
 
 namespace WireText.Electrical.Solving;
@@ -22,6 +23,53 @@ public static class Ohmmeter
     /// <param name="state">A control at any stays open.</param>
     public static Reading? Read(Network network, State state)
     {
+        var reading = ReadOnce(network, state);
+        if (
+            reading is not { Kind: ReadingKind.Value } known
+            || TurnedUnknown(network, state) is not { Count: > 0 } tracks
+        )
+        {
+            return reading;
+        }
+
+        // The reading neither rises nor falls all along a track: each taper that has a name is tried on all of them.
+        foreach (var taper in Taper.Named)
+        {
+            var circuit = network.Circuit;
+            var elements = tracks.Aggregate(
+                circuit.Elements,
+                (all, track) => all.SetItem(track.Index, track with { Taper = taper })
+            );
+            if (Network.Of(circuit with { Elements = elements }) is { } other && ReadOnce(other, state) is { } tried)
+            {
+                known = known with
+                {
+                    Least = Math.Min(known.Least, tried.Least),
+                    Most = Math.Max(known.Most, tried.Most),
+                    IsInDoubt = true,
+                };
+            }
+        }
+
+        return known;
+    }
+
+    /// <summary>The live tracks of unknown taper whose dials stand between their ends.</summary>
+    private static List<Track> TurnedUnknown(Network network, State state) =>
+        network.Circuit.Elements.Any(element => element is Track { IsTaperUnknown: true })
+            ?
+            [
+                .. LiveNetwork
+                    .ForDirectCurrent(network, state)
+                    .Branches.Select(branch => network.Circuit.Elements[branch.Source.Element])
+                    .OfType<Track>()
+                    .Where(track => track.IsTaperUnknown && state.Travels[track.Dial] is > 0 and < Dial.FullyUp)
+                    .Distinct(),
+            ]
+            : [];
+
+    private static Reading? ReadOnce(Network network, State state)
+    {
         var live = LiveNetwork.ForDirectCurrent(network, state);
         if (live.IsShort)
         {
@@ -40,6 +88,11 @@ public static class Ohmmeter
         var most = Solve(network.Circuit, live, day.WarmestCelsius, +1);
         return nominal is { } ohms && least is { } low && most is { } high
             ? new Reading(ReadingKind.Value, ohms, low, high)
+            {
+                IsInDoubt = live.Branches.Any(branch =>
+                    network.Circuit.Elements[branch.Source.Element].Doubt is not null
+                ),
+            }
             : null;
     }
 
@@ -61,6 +114,14 @@ public static class Ohmmeter
         return DcSolver.Solve(live.NodeCount, edges)?[LiveNetwork.Tip];
     }
 
+    private static double OhmsOf(Element element) =>
+        element switch
+        {
+            Track track => track.Ohms,
+            Resistor resistor => resistor.Ohms,
+            _ => throw new ArgumentException("it has no resistance of its own", nameof(element)),
+        };
+
     private static double Factor(Element element, double celsius, int side)
     {
         var (usual, copper) = element switch
@@ -71,6 +132,11 @@ public static class Ohmmeter
             Resistor => (ResistorTolerance, 1),
             _ => (0, 1),
         };
-        return copper * (1 + (side * (element.Tolerance ?? usual)));
+        return copper
+            * (
+                side != 0 && element is Track or Resistor && element.Doubt is { } doubt
+                    ? (side < 0 ? doubt.Least : doubt.Most) / OhmsOf(element)
+                    : 1 + (side * (element.Tolerance ?? usual))
+            );
     }
 }

@@ -66,6 +66,13 @@ public sealed class Study
     /// <summary>This study and that of each other jack in use, in the order of the jacks. What one has solved is known to all.</summary>
     public ImmutableArray<Study> Jacks => [.. Circuit.UsedJacks().Select(jack => At(jack.Part))];
 
+    /// <summary>
+    /// The same circuit with values in place of those that nobody knows, spread over all that they may be, see
+    /// <see cref="DoubtVariants"/>; empty where all are known.
+    /// </summary>
+    public ImmutableArray<Study> Doubted =>
+        [.. values.Doubted.Get(cancellation).Select(variant => new Study(variant, cancellation))];
+
     /// <summary>What every position does at every jack: <see cref="Positions"/> where there is but one.</summary>
     public PositionTable PositionsAtJacks => PositionTable.Of([.. Jacks.Select(jack => jack.Positions)]);
 
@@ -135,7 +142,17 @@ public sealed class Study
                     ? DialRoles.Of(analyst.Sounds, outcomes.Situations, Mutes.Get(cancel), cancel)
                     : null
             );
-            Positions = new(cancel => PositionTable.Of(analyst, Situations.Get(cancel), cancel));
+            Doubted = new(_ =>
+                [.. DoubtVariants.Of(Network.Circuit).Select(circuit => new Values(new Analyst(NetworkOf(circuit))))]
+            );
+            Positions = new(cancel =>
+                PositionTable.Of(
+                    analyst,
+                    Situations.Get(cancel),
+                    [.. Doubted.Get(cancel).Select(variant => variant.Analyst)],
+                    cancel
+                )
+            );
             Others = new(_ =>
                 [
                     .. Network
@@ -164,6 +181,9 @@ public sealed class Study
         public Step<DialRoles?> Roles { get; }
 
         public Step<PositionTable> Positions { get; }
+
+        /// <summary>Of the same circuit with values in place of those that nobody knows.</summary>
+        public Step<ImmutableArray<Values>> Doubted { get; }
 
         /// <summary>Of each further jack.</summary>
         public Step<ImmutableArray<Values>> Others { get; }
