@@ -244,6 +244,12 @@ public static class Bounds
             PageStates.MostStates,
             "knobs turn by two marks, then one at a time, then not at all; past that no page is written"
         ),
+        new(
+            "pages",
+            "lugs and wires of a page, in each of its states",
+            PageStates.MostMarks,
+            "it has fewer states: the same"
+        ),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
         new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),

@@ -23,6 +23,7 @@ internal static class FuzzedRuns
         ["positions", "--expect", "-"],
         ["draw", "-"],
         ["template", "-"],
+        ["page", "-"],
         ["arrange", "-"],
         ["format", "-"],
         ["response", "-"],

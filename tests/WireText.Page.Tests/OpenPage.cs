@@ -28,19 +28,19 @@ internal sealed class OpenPage : IAsyncDisposable
 
     public static async Task<OpenPage> Of(IBrowser browser, string html, int width)
     {
-        var file = Path.Combine(Path.GetTempPath(), $"wiretext-{Path.GetRandomFileName()}.html");
-        await File.WriteAllTextAsync(file, html);
-        var context = await browser.NewContextAsync(
+        var written = Path.Combine(Path.GetTempPath(), $"wiretext-{Path.GetRandomFileName()}.html");
+        await File.WriteAllTextAsync(written, html);
+        var window = await browser.NewContextAsync(
             new()
             {
                 ViewportSize = new() { Width = width, Height = 900 },
                 ReducedMotion = ReducedMotion.Reduce,
             }
         );
-        context.SetDefaultTimeout(10_000);
-        var page = await context.NewPageAsync();
-        var open = new OpenPage(context, page, file);
-        var address = new Uri(file).AbsoluteUri;
+        window.SetDefaultTimeout(10_000);
+        var page = await window.NewPageAsync();
+        var open = new OpenPage(window, page, written);
+        var address = new Uri(written).AbsoluteUri;
         await page.RouteAsync(
             "**/*",
             async route =>

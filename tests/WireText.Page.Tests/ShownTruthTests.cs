@@ -21,6 +21,27 @@ public class ShownTruthTests(Browser browser)
 {
     private const int StatesOfAPage = 8;
 
+    private const string TwoJacks = """
+        pickup neck single-coil dcr=6.1k l=2.15H c=115p wind=ccw magnet=south
+        pickup bridge single-coil dcr=7.3k l=2.8H c=120p wind=cw magnet=north
+        switch sel spdt
+        positions sel neck bridge
+        pot vol 250k audio
+        jack main mono
+        jack second mono
+        wire neck.hot to sel.A1 white
+        wire bridge.hot to sel.A2 yellow
+        wire sel.A0 to vol.3 red
+        wire vol.2 to main.tip blue
+        wire sel.A2 to second.tip orange
+        wire neck.ground to vol.case black
+        wire bridge.ground to vol.case black
+        wire vol.1 to vol.case bare
+        wire vol.case to main.sleeve black
+        wire vol.case to second.sleeve black
+
+        """;
+
     private static readonly string[] Labels = ["heard", "hum", "meter", "peak"];
 
     [SkippableTheory]
@@ -98,6 +119,61 @@ public class ShownTruthTests(Browser browser)
         var dark = State.Rest(stock.Circuit!).At(stock.Circuit!.FindDial("tone")!, 0);
 
         AssertCurve(ResponseStudy.Of(stock.Study!, [dark], [], [])!.Curves[0].Decibels, await open.Levels("was"));
+    }
+
+    /// <summary>At each jack the page tells what is heard there, as a table of that jack does.</summary>
+    [SkippableFact]
+    public async Task TwoJacks_AreListenedAtInTurn()
+    {
+        var compiled = Compilation.Of(new SourceText("guitar.wiring", TwoJacks), NoSources.Instance);
+        var tables = compiled.Study!.Jacks.Select(jack => jack.Positions).ToList();
+        await using var open = await browser.Open(ExamplePages.PageOf(TwoJacks));
+
+        foreach (var (jack, position) in new[] { (0, 0), (0, 1), (1, 0), (1, 1) })
+        {
+            await open.Move([jack, position], []);
+
+            var circuit = compiled.Circuit!;
+            var state = State.Rest(circuit).At(0, position);
+            var row = tables[jack].Rows.First(one => one.State.Meets(state));
+            Assert.Equal(row.WhatIsHeard(circuit), await open.Now("heard"));
+            Assert.Equal(
+                $"{(jack == 0 ? "main" : "second")}, sel {(position == 0 ? "neck" : "bridge")}",
+                await open.Heading
+            );
+        }
+
+        open.AssertQuiet();
+    }
+
+    /// <summary>What nobody gave is marked, at the figures and at the curve.</summary>
+    [SkippableFact]
+    public async Task AssumedValues_AreMarkedWhereTheyAreShown()
+    {
+        await using var open = await browser.Open(
+            ExamplePages.PageOf(
+                """
+                pickup neck single-coil
+                jack out mono
+                wire neck.hot to out.tip white
+                wire neck.ground to out.sleeve black
+
+                """
+            )
+        );
+
+        Assert.EndsWith(" *", await open.Now("peak"), StringComparison.Ordinal);
+        Assert.EndsWith(" *", await open.Now("meter"), StringComparison.Ordinal);
+        Assert.Contains(
+            "* rests on assumed values",
+            await open.Page.InnerTextAsync("[data-place=told]"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "* with assumed values of neck",
+            await open.Page.InnerTextAsync("[data-place=response]"),
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>Where a page has no room for all settings, a knob that is turned puts the others to rest, and says so.</summary>

@@ -14,6 +14,8 @@ namespace WireText.Cli.Commands;
 /// <summary><c>wiretext page</c></summary>
 internal sealed class PageCommand : Command
 {
+    private const string TooLarge = "the circuit is too large to draw";
+
     private readonly Argument<string> file = CommonOptions.OneFile();
     private readonly Option<string?> output = CommonOptions.Output("the page");
     private readonly ChoiceOption<LayoutEffort> effort = CommonOptions.Effort();
@@ -61,7 +63,7 @@ internal sealed class PageCommand : Command
 
     private static string PageOf(Compilation compiled, LayoutEffort effort, string? name)
     {
-        if (compiled.Circuit is not { Parts.IsEmpty: false })
+        if (compiled.Circuit is not { Parts.IsEmpty: false } circuit)
         {
             throw new CannotException("there is nothing to show: the circuit has no parts");
         }
@@ -71,11 +73,16 @@ internal sealed class PageCommand : Command
             throw new CannotException("the circuit has no output jack to listen at");
         }
 
+        if (!compiled.DrawingFindings.IsEmpty)
+        {
+            throw new CannotException(TooLarge);
+        }
+
         var table =
             compiled.TellStates()
             ?? throw new CannotException(
-                $"a page has {PageStates.MostStates} positions of all controls together at most, and this circuit has more; 'wiretext draw --trace' draws those that matter"
+                $"a page has {PageStates.LimitOf(circuit)} positions of all controls together at most, and this circuit has more; 'wiretext draw --trace' draws those that matter"
             );
-        return compiled.WritePage(table, effort, name) ?? throw new CannotException("the circuit is too large to draw");
+        return compiled.WritePage(table, effort, name) ?? throw new CannotException(TooLarge);
     }
 }

@@ -8,6 +8,9 @@ namespace WireText.Pages;
 /// <summary>Writes what stands below the drawing, with scripts or without, and on paper: every position, the coils, what a mod changed, how the figures were made.</summary>
 internal static class PageSections
 {
+    /// <summary>A cell with more letters is broken into lines. Chosen: no figure is as long.</summary>
+    private const int LongCell = 32;
+
     public static void Append(StringBuilder html, PageContents contents)
     {
         var table = contents.Table;
@@ -62,22 +65,30 @@ internal static class PageSections
         }
 
         html.Append("<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Table\">\n<table>\n<thead>");
-        AppendRow(html, heading, "<th scope=\"col\">", "</th>");
+        html.Append("<tr>");
+        foreach (var name in heading)
+        {
+            html.Append("<th scope=\"col\">").Append(MarkupText.Escaped(name)).Append("</th>");
+        }
+
+        html.Append("</tr>");
         html.Append("</thead>\n<tbody>\n");
         foreach (var row in rows)
         {
-            AppendRow(html, row, "<td>", "</td>");
+            AppendRow(html, row);
         }
 
         html.Append("</tbody>\n</table>\n</div>\n");
     }
 
-    private static void AppendRow(StringBuilder html, ImmutableArray<string> cells, string open, string close)
+    private static void AppendRow(StringBuilder html, ImmutableArray<string> cells)
     {
         html.Append("<tr>");
         foreach (var cell in cells)
         {
-            html.Append(open).Append(MarkupText.Escaped(cell)).Append(close);
+            html.Append(cell.Length > LongCell ? "<td class=\"long\">" : "<td>")
+                .Append(MarkupText.Escaped(cell))
+                .Append("</td>");
         }
 
         html.Append("</tr>\n");

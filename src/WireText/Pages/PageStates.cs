@@ -12,6 +12,9 @@ public sealed class PageStates
     /// <summary>States of a page, all jacks together. Chosen: two controls and three knobs by twos fit, and the page stays small.</summary>
     public const int MostStates = 2_048;
 
+    /// <summary>Lugs and wires that are marked as live or not, in all states together: of a large circuit a page has fewer states. Chosen: 2 MB of numbers.</summary>
+    public const int MostMarks = 400_000;
+
     private PageStates(ImmutableArray<Control> controls, ImmutableArray<PageKnob> knobs, KnobTurning turning)
     {
         Controls = controls;
@@ -27,7 +30,7 @@ public sealed class PageStates
     public KnobTurning Turning { get; }
 
     /// <summary>How many positions all controls have together.</summary>
-    public long Positions => PositionsOf(Controls);
+    public long Positions => Controls.Aggregate(1L, (count, control) => Product(count, control.Positions.Length));
 
     /// <summary>How many settings all knobs have together: the states of one position.</summary>
     public long Settings =>
@@ -38,7 +41,11 @@ public sealed class PageStates
             _ => Knobs.Aggregate(1L, (count, knob) => Product(count, knob.Stops.Length)),
         };
 
-    /// <summary>The finest turning of the knobs that has no more than <see cref="MostStates"/>; null when the positions alone are more.</summary>
+    /// <summary>How many states a page of that circuit has at most.</summary>
+    public static int LimitOf(Circuit circuit) =>
+        Math.Min(MostStates, MostMarks / Math.Max(1, circuit.Lugs.Length + circuit.Wires.Length));
+
+    /// <summary>The finest turning of the knobs that keeps to <see cref="LimitOf"/>; null when the positions alone are more.</summary>
     /// <param name="jacks">How many jacks are listened at: each has all of the states.</param>
     public static PageStates? Of(Circuit circuit, int jacks)
     {
@@ -48,14 +55,8 @@ public sealed class PageStates
         ];
         return Enum.GetValues<KnobTurning>()
             .Select(turning => new PageStates(controls, KnobsOf(circuit, turning), turning))
-            .FirstOrDefault(states => Product(Product(states.Positions, states.Settings), jacks) <= MostStates);
+            .FirstOrDefault(states => Product(Product(states.Positions, states.Settings), jacks) <= LimitOf(circuit));
     }
-
-    /// <summary>How many positions all controls of a circuit have together, plugs left out.</summary>
-    public static long PositionsOf(IEnumerable<Control> controls) =>
-        controls
-            .Where(control => !control.IsPlug)
-            .Aggregate(1L, (count, control) => Product(count, control.Positions.Length));
 
     /// <summary>Every state, in order.</summary>
     public ImmutableArray<State> Of(Circuit circuit)

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Sound;

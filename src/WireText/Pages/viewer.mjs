@@ -410,7 +410,7 @@ function createResponse(section, data, viewer) {
         ? `Level over frequency, from 20 Hz to 20 kHz; peak: ${peak}${was?.curve ? "; with the curve before the change" : ""}`
         : "Level over frequency: nothing sounds here",
     );
-    below.replaceChildren(...key(now, was));
+    below.replaceChildren(...wordsBelow(now, was));
   };
 
   function curveOf(told, name) {
@@ -423,10 +423,10 @@ function createResponse(section, data, viewer) {
     return shape("path", { class: name, d: `M${points.join("L")}` });
   }
 
-  function key(now, was) {
+  function wordsBelow(now, was) {
     const words = [];
     if (was !== null) {
-      words.push(sample("now"), " now ", sample("was"), was.curve ? " before " : " before: nothing sounded ");
+      words.push(lineOf("now"), " now ", lineOf("was"), was.curve ? " before " : " before: nothing sounded ");
     }
     if (!now.curve) {
       words.push("Nothing sounds here. ");
@@ -436,8 +436,8 @@ function createResponse(section, data, viewer) {
     return words;
   }
 
-  function sample(name) {
-    return shape("svg", { class: "sample", viewBox: "0 0 24 8", "aria-hidden": "true" }, shape("path", { class: name, d: "M0 4L24 4" }));
+  function lineOf(name) {
+    return shape("svg", { class: "key", viewBox: "0 0 24 8", "aria-hidden": "true" }, shape("path", { class: name, d: "M0 4L24 4" }));
   }
 
   function x(frequency) {
