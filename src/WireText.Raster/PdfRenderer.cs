@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using SkiaSharp;
+using WireText.Documents;
+using WireText.Output;
 
 namespace WireText.Raster;
 
@@ -12,16 +15,26 @@ public static class PdfRenderer
     private const double PointsPerInch = 72;
 
     /// <summary>Renders a whole SVG whose root gives its width and height in millimetres.</summary>
-    /// <remarks>No date is written, and the page's size is rounded to whole points by the PDF library; what is on it is not.</remarks>
+    /// <remarks>No date is written.</remarks>
     /// <exception cref="PictureSizeException">The page is longer than <see cref="LongestSide"/>.</exception>
     /// <exception cref="ArgumentException">The text is not such an SVG.</exception>
-    public static byte[] Render(string svg) => Render([SvgSheet.Read(svg)]);
+    public static byte[] Render(string svg) =>
+        Render(
+            [SvgSheet.Read(svg)],
+            [
+                [],
+            ]
+        );
 
-    /// <summary>Renders several, each as a page; the title is that of the first.</summary>
+    /// <summary>Renders the pages of a document, their headings as bookmarks; the title is that of the first.</summary>
     /// <inheritdoc cref="Render(string)"/>
-    public static byte[] Render(IEnumerable<string> pages) => Render([.. pages.Select(SvgSheet.Read)]);
+    public static byte[] Render(ImmutableArray<Page> pages) =>
+        Render(
+            [.. pages.Select(page => SvgSheet.Read(SvgWriter.Write(page.Picture)))],
+            [.. pages.Select(page => page.Bookmarks)]
+        );
 
-    private static byte[] Render(SvgSheet[] sheets)
+    private static byte[] Render(SvgSheet[] sheets, ImmutableArray<Bookmark>[] bookmarks)
     {
         foreach (var sheet in sheets)
         {
@@ -45,15 +58,22 @@ public static class PdfRenderer
             pdf.Close();
         }
 
-        return content.ToArray();
+        return PdfSupplement.Add(
+            content.ToArray(),
+            [
+                .. sheets.Select(
+                    (sheet, i) => (Points(sheet.Width), Points(sheet.Height), (IReadOnlyList<Bookmark>)bookmarks[i])
+                ),
+            ]
+        );
     }
 
     private static void DrawPage(SKDocument pdf, SvgSheet sheet)
     {
         var (drawing, unitsPerMillimetre) = sheet.LoadExactly();
         using var shapes = drawing;
-        var canvas = pdf.BeginPage(Points(sheet.Width), Points(sheet.Height));
-        canvas.Scale(Points(1 / unitsPerMillimetre));
+        var canvas = pdf.BeginPage((float)Points(sheet.Width), (float)Points(sheet.Height));
+        canvas.Scale((float)Points(1 / unitsPerMillimetre));
         canvas.DrawPicture(shapes.Picture);
         pdf.EndPage();
     }
@@ -71,6 +91,5 @@ public static class PdfRenderer
         }
     }
 
-    private static float Points(double millimetres) =>
-        (float)(millimetres / SvgSheet.MillimetresPerInch * PointsPerInch);
+    internal static double Points(double millimetres) => millimetres / SvgSheet.MillimetresPerInch * PointsPerInch;
 }

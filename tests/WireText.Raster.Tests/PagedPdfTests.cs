@@ -1,4 +1,5 @@
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Outline;
 using WireText.Building;
 using WireText.Documents;
 using WireText.Drawing.Layout;
@@ -28,8 +29,8 @@ public class PagedPdfTests
             pdf.GetPages(),
             page =>
             {
-                Assert.Equal(width, Math.Min(page.Width, page.Height) * MillimetresPerPoint, 0.1);
-                Assert.Equal(height, Math.Max(page.Width, page.Height) * MillimetresPerPoint, 0.1);
+                Assert.Equal(width, Math.Min(page.Width, page.Height) * MillimetresPerPoint, 0.001);
+                Assert.Equal(height, Math.Max(page.Width, page.Height) * MillimetresPerPoint, 0.001);
             }
         );
     }
@@ -71,10 +72,67 @@ public class PagedPdfTests
     }
 
     [Fact]
+    public void Bookmarks_LeadToTheHeadings_AndTheLanguageIsSaid()
+    {
+        using var pdf = PdfDocument.Open(Render(Sheet, Paper.A4));
+
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+        var marks = bookmarks.GetNodes().OfType<DocumentBookmarkNode>().ToList();
+        Assert.Equal(
+            Sheet.Blocks.OfType<Block.Heading>().Select(heading => heading.Text).Append("Diagram").Order(),
+            marks.Select(mark => mark.Title).Order()
+        );
+        Every.Item(
+            marks,
+            mark =>
+            {
+                var page = pdf.GetPage(mark.PageNumber);
+                var top = mark.Destination.Coordinates.Top!.Value;
+                Assert.InRange(top, page.MediaBox.Bounds.Bottom, page.MediaBox.Bounds.Top);
+                Assert.Contains(
+                    page.GetWords(),
+                    word => word.Text.TrimEnd('.') == mark.Title.Split(' ')[0] && word.BoundingBox.Top <= top + 1
+                );
+            }
+        );
+        Assert.Equal(1, Assert.Single(bookmarks.Roots).Level + 1);
+        Assert.Equal(
+            "en",
+            ((UglyToad.PdfPig.Tokens.StringToken)pdf.Structure.Catalog.CatalogDictionary.Data["Lang"]).Data
+        );
+    }
+
+    /// <summary>More pages than the library keeps in one node, and headings that would end a text or a name.</summary>
+    [Fact]
+    public void Bookmarks_OfALongDocument_AreWhole()
+    {
+        string[] odd = [") >> endobj", "<b>&amp;", "Ω − ünïcode 🎸", "/Lang (xx)"];
+        var blocks = Enumerable
+            .Range(0, 400)
+            .SelectMany(i =>
+                new Block[]
+                {
+                    new Block.Heading(1 + (i % 3), $"{odd[i % odd.Length]} {i}"),
+                    new Block.Paragraph("Words that stand below it."),
+                }
+            );
+        var document = new Document("Odd", "foot", [.. blocks]);
+
+        using var pdf = PdfDocument.Open(Render(document, Paper.A4));
+
+        Assert.True(pdf.NumberOfPages > 20, "it is a long document");
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+        Assert.Equal(
+            document.Blocks.OfType<Block.Heading>().Select(heading => heading.Text),
+            bookmarks.GetNodes().Select(node => node.Title)
+        );
+    }
+
+    [Fact]
     public void Bytes_AreTheSameEachTime() => Assert.Equal(Render(Sheet, Paper.A4), Render(Sheet, Paper.A4));
 
     private static byte[] Render(Document document, Paper paper) =>
-        PdfRenderer.Render(DocumentSetter.Set(document, paper).Select(page => SvgWriter.Write(page.Picture)));
+        PdfRenderer.Render(DocumentSetter.Set(document, paper));
 
     private static Document SheetOf(string name)
     {

@@ -24,8 +24,8 @@ public class PdfRendererTests
         using var pdf = PdfDocument.Open(PdfRenderer.Render(svg));
         var page = pdf.GetPages().Single();
 
-        Assert.Equal(Millimetres(drawing, "width") / MillimetresPerPoint, page.MediaBox.Bounds.Width, 0.5);
-        Assert.Equal(Millimetres(drawing, "height") / MillimetresPerPoint, page.MediaBox.Bounds.Height, 0.5);
+        Assert.Equal(Millimetres(drawing, "width") / MillimetresPerPoint, page.MediaBox.Bounds.Width, 0.01);
+        Assert.Equal(Millimetres(drawing, "height") / MillimetresPerPoint, page.MediaBox.Bounds.Height, 0.01);
         AssertWordsStandAs(drawing, page, scale: 1);
         Assert.Empty(page.GetImages());
         Assert.Equal(drawing.Elements().Single(e => e.Name.LocalName == "title").Value, pdf.Information.Title);
@@ -38,7 +38,7 @@ public class PdfRendererTests
         using var pdf = PdfDocument.Open(PdfRenderer.Render(half));
         var page = pdf.GetPages().Single();
 
-        Assert.Equal(50.1 / MillimetresPerPoint, page.Width, 0.5);
+        Assert.Equal(50.1 / MillimetresPerPoint, page.Width, 0.01);
         AssertWordsStandAs(XDocument.Parse(half).Root!, page, scale: 0.5);
     }
 

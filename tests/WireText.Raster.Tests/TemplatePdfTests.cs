@@ -133,7 +133,7 @@ public class TemplatePdfTests
     {
         var circuit = Compilation.Of(new SourceText("plate.wiring", text), NoSources.Instance).Circuit!;
         var document = DrillingTemplate.Compose(circuit, TemplateHoles.Of(circuit, side), "plate.wiring");
-        return PdfRenderer.Render(DocumentSetter.Set(document, paper).Select(page => SvgWriter.Write(page.Picture)));
+        return PdfRenderer.Render(DocumentSetter.Set(document, paper));
     }
 
     /// <summary>What is as wide as high and round, in millimetres from the page's upper left corner; the line has no width in it.</summary>

@@ -23,9 +23,7 @@ internal static class PictureBytes
             );
         }
 
-        return PdfRenderer.Render(
-            PaperDrawing.Of(picture, scale, paper, foot).Select(page => SvgWriter.Write(page.Picture))
-        );
+        return PdfRenderer.Render(PaperDrawing.Of(picture, scale, paper, foot));
     }
 
     /// <exception cref="CannotException">It would be too large.</exception>

@@ -97,9 +97,7 @@ internal sealed class SheetCommand : Command
     {
         var bytes = format switch
         {
-            OutputFormat.Pdf => PdfRenderer.Render(
-                DocumentSetter.Set(document, paper).Select(page => SvgWriter.Write(page.Picture))
-            ),
+            OutputFormat.Pdf => PdfRenderer.Render(DocumentSetter.Set(document, paper)),
             OutputFormat.Html => Encoding.UTF8.GetBytes(DocumentHtml.Write(document)),
             _ => Encoding.UTF8.GetBytes(DocumentMarkdown.Write(document, WriteFigure(context, document, target))),
         };

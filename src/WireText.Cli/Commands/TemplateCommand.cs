@@ -94,7 +94,7 @@ internal sealed class TemplateCommand : Command
     }
 
     private static byte[] Pages(Document document, Paper paper) =>
-        PdfRenderer.Render(DocumentSetter.Set(document, paper).Select(page => SvgWriter.Write(page.Picture)));
+        PdfRenderer.Render(DocumentSetter.Set(document, paper));
 
     private static void TellWhatIsMissing(CliContext context, TemplateHoles template)
     {

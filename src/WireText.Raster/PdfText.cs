@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace WireText.Raster;
+
+/// <summary>The objects of a PDF as its library wrote it: one table of references, no objects in streams (ISO 32000-1, 7.5).</summary>
+internal sealed partial class PdfText
+{
+    /// <summary>A line of the table: ten digits, five, a letter and the line's end.</summary>
+    private const int EntryLength = 20;
+
+    private readonly string text;
+    private readonly string trailer;
+
+    /// <param name="bytes">The whole file.</param>
+    public PdfText(byte[] bytes)
+    {
+        // One character a byte, so that a place in the text is one in the file.
+        text = Encoding.Latin1.GetString(bytes);
+        Table = int.Parse(
+            TableAt().Match(text, text.LastIndexOf("startxref", StringComparison.Ordinal)).Groups[1].Value,
+            CultureInfo.InvariantCulture
+        );
+        trailer = text[text.IndexOf("trailer", Table, StringComparison.Ordinal)..];
+        Count = int.Parse(Size().Match(trailer).Groups[1].Value, CultureInfo.InvariantCulture);
+        Root = ReferenceIn(trailer, "Root");
+        Info = ReferenceIn(trailer, "Info");
+    }
+
+    /// <summary>Where the table of references begins.</summary>
+    public int Table { get; }
+
+    /// <summary>One more than the highest number of an object.</summary>
+    public int Count { get; }
+
+    /// <summary>The number of the catalogue.</summary>
+    public int Root { get; }
+
+    /// <summary>The number of the title and the program.</summary>
+    public int Info { get; }
+
+    /// <summary>The numbers of the pages, in their order.</summary>
+    public List<int> Pages => [.. PagesUnder(ReferenceIn(BodyOf(Root), "Pages"))];
+
+    /// <summary>What stands between the number of an object and its end.</summary>
+    public string BodyOf(int number)
+    {
+        var first = text.IndexOf('\n', text.IndexOf('\n', Table) + 1) + 1;
+        var place = int.Parse(text.AsSpan(first + (number * EntryLength), 10), CultureInfo.InvariantCulture);
+        var start = text.IndexOf("obj", place, StringComparison.Ordinal) + "obj".Length;
+        return text[start..text.IndexOf("endobj", start, StringComparison.Ordinal)].Trim();
+    }
+
+    private IEnumerable<int> PagesUnder(int node) =>
+        Kids().Match(BodyOf(node)) is { Success: true } kids
+            ? Reference()
+                .Matches(kids.Groups[1].Value)
+                .SelectMany(kid => PagesUnder(int.Parse(kid.Groups[1].Value, CultureInfo.InvariantCulture)))
+            : [node];
+
+    private static int ReferenceIn(string dictionary, string key) =>
+        int.Parse(
+            Regex.Match(dictionary, $@"/{key} (\d+) 0 R", RegexOptions.None, TimeSpan.FromSeconds(5)).Groups[1].Value,
+            CultureInfo.InvariantCulture
+        );
+
+    [GeneratedRegex(@"startxref\s+(\d+)", RegexOptions.None, 5000)]
+    private static partial Regex TableAt();
+
+    [GeneratedRegex(@"/Size (\d+)", RegexOptions.None, 5000)]
+    private static partial Regex Size();
+
+    [GeneratedRegex(@"/Kids \[([^\]]*)\]", RegexOptions.None, 5000)]
+    private static partial Regex Kids();
+
+    [GeneratedRegex(@"(\d+) 0 R", RegexOptions.None, 5000)]
+    private static partial Regex Reference();
+}
