@@ -18,6 +18,49 @@ public sealed class PositionsCommandTests : IDisposable
         Assert.Contains("6.00 kΩ", ran.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("out.md", "| heard |")]
+    [InlineData("out.csv", "heard,outcome")]
+    [InlineData("out.json", "{\n  \"version\"")]
+    [InlineData("out.html", "<!doctype html>")]
+    [InlineData("out.pdf", "%PDF")]
+    [InlineData("out.txt", "heard  level")]
+    public void Positions_ToAFile_TakesTheFormOfItsEnding(string name, string start)
+    {
+        var file = folder.Put("a.wiring", Sample.Right);
+
+        var ran = Ran.Of("positions", file, "-o", folder[name]);
+
+        Assert.Equal((0, ""), (ran.Code, ran.Output));
+        Assert.StartsWith(start, File.ReadAllText(folder[name]), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void Positions_AsAPdf_HasBothTablesAndItsFile()
+    {
+        var file = folder.Put("a.wiring", "about customer \"the owner\"\n" + Sample.Right);
+        Ran.Of("positions", file, "-o", folder["out.pdf"], "--paper", "letter");
+
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(folder["out.pdf"]);
+
+        var page = Assert.Single(pdf.GetPages());
+        Assert.Equal(612, page.Width, 0.01);
+        var words = string.Join(' ', page.GetWords().Select(word => word.Text));
+        Assert.Contains("customer the owner", words, StringComparison.Ordinal);
+        Assert.Contains("6.00 kΩ", words, StringComparison.Ordinal);
+        Assert.Contains("The coils", words, StringComparison.Ordinal);
+        Assert.Contains("a.wiring, circuit", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Positions_PaperForNoPdf_IsRefused()
+    {
+        var ran = Ran.Of("positions", folder.Put("a.wiring", Sample.Right), "--paper", "a4");
+
+        Assert.Equal((2, ""), (ran.Code, ran.Output));
+        Assert.Contains("--paper is for a PDF", ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Positions_OfACircuitWithAnError_TellsItAsideAndStillWritesTheTable()
     {

@@ -18,9 +18,8 @@ internal sealed class ChoiceOption<T> : Option<string>
         this.AcceptOnlyFromAmong(words);
     }
 
-    public T In(ParseResult parsed)
-    {
-        var word = parsed.GetValue(this);
-        return choices.First(choice => choice.Word == word).Value;
-    }
+    public T In(ParseResult parsed) => Of(parsed.GetValue(this)!);
+
+    /// <summary>What one of its words stands for.</summary>
+    public T Of(string word) => choices.First(choice => choice.Word == word).Value;
 }

@@ -164,7 +164,7 @@ internal sealed class DrawCommand : Command
             context.Results.Write(
                 target,
                 request.Paper is { } paper
-                    ? PictureBytes.OnPaper(picture, paper, request, FootOf(circuit, source))
+                    ? PictureBytes.OnPaper(picture, paper, request, CircuitMark.Foot(source.Name, circuit))
                     : PictureBytes.Of(svg, request.Format, request.Png)
             );
             if (target != StandardStream.Name)
@@ -196,10 +196,6 @@ internal sealed class DrawCommand : Command
             );
         }
     }
-
-    /// <summary>The file and the mark of its circuit, which tell a print from one of another day.</summary>
-    private static string FootOf(Circuit circuit, SourceFile source) =>
-        string.Join(", ", new[] { source.Name, $"circuit {CircuitMark.Of(circuit)}" }.OfType<string>());
 
     private static string WhyEmpty(SourceFile source, ImmutableArray<Finding> findings) =>
         findings.Any(finding => finding.Severity == Severity.Error)

@@ -11,6 +11,11 @@ public static class CircuitMark
 {
     private const int Digits = 8;
 
+    /// <summary>What stands at the foot of a page: the file, and the mark of its circuit.</summary>
+    /// <param name="file">Null for standard input.</param>
+    public static string Foot(string? file, Circuit circuit) =>
+        string.Join(", ", new[] { file, $"circuit {Of(circuit)}" }.OfType<string>());
+
     public static string Of(Circuit circuit)
     {
         var told = new StringBuilder();

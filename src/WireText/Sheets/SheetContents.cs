@@ -30,8 +30,7 @@ public sealed record SheetContents(
     public string Title => $"Build sheet: {Circuit.Title ?? "untitled wiring"}";
 
     /// <summary>What stands at the foot of each page.</summary>
-    public string Foot =>
-        FileName is { } file ? $"{file}, circuit {CircuitMark.Of(Circuit)}" : $"circuit {CircuitMark.Of(Circuit)}";
+    public string Foot => CircuitMark.Foot(FileName, Circuit);
 
     /// <summary>Those that the work lays: of a mod what lies there already is not on the list.</summary>
     public ImmutableArray<WireRow> Wires => WireRow.ListOf(Circuit, Order, Layout).RemoveAll(wire => !wire.IsLaid);
