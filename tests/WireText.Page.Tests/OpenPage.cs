@@ -114,7 +114,7 @@ internal sealed class OpenPage : IAsyncDisposable
     public async Task<double[]> Levels(string curve)
     {
         var heights = await Page.EvaluateAsync<double[]>(
-            "name => (document.querySelector(`[data-place=response] .lines path.${name}`)?.getAttribute('d') ?? '').split(/[ML]/).filter(Boolean).map(pair => Number(pair.split(' ')[1]))",
+            "name => (document.querySelector(`[data-place=response] .lines path.${name}`)?.getAttribute('d') ?? '').split(/[MLZ]/).filter(Boolean).map(pair => Number(pair.split(' ')[1]))",
             curve
         );
         var scale = await Page.EvaluateAsync<double[]>(

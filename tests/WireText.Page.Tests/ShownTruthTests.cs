@@ -176,6 +176,30 @@ public class ShownTruthTests(Browser browser)
         );
     }
 
+    /// <summary>What nobody knows makes figures a range, and the curve a band: both as the core tells them.</summary>
+    [SkippableFact]
+    public async Task UnknownValues_AreShownFromTheLeastToTheMost()
+    {
+        var wiring = File.ReadAllText(Repository.PathOf("docs", "unknown", "bench-find.wiring"));
+        var compiled = Compilation.Of(new SourceText("guitar.wiring", wiring), NoSources.Instance);
+        var state = State.Rest(compiled.Circuit!);
+        var curve = ResponseStudy.Of(compiled.Study!, [state], [], [])!.Curves[0];
+        await using var open = await browser.Open(ExamplePages.PageOf(wiring));
+
+        var row = PositionText.WriteMarkdown(compiled.Study!.Positions).Split('\n');
+        var expected = Cells(row[0])
+            .Zip(Cells(row[2]))
+            .ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal);
+        foreach (var label in (string[])["level", .. Labels])
+        {
+            Assert.Equal(expected[label], await open.Now(label));
+        }
+
+        var band = await open.Levels("band");
+        AssertCurve(curve.Most, band[..(band.Length / 2)]);
+        AssertCurve(curve.Least, [.. band[(band.Length / 2)..].Reverse()]);
+    }
+
     /// <summary>Where a page has no room for all settings, a knob that is turned puts the others to rest, and says so.</summary>
     [SkippableFact]
     public async Task KnobsThatTurnAlone_PutTheOthersToRest()

@@ -18,8 +18,8 @@ const data = {
   texts: ["neck", "0.0 dB", "", "silence", "-"],
   curves: ["_gA", ""],
   told: [
-    [0, 1, 2, 0],
-    [3, 4, 2, 1],
+    [0, 1, 2, 2, 0, 1, 1],
+    [3, 4, 2, 2, 1, 1, 1],
   ],
   live: [[[], [], [], [1]]],
 };
@@ -85,7 +85,14 @@ test("nothing is changed in place", () => {
 test("what is told is looked up; a jack that was not there has nothing", () => {
   const places = new Array(72).fill(1);
   places[placeOf(data, restOf(data))] = 0;
-  assert.deepEqual(toldOf(data, places, restOf(data)), { cells: ["neck", "0.0 dB"], assumed: "", curve: "_gA" });
+  assert.deepEqual(toldOf(data, places, restOf(data)), {
+    cells: ["neck", "0.0 dB"],
+    assumed: "",
+    unknown: "",
+    curve: "_gA",
+    least: "",
+    most: "",
+  });
   assert.equal(toldOf(data, new Array(72).fill(-1), restOf(data)), null);
 });
 

@@ -136,8 +136,12 @@ internal static class PageData
         json.WriteStartArray("told");
         foreach (var told in table.Told)
         {
-            ImmutableArray<string> words = [told.Heard, told.Level, told.Hum, told.Meter, told.Peak, told.Assumed];
-            WriteNumbers(json, [.. words.Select(texts.PlaceOf), curves.PlaceOf(told.Curve?.Code ?? "")]);
+            string[] words = [told.Heard, told.Level, told.Hum, told.Meter, told.Peak, told.Assumed, told.Unknown];
+            ToldCurve?[] drawn = [told.Curve, told.Least, told.Most];
+            WriteNumbers(
+                json,
+                [.. words.Select(texts.PlaceOf), .. drawn.Select(curve => curves.PlaceOf(curve?.Code ?? ""))]
+            );
         }
 
         json.WriteEndArray();

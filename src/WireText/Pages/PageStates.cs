@@ -46,8 +46,8 @@ public sealed class PageStates
         Math.Min(MostStates, MostMarks / Math.Max(1, circuit.Lugs.Length + circuit.Wires.Length));
 
     /// <summary>The finest turning of the knobs that keeps to <see cref="LimitOf"/>; null when the positions alone are more.</summary>
-    /// <param name="jacks">How many jacks are listened at: each has all of the states.</param>
-    public static PageStates? Of(Circuit circuit, int jacks)
+    /// <param name="times">How often each state is worked out: at each jack, and with each value that an unknown one may have.</param>
+    public static PageStates? Of(Circuit circuit, int times)
     {
         ImmutableArray<Control> controls =
         [
@@ -55,7 +55,7 @@ public sealed class PageStates
         ];
         return Enum.GetValues<KnobTurning>()
             .Select(turning => new PageStates(controls, KnobsOf(circuit, turning), turning))
-            .FirstOrDefault(states => Product(Product(states.Positions, states.Settings), jacks) <= LimitOf(circuit));
+            .FirstOrDefault(states => Product(Product(states.Positions, states.Settings), times) <= LimitOf(circuit));
     }
 
     /// <summary>Every state, in order.</summary>

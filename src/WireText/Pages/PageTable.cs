@@ -66,7 +66,7 @@ public sealed class PageTable
     /// <summary>The lowest and the highest level of each curve, in dB.</summary>
     internal IEnumerable<double> Levels =>
         told
-            .Items.Select(one => one.Curve)
+            .Items.SelectMany(one => new[] { one.Curve, one.Least, one.Most })
             .OfType<ToldCurve>()
             .SelectMany(curve => new[] { curve.Lowest, curve.Highest });
 
@@ -76,7 +76,8 @@ public sealed class PageTable
     public static PageTable? Of(Circuit circuit, Study study, Circuit? stock, CancellationToken cancellation = default)
     {
         var jacks = study.Jacks;
-        if (PageStates.Of(circuit, jacks.Length) is not { } states)
+        var variants = Math.Max(study.Doubted.Length, stock is null ? 0 : DoubtVariants.Of(stock).Length);
+        if (PageStates.Of(circuit, jacks.Length * (1 + variants)) is not { } states)
         {
             return null;
         }

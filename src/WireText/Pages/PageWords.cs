@@ -26,6 +26,11 @@ internal static class PageWords
             yield return "* rests on values of coils that nobody gave and that were assumed: the table of coils marks them";
         }
 
+        if (table.Told.Any(told => told.Unknown.Length > 0))
+        {
+            yield return "a band beside the curve is where it may lie: it rests on something that nobody knows, and so do the figures with a star";
+        }
+
         if (contents.Table.Stock.Length > 0)
         {
             yield return $"before the change: {contents.StockTitle ?? "the wiring as it was"}, its controls and knobs where those of the same name stand now, the others at rest; level against the same 0 dB";

@@ -16,7 +16,10 @@ internal sealed class StateTeller(Study study, double loudest)
     /// <summary>Of the frequencies of the response each third: 13 an octave, more than a small chart shows. Chosen.</summary>
     private const int EachOf = 3;
 
-    private readonly ConcurrentDictionary<JackSound, Lazy<ToldCurve?>> curves = new();
+    private readonly ConcurrentDictionary<JackSound, Lazy<Curve?>> curves = new();
+
+    /// <summary>The same circuit with values in place of those that nobody knows.</summary>
+    private readonly ImmutableArray<Analyst> doubted = [.. study.Doubted.Select(variant => variant.Analyst)];
 
     /// <summary>The frequencies of a curve.</summary>
     public static ImmutableArray<double> Hertz { get; } =
@@ -43,29 +46,37 @@ internal sealed class StateTeller(Study study, double loudest)
     {
         var analysis = study.Analyse(state);
         var isSound = analysis.Outcome == Outcome.Sound;
-        var row = new PositionRow(state, analysis, isSound ? analysis.Sound.LevelDecibels - loudest : null);
+        var row = new PositionRow(state, analysis, isSound ? analysis.Sound.LevelDecibels - loudest : null)
+        {
+            Doubt = RowDoubt.Of(study.Circuit, analysis, doubted),
+        };
         var cells = PositionSheet.CellsOf(study.Circuit, row);
+        var curve = isSound ? CurveOf(analysis.Sound) : null;
+        var band =
+            curve is not null && row.Doubt is not null
+                ? ResponseStudy.BandOf(study, state, Hertz, curve.Levels, CancellationToken.None)
+                : null;
         return new Told(
             cells[0],
             cells[1],
             cells[2],
             cells[3],
             cells[4],
-            isSound ? CurveOf(analysis.Sound) : null,
+            curve?.Told,
+            band is { } lower ? ToldOf(lower.Least) : null,
+            band is { } upper ? ToldOf(upper.Most) : null,
+            row.Doubt is { } doubt ? string.Join(", ", doubt.Elements.Select(DoubtText.Of)) : "",
             string.Join(", ", AssumedValues.BehindResponse(analysis).Select(coil => coil.Name))
         );
     }
 
-    private ToldCurve? CurveOf(JackSound sound) =>
+    private Curve? CurveOf(JackSound sound) =>
         curves
-            .GetOrAdd(
-                sound,
-                one =>
-                    new(() =>
-                        LevelsOf(one) is { } levels
-                            ? new ToldCurve(LevelCode.Of(levels), levels.Min(), levels.Max())
-                            : null
-                    )
-            )
+            .GetOrAdd(sound, one => new(() => LevelsOf(one) is { } levels ? new Curve(levels, ToldOf(levels)) : null))
             .Value;
+
+    private static ToldCurve ToldOf(ImmutableArray<double> levels) =>
+        new(LevelCode.Of(levels), levels.Min(), levels.Max());
+
+    private sealed record Curve(ImmutableArray<double> Levels, ToldCurve Told);
 }

@@ -76,16 +76,21 @@ export function moved(state, control, position) {
   return { ...state, positions: state.positions.map((other, i) => (i === control ? position : other)) };
 }
 
-/** What is told of a state: a text for each label, what is assumed, and the code of the curve; null where there is nothing. */
+/** What is told of a state: a text for each label, what is assumed and unknown, and the codes of curves; null where there is nothing. */
 export function toldOf(data, places, state) {
   const told = data.told[places[placeOf(data, state)]];
-  return told === undefined
-    ? null
-    : {
-        cells: data.labels.map((_, i) => data.texts[told[i]]),
-        assumed: data.texts[told[data.labels.length]],
-        curve: data.curves[told[data.labels.length + 1]],
-      };
+  if (told === undefined) {
+    return null;
+  }
+  const [assumed, unknown, curve, least, most] = told.slice(data.labels.length);
+  return {
+    cells: data.labels.map((_, i) => data.texts[told[i]]),
+    assumed: data.texts[assumed],
+    unknown: data.texts[unknown],
+    curve: data.curves[curve],
+    least: data.curves[least],
+    most: data.curves[most],
+  };
 }
 
 /** A state in words: "sel both, vol 7"; knobs at rest are left out. */
@@ -369,7 +374,7 @@ function createTold(section, data, viewer) {
       lines.push("The change makes no difference here.");
     }
     if ([now, was].some((told) => told?.cells.some((cell) => cell.endsWith(assumedMark) || cell.includes(`${assumedMark};`)))) {
-      lines.push("* rests on assumed values: see the table of coils.");
+      lines.push(now.unknown || was?.unknown ? "* rests on what nobody knows, or on assumed values." : "* rests on assumed values: see the table of coils.");
     }
     return [table, ...lines.map((line) => element("p", { class: "remark" }, line))];
   }
@@ -402,7 +407,7 @@ function createResponse(section, data, viewer) {
   return () => {
     const now = toldOf(data, data.now, viewer.state);
     const was = viewer.isCompared ? toldOf(data, data.stock, viewer.state) : null;
-    lines.replaceChildren(...[curveOf(was, "was"), curveOf(now, "now")].filter((line) => line !== null));
+    lines.replaceChildren(...[bandOf(now), curveOf(was, "was"), curveOf(now, "now")].filter((line) => line !== null));
     const peak = now.cells[data.labels.indexOf("peak")];
     chart.setAttribute(
       "aria-label",
@@ -417,10 +422,21 @@ function createResponse(section, data, viewer) {
     if (!told?.curve) {
       return null;
     }
-    const points = decodeLevels(told.curve).map(
+    return shape("path", { class: name, d: `M${pointsOf(told.curve).join("L")}` });
+  }
+
+  function bandOf(told) {
+    if (!told.least) {
+      return null;
+    }
+    const round = [...pointsOf(told.most), ...pointsOf(told.least).reverse()];
+    return shape("path", { class: "band", d: `M${round.join("L")}Z` });
+  }
+
+  function pointsOf(code) {
+    return decodeLevels(code).map(
       (level, i) => `${(x(hertz[i]) - frame.left).toFixed(1)} ${(y(level / 10) - frame.top).toFixed(2)}`,
     );
-    return shape("path", { class: name, d: `M${points.join("L")}` });
   }
 
   function wordsBelow(now, was) {
@@ -431,7 +447,10 @@ function createResponse(section, data, viewer) {
     if (!now.curve) {
       words.push("Nothing sounds here. ");
     } else if (now.assumed || was?.assumed) {
-      words.push(`* with assumed values of ${now.assumed || was.assumed}.`);
+      words.push(`* with assumed values of ${now.assumed || was.assumed}. `);
+    }
+    if (now.unknown) {
+      words.push(`The band is where it may lie, for nobody knows ${now.unknown}.`);
     }
     return words;
   }

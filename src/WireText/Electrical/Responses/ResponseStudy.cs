@@ -116,7 +116,8 @@ public sealed record ResponseStudy(
                 ? StringResponse.Of(circuit, LiveNetwork.Of(study.Network, state))?.DecibelsAt(Hertz.AsSpan())
                 : null;
         var heard = new PositionRow(state, analysis, LevelDecibels: null).WhatIsHeard(circuit);
-        var band = levels is { } known && !analysis.InDoubt.IsEmpty ? BandOf(study, state, known, cancellation) : null;
+        var band =
+            levels is { } known && !analysis.InDoubt.IsEmpty ? BandOf(study, state, Hertz, known, cancellation) : null;
         return new ResponseCurve(state, change, analysis.Outcome, heard, levels, analysis.Resonance)
         {
             InDoubt = band is null ? [] : analysis.InDoubt,
@@ -127,9 +128,11 @@ public sealed record ResponseStudy(
     }
 
     /// <summary>The least and the most at each frequency, over all that was looked at; where nothing sounds, the least that is told.</summary>
-    private static (ImmutableArray<double> Least, ImmutableArray<double> Most)? BandOf(
+    /// <param name="known">The levels at these frequencies with what the unknown values are taken for.</param>
+    internal static (ImmutableArray<double> Least, ImmutableArray<double> Most)? BandOf(
         Study study,
         State state,
+        ImmutableArray<double> hertz,
         ImmutableArray<double> known,
         CancellationToken cancellation
     )
@@ -140,7 +143,7 @@ public sealed record ResponseStudy(
             cancellation.ThrowIfCancellationRequested();
             var levels = StringResponse
                 .Of(variant.Circuit, LiveNetwork.Of(variant.Network, state))
-                ?.DecibelsAt(Hertz.AsSpan());
+                ?.DecibelsAt(hertz.AsSpan());
             for (var i = 0; i < known.Length; i++)
             {
                 var level = levels?[i] ?? Decibels.Floor;
