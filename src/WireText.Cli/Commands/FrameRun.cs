@@ -12,7 +12,6 @@ using WireText.Drawing.Lettering;
 using WireText.Frames;
 using WireText.Output;
 using WireText.Raster;
-using WireText.Text;
 
 namespace WireText.Cli.Commands;
 

@@ -6,7 +6,6 @@ using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
-using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
 namespace WireText.Frames;

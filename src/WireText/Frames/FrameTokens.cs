@@ -22,7 +22,7 @@ internal static class FrameTokens
     public const double ViewMargin = 170;
 
     /// <summary>A view that would show a step at less than this share of its best scale does not hold it.</summary>
-    public const double LeastShare = 0.4;
+    public const double LeastShare = 0.5;
 
     /// <summary>What is done already, and stays in sight.</summary>
     public const int Quiet = 38;

@@ -74,7 +74,7 @@ public class FrameSequenceTests
     public void View_ThatHoldsTheNextStep_Stays(string name)
     {
         const double Margin = 17;
-        const double LeastShare = 0.4;
+        const double LeastShare = 0.5;
         const double Closest = 1;
         var framed = Framed.Example(name);
         var frames = framed.Sequence.Frames;

@@ -1,6 +1,5 @@
 using WireText.Circuits;
 using WireText.Documents;
-using WireText.Drawing.Layout;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Geometry;

@@ -1,4 +1,3 @@
-using WireText.Building;
 using WireText.Drawing.Shapes;
 
 namespace WireText.Drawing.Pictures;
