@@ -31,13 +31,16 @@ public sealed record Overlay(
         var builder = new OverlayBuilder(circuits);
         var both = builder.Build();
         var (now, changed) = (circuits.After, circuits.Wires.Select(change => change.After).OfType<Wire>().ToList());
+        ImmutableArray<Standing> parts = [.. both.Parts.Select(part => StandingOf(circuits, now, part.Index))];
         return new Overlay(
             both,
-            [.. both.Parts.Select(part => StandingOf(circuits, now, part.Index))],
+            parts,
             [
                 .. both.Wires.Select(wire =>
                     wire.Index >= now.Wires.Length ? Standing.Goes
                     : changed.Exists(one => one.Index == wire.Index) ? Standing.Comes
+                    // Another part of the same name comes with leads of its own.
+                    : wire.Kind == WireKind.PartLead ? parts[both.Lugs[wire.From].Part]
                     : Standing.Stays
                 ),
             ],
