@@ -9,6 +9,7 @@ public class HostilePageTests(Browser browser)
     private static readonly string Wiring = $"""
         circuit "{Payload} javascript:alert(1)"
         remark  "\u2028 '+alert(1)+' {Payload} </style></title><svg onload=alert(1)> <!-- ]]> &lt;"
+        about   customer "{Payload}"
         pickup  neck    single-coil dcr=6k l=2.4H c=100p
         pickup  bridge  single-coil
         switch  sel     spdt
@@ -38,6 +39,8 @@ public class HostilePageTests(Browser browser)
         Assert.True(await open.Page.EvaluateAsync<bool>("window.ran === undefined"));
         Assert.Equal(0, await open.Page.Locator("img, iframe, object, a").CountAsync());
         Assert.Equal(2, await open.Page.Locator("script").CountAsync());
+        Assert.Equal("customer", await open.Page.InnerTextAsync("header dt"));
+        Assert.Equal(Payload, await open.Page.InnerTextAsync("header dd"));
         Assert.Contains("<script>x</script>", await open.Heading, StringComparison.Ordinal);
         open.AssertQuiet();
     }
