@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using WireText.Comparing;
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
 
