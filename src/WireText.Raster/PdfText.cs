@@ -19,11 +19,11 @@ internal sealed partial class PdfText
         // One character a byte, so that a place in the text is one in the file.
         text = Encoding.Latin1.GetString(bytes);
         Table = int.Parse(
-            TableAt().Match(text, text.LastIndexOf("startxref", StringComparison.Ordinal)).Groups[1].Value,
+            TableAt().Match(text, text.LastIndexOf("startxref", StringComparison.Ordinal)).Groups["number"].Value,
             CultureInfo.InvariantCulture
         );
         trailer = text[text.IndexOf("trailer", Table, StringComparison.Ordinal)..];
-        Count = int.Parse(Size().Match(trailer).Groups[1].Value, CultureInfo.InvariantCulture);
+        Count = int.Parse(Size().Match(trailer).Groups["number"].Value, CultureInfo.InvariantCulture);
         Root = ReferenceIn(trailer, "Root");
         Info = ReferenceIn(trailer, "Info");
     }
@@ -55,25 +55,28 @@ internal sealed partial class PdfText
     private IEnumerable<int> PagesUnder(int node) =>
         Kids().Match(BodyOf(node)) is { Success: true } kids
             ? Reference()
-                .Matches(kids.Groups[1].Value)
-                .SelectMany(kid => PagesUnder(int.Parse(kid.Groups[1].Value, CultureInfo.InvariantCulture)))
+                .Matches(kids.Groups["kids"].Value)
+                .SelectMany(kid => PagesUnder(int.Parse(kid.Groups["number"].Value, CultureInfo.InvariantCulture)))
             : [node];
 
     private static int ReferenceIn(string dictionary, string key) =>
         int.Parse(
-            Regex.Match(dictionary, $@"/{key} (\d+) 0 R", RegexOptions.None, TimeSpan.FromSeconds(5)).Groups[1].Value,
+            Regex
+                .Match(dictionary, $@"/{key} (?<number>\d+) 0 R", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5))
+                .Groups["number"]
+                .Value,
             CultureInfo.InvariantCulture
         );
 
-    [GeneratedRegex(@"startxref\s+(\d+)", RegexOptions.None, 5000)]
+    [GeneratedRegex(@"startxref\s+(?<number>\d+)", RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex TableAt();
 
-    [GeneratedRegex(@"/Size (\d+)", RegexOptions.None, 5000)]
+    [GeneratedRegex(@"/Size (?<number>\d+)", RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Size();
 
-    [GeneratedRegex(@"/Kids \[([^\]]*)\]", RegexOptions.None, 5000)]
+    [GeneratedRegex(@"/Kids \[(?<kids>[^\]]*)\]", RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Kids();
 
-    [GeneratedRegex(@"(\d+) 0 R", RegexOptions.None, 5000)]
+    [GeneratedRegex(@"(?<number>\d+) 0 R", RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Reference();
 }

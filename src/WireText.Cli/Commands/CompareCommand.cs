@@ -2,11 +2,9 @@ using System.CommandLine;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Storage;
 using WireText.Comparing;
 using WireText.Mods;
 using WireText.Output;
-using WireText.Text;
 
 namespace WireText.Cli.Commands;
 

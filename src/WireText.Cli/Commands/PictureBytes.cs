@@ -3,7 +3,6 @@ using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Documents;
 using WireText.Drawing.Shapes;
-using WireText.Output;
 using WireText.Raster;
 
 namespace WireText.Cli.Commands;
