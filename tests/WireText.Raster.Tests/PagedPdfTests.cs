@@ -4,7 +4,6 @@ using WireText.Building;
 using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
-using WireText.Output;
 using WireText.Sheets;
 using WireText.Testing;
 using WireText.Text;
@@ -52,6 +51,22 @@ public class PagedPdfTests
         Every.Item(
             bars,
             boxes => Assert.Contains(boxes, box => Math.Abs(box.Width - 50) < 0.1 && Math.Abs(box.Height - 1.6) < 0.1)
+        );
+    }
+
+    /// <summary>A drawing whose corner is empty: the page that would show it alone is left out.</summary>
+    [Fact]
+    public void Pages_WithNothingOnThem_AreLeftOut()
+    {
+        using var pdf = PdfDocument.Open(Render(SheetOf("4-three-pickups-5way.wiring"), Paper.A4));
+
+        Every.Item(
+            pdf.GetPages(),
+            page =>
+                Assert.Contains(
+                    page.Letters,
+                    letter => letter.StartBaseLine.Y - page.MediaBox.Bounds.Bottom > 30 / MillimetresPerPoint
+                )
         );
     }
 

@@ -1,7 +1,6 @@
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Core;
 using WireText.Documents;
-using WireText.Output;
 using WireText.Templates;
 using WireText.Testing;
 using WireText.Text;

@@ -40,6 +40,7 @@ internal sealed class FigurePages
             .. from row in Enumerable.Range(0, best.rows)
             from column in Enumerable.Range(0, best.columns)
             let isFirst = row == 0 && column == 0
+            where isFirst || best.HasInk(row, column)
             select new PageDraft(
                 best.page,
                 best.ItemsOf(row, column, $"{figure.Title}. {figure.Caption}"),
@@ -62,17 +63,29 @@ internal sealed class FigurePages
     private static int CountAlong(double length, double window) =>
         length <= window ? 1 : (int)Math.Ceiling((length - PageTokens.Overlap) / (window - PageTokens.Overlap));
 
-    private ImmutableArray<PictureItem> ItemsOf(int row, int column, string caption)
-    {
-        var shown = new Box(
+    /// <summary>What of the drawing a page shows, in millimetres of paper.</summary>
+    private Box ShownOn(int row, int column) =>
+        new(
             column * (window.Width - PageTokens.Overlap),
             row * (window.Height - PageTokens.Overlap),
             window.Width,
             window.Height
         );
-        var corner = new Point(PageTokens.FigureMargin, PageTokens.FigureMargin);
+
+    private IEnumerable<PictureItem> Within(Box shown)
+    {
         var own = new Box(shown.X / scale, shown.Y / scale, shown.Width / scale, shown.Height / scale);
-        var items = picture.Items.Select(item => ItemBounds.Within(item, own)).OfType<PictureItem>();
+        return picture.Items.Select(item => ItemBounds.Within(item, own)).OfType<PictureItem>();
+    }
+
+    /// <summary>False for a page on which nothing but paper would stand: it is left out.</summary>
+    private bool HasInk(int row, int column) => Within(ShownOn(row, column)).Any(item => item.Class != "paper");
+
+    private ImmutableArray<PictureItem> ItemsOf(int row, int column, string caption)
+    {
+        var shown = ShownOn(row, column);
+        var corner = new Point(PageTokens.FigureMargin, PageTokens.FigureMargin);
+        var items = Within(shown);
         return
         [
             new PictureView("drawing", new Point(corner.X - shown.X, corner.Y - shown.Y), scale, [.. items]),

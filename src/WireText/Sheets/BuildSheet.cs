@@ -30,7 +30,10 @@ public static class BuildSheet
             .. contents.IsMod
                 ? new Block[]
                 {
-                    new Block.Paragraph("These steps change the instrument as it is; what stays is not touched."),
+                    new Block.Paragraph(
+                        "These steps change the instrument as it is. Where a step names a joint that is there already, take its "
+                            + "old solder off first; joints that no step names stay as they are."
+                    ),
                 }
                 : [],
             new Block.Paragraph(

@@ -28,7 +28,7 @@ internal static class Cautions
         {
             yield return Naming.Alike(finish, Nitrocellulose)
                 ? "The finish is nitrocellulose: flux and solder mark it at once, and many plastics, tapes and foams do in time. "
-                    + "Mask it with clean cotton, all round the cavity, and lay no tape and no tool on it."
+                    + "Mask it with a clean towel of cotton, all round the cavity, and lay no tape and no tool on it."
                 : $"Mask the finish ({finish}) around the cavity against spatter.";
         }
 

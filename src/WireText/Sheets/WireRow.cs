@@ -59,11 +59,7 @@ public sealed record WireRow(
             run[0].LengthMetres * MillimetresPerMetre,
             isOwnLead || run[0].Kind != WireKind.Wire ? null : lengths.Of(run),
             run.Any(wire => wire.IsSleeved),
-            [
-                .. order
-                    .Joints.Where(joint => run.Any(wire => joint.Wires.Contains(wire.Index)))
-                    .Select(joint => joint.Number),
-            ]
+            [.. JointsAlong(order, run)]
         )
         {
             IsLaid = order
@@ -71,6 +67,18 @@ public sealed record WireRow(
                 .Any(step => step.Wires.Any(index => run.Any(wire => wire.Index == index))),
         };
     }
+
+    /// <summary>The numbers of its joints, in the order in which it passes them.</summary>
+    private static IEnumerable<int> JointsAlong(WorkOrder order, ImmutableArray<Wire> run) =>
+        run.Select(wire => wire.To)
+            .Prepend(run[0].From)
+            .SelectMany(lug =>
+                order.Joints.Where(joint =>
+                    joint.Lug == lug && run.Any(wire => wire.Touches(lug) && joint.Wires.Contains(wire.Index))
+                )
+            )
+            .Select(joint => joint.Number)
+            .Distinct();
 
     private static bool IsLead(Circuit circuit, int lug) => lug >= 0 && circuit.Lugs[lug].IsLead;
 

@@ -1,4 +1,6 @@
 using WireText.Documents;
+using WireText.Drawing.Shapes;
+using WireText.Geometry;
 using WireText.Output;
 using WireText.Sheets;
 using WireText.Testing;
@@ -86,6 +88,61 @@ public class BuildSheetTests
         var rows = sheet.Blocks.OfType<Block.Table>().First().Rows;
         Assert.Equal(["job: 31", "customer: the owner"], rows.Take(2).Select(row => string.Join(": ", row)));
         Assert.Equal(ComposedSheet.Of(Placed).Foot, sheet.Foot);
+    }
+
+    /// <summary>Who cuts a wire reads its joints in the order of its ends.</summary>
+    [Theory, MemberData(nameof(Examples))]
+    public void Joints_OfAWire_StandInTheOrderOfItsLugs(string name)
+    {
+        var contents = ComposedSheet.ContentsOf(File.ReadAllText(Repository.PathOf("examples", name)));
+        var jointAt = contents.Order.Joints.ToLookup(
+            joint => contents.Circuit.NameOf(joint.Lug),
+            joint => joint.Number
+        );
+
+        Every.Item(
+            contents.Wires,
+            wire =>
+            {
+                var left = wire.Joints.ToList();
+                foreach (var lug in wire.Lugs.OfType<string>())
+                {
+                    while (left.Count > 0 && jointAt[lug].Contains(left[0]))
+                    {
+                        left.RemoveAt(0);
+                    }
+                }
+
+                Assert.Empty(left);
+            }
+        );
+    }
+
+    /// <summary>A line from a number to its joint that passes another lug says that the number is about that one.</summary>
+    [Theory, MemberData(nameof(Examples))]
+    public void Numbers_OfJoints_PointAtNoOtherLug(string name)
+    {
+        var contents = ComposedSheet.ContentsOf(File.ReadAllText(Repository.PathOf("examples", name)));
+        var items = Flat(contents.Diagram!.Items).ToList();
+        var lugs = items.OfType<CircleShape>().Where(circle => circle.Class is "lug" or "joint" or "eyelet").ToList();
+
+        Every.Item(
+            items.OfType<PathShape>().Where(path => path.Class == "joint-line"),
+            line =>
+            {
+                var (from, to) = (line.Steps[0].To, line.Steps[^1].To);
+                Assert.DoesNotContain(
+                    lugs,
+                    lug =>
+                        Point.Distance(lug.Centre, from) > 0.5
+                        && new Segment(from, to).Meets(Box.Around(lug.Centre, 0.4, 0.4))
+                );
+            }
+        );
+        Assert.NotEmpty(lugs);
+
+        static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> all) =>
+            all.SelectMany(item => item is PictureGroup group ? Flat(group.Items) : [item]);
     }
 
     [Fact]

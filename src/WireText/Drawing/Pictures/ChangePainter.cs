@@ -45,7 +45,7 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
     public IEnumerable<PictureItem> Numbers() =>
         from change in overlay.Changes
         from at in PlacesOf(change)
-        select NumberTag.Paint(scene.Theme, space, "change", change.Number, at);
+        select NumberTag.Paint(scene, space, "change", change.Number, at);
 
     private IEnumerable<Point> PlacesOf(ListedChange change)
     {

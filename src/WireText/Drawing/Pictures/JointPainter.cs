@@ -9,7 +9,7 @@ internal sealed class JointPainter(Scene scene, LabelSpace space)
         from joint in scene.Options.Joints
         where scene.HasLug(joint.Lug)
         from at in JointPlaces.Of(scene, joint.Lug, joint.Wires)
-        select NumberTag.Paint(scene.Theme, space, "joint", joint.Number, at) with
+        select NumberTag.Paint(scene, space, "joint", joint.Number, at) with
         {
             Shows = [("lug", scene.Circuit.NameOf(joint.Lug))],
         };

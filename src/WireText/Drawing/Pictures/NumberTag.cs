@@ -13,17 +13,26 @@ internal static class NumberTag
 
     private const int Directions = 16;
 
+    /// <summary>Nearer than this a lug is the one that the number is about, in millimetres.</summary>
+    private const double Own = 0.1;
+
     /// <param name="name">What its shapes are called: <c>joint</c>, <c>change</c>.</param>
-    public static PictureGroup Paint(Theme theme, LabelSpace space, string name, int number, Point at)
+    public static PictureGroup Paint(Scene scene, LabelSpace space, string name, int number, Point at)
     {
-        var text = Scene.Text(number);
+        var (theme, text) = (scene.Theme, Scene.Text(number));
         var width = DrawnText.Width(text, TextWeight.Medium, Tokens.JointNumberSize) + (2 * Tokens.JointNumberPadding);
         var size = new Size(Math.Max(width, Tokens.JointNumberHeight), Tokens.JointNumberHeight);
-        var box = space.Best(
-            from distance in Distances
+        List<Box> places =
+        [
+            .. from distance in Distances
             from direction in Enumerable.Range(0, Directions)
-            select Box.Around(Around(at, distance, direction, size), size.Width, size.Height)
-        );
+            select Box.Around(Around(at, distance, direction, size), size.Width, size.Height),
+        ];
+
+        // A line over another lug would say that the number is about that one.
+        var lugs = LugsBeside(scene, at);
+        var clear = places.FindAll(place => !lugs.Exists(lug => new Segment(at, place.Centre).Meets(lug)));
+        var box = space.Best(clear.Count > 0 ? clear : places);
         space.Take(box);
         var line = new Paint(null, theme.Ink, Tokens.JointNumberLine);
         return new PictureGroup(
@@ -42,6 +51,15 @@ internal static class NumberTag
             ]
         );
     }
+
+    /// <summary>The lugs that a line from a place could reach, but for the one that is there.</summary>
+    private static List<Box> LugsBeside(Scene scene, Point at) =>
+        [
+            .. scene
+                .Parts.SelectMany(part => part.Face.Lugs.Select(lug => part.OnPage(lug.At)))
+                .Where(lug => Point.Distance(lug, at) is > Own and var away && away < Distances[^1])
+                .Select(lug => Box.Around(lug, Tokens.JointDiameter, Tokens.JointDiameter)),
+        ];
 
     private static Point Around(Point at, double distance, int direction, Size size)
     {
