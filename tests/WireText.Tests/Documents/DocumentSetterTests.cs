@@ -43,6 +43,18 @@ public class DocumentSetterTests
     }
 
     [Fact]
+    public void Line_NeverEndsBetweenANumberAndItsUnit()
+    {
+        var words = string.Join(", ", Enumerable.Range(1, 300).Select(i => $"lug {i} shows {i} kΩ"));
+
+        var pages = DocumentSetter.Set(new Document("t", "f", [new Block.Paragraph(words)]), Paper.A4);
+
+        var lines = pages.SelectMany(TextsOf).Where(text => text.Class == "text").Select(text => text.Text).ToList();
+        Assert.Equal(words, string.Join(' ', lines));
+        Every.Item(lines, line => Assert.False(line.StartsWith("kΩ", StringComparison.Ordinal), line));
+    }
+
+    [Fact]
     public void Word_WiderThanItsColumn_IsBrokenAndNotCut()
     {
         var word = string.Concat(Enumerable.Range(0, 400).Select(i => (char)('a' + (i % 26))));
