@@ -47,6 +47,22 @@ public sealed partial class SettingsTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("", null, 595.276)]
+    [InlineData("paper = \"letter\"\n[checks]\nheat = \"off\"\n", null, 612)]
+    [InlineData("paper = \"200x300\"\n", null, 566.929)]
+    [InlineData("paper = \"letter\"\n", "a4", 595.276)]
+    public void Paper_OfTheShop_IsPrintedOnWhereNothingElseIsSaid(string toml, string? asked, double width)
+    {
+        folder.Put("wiretext.toml", toml);
+        string[] option = asked is null ? [] : ["--paper", asked];
+
+        Ran.Of(["positions", folder.Put("a.wiring", Sample.Right), "-o", folder["a.pdf"], .. option]);
+
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(folder["a.pdf"]);
+        Assert.Equal(width, pdf.GetPage(1).Width, 0.01);
+    }
+
     [Fact]
     public void NearestFile_HoldsAlone()
     {
@@ -104,6 +120,12 @@ public sealed partial class SettingsTests : IDisposable
     [InlineData("checks = \"off\"", "1:1: a line in [checks] is the name of a check and one word")]
     [InlineData("[[checks]]\nheat = \"off\"", "1:3: a line in [checks] is the name of a check and one word")]
     [InlineData("[checks]\nheat = \"off\"\nheat = \"note\"", "3:1: ")]
+    [InlineData("paper = 4", "1:9: write the paper in quotes: paper = \"letter\"")]
+    [InlineData(
+        "paper = \"foolscap\"",
+        "1:9: paper is a4, letter, a3, tabloid, or its width and height in millimetres"
+    )]
+    [InlineData("papr = \"a4\"", "1:1: there are no settings called 'papr'; did you mean 'paper'?")]
     [InlineData("[checks]\nheat \"off\"", "2:6: ")]
     [InlineData("[checks\nheat = \"off\"", "1:8: ")]
     public void Mistake_InTheFile_IsToldByLineAndColumn(string toml, string problem)

@@ -4,6 +4,7 @@ using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
+using WireText.Cli.Settings;
 using WireText.Documents;
 using WireText.Electrical.Positions;
 using WireText.Output;
@@ -97,7 +98,15 @@ internal sealed class PositionsCommand : Command
             context.Results.Write(
                 target,
                 word == Pdf
-                    ? PdfRenderer.Render(DocumentSetter.Set(document, printedOn ?? Paper.A4))
+                    ? PdfRenderer.Render(
+                        DocumentSetter.Set(
+                            document,
+                            printedOn
+                                ?? new SettingsFiles(context.Host, context.Sources).PaperFor(
+                                    parsed.GetRequiredValue(file)
+                                )
+                        )
+                    )
                     : Encoding.UTF8.GetBytes(DocumentHtml.Write(document))
             );
             return read.Code;

@@ -59,10 +59,11 @@ internal sealed class SheetCommand : Command
         var target = parsed.GetValue(output) ?? StandardStream.Name;
         var written = format.In(parsed, target);
         var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
+        var settings = new SettingsFiles(context.Host, context.Sources);
         var compiled = Compilation.Of(
             source.Text,
             parts.In(parsed, context.Sources),
-            settings: new SettingsFiles(context.Host, context.Sources).For(source.Path)
+            settings: settings.For(source.Path)
         );
         FindingText.Write(compiled.Findings.AddRange(compiled.DrawingFindings), context.Error);
         if (compiled.Circuit is not { Parts.IsEmpty: false } circuit)
@@ -83,7 +84,13 @@ internal sealed class SheetCommand : Command
             BenchTest = compiled.Study is { } study ? BenchBlocks.Of(BenchPlan.Of(study)) : [],
             IsMod = compiled.BaseCircuit is not null,
         };
-        Write(context, BuildSheet.Compose(contents), written, target, paper.In(parsed) ?? Paper.A4);
+        Write(
+            context,
+            BuildSheet.Compose(contents),
+            written,
+            target,
+            paper.In(parsed) ?? settings.PaperFor(source.Path)
+        );
         if (parsed.GetValue(wires) is { } list)
         {
             context.Results.Write(list, Encoding.UTF8.GetBytes(WireListCsv.Write(contents.Wires)));

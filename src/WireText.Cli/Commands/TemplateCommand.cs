@@ -64,10 +64,11 @@ internal sealed class TemplateCommand : Command
         }
 
         var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
+        var settings = new SettingsFiles(context.Host, context.Sources);
         var compiled = Compilation.Of(
             source.Text,
             parts.In(parsed, context.Sources),
-            settings: new SettingsFiles(context.Host, context.Sources).For(source.Path)
+            settings: settings.For(source.Path)
         );
         FindingText.Write(compiled.Findings, context.Error);
         if (compiled.Circuit is not { } circuit)
@@ -83,7 +84,10 @@ internal sealed class TemplateCommand : Command
             target,
             written == OutputFormat.Csv
                 ? list
-                : Pages(DrillingTemplate.Compose(circuit, template, source.Name), paperTaken ?? Paper.A4)
+                : Pages(
+                    DrillingTemplate.Compose(circuit, template, source.Name),
+                    paperTaken ?? settings.PaperFor(source.Path)
+                )
         );
         if (parsed.GetValue(holes) is { } beside)
         {

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using WireText.Checks;
 using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
+using WireText.Documents;
 
 namespace WireText.Cli.Settings;
 
@@ -10,21 +11,27 @@ internal sealed class SettingsFiles(ICliHost host, SourceReader reader)
 {
     public const string Name = "wiretext.toml";
 
-    private readonly ConcurrentDictionary<string, Lazy<CheckSettings>> byFolder = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<ShopSettings>> byFolder = new(StringComparer.Ordinal);
+
+    /// <summary>What is made of the checks of a file.</summary>
+    public CheckSettings For(string file) => Of(file).Checks;
+
+    /// <summary>What a file is printed on where nothing else is said.</summary>
+    public Paper PaperFor(string file) => Of(file).Paper;
 
     /// <summary>The settings for a file; for standard input those of the folder in which the program was started.</summary>
-    public CheckSettings For(string file)
+    private ShopSettings Of(string file)
     {
         var folder = file == StandardStream.Name ? host.WorkingFolder : Path.GetDirectoryName(reader.FullPath(file));
         return OfFolder(folder);
     }
 
-    private CheckSettings OfFolder(string? folder) =>
+    private ShopSettings OfFolder(string? folder) =>
         folder is null
-            ? CheckSettings.Standard
-            : byFolder.GetOrAdd(folder, here => new Lazy<CheckSettings>(() => Read(here))).Value;
+            ? ShopSettings.Standard
+            : byFolder.GetOrAdd(folder, here => new Lazy<ShopSettings>(() => Read(here))).Value;
 
-    private CheckSettings Read(string folder)
+    private ShopSettings Read(string folder)
     {
         var path = Path.Combine(folder, Name);
         return FileStatus.Of(path).Kind is not (FileKind.Missing or FileKind.Folder)

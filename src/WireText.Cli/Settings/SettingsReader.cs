@@ -5,15 +5,17 @@ using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 using WireText.Checks;
 using WireText.Cli.Hosting;
+using WireText.Documents;
 using WireText.Output;
 using WireText.Text;
 
 namespace WireText.Cli.Settings;
 
-/// <summary>Reads the settings of checks from TOML. From its syntax tree: that knows where each word stands, and needs no reflection.</summary>
+/// <summary>Reads the settings of a shop from TOML. From its syntax tree: that knows where each word stands, and needs no reflection.</summary>
 internal sealed class SettingsReader
 {
     private const string ChecksTable = "checks";
+    private const string PaperKey = "paper";
 
     private static readonly ImmutableArray<(string Word, Severity? Weight)> Weights =
     [
@@ -29,17 +31,19 @@ internal sealed class SettingsReader
         Severity?
     >(StringComparer.Ordinal);
 
+    private Paper paper = Paper.A4;
+
     private SettingsReader() { }
 
     /// <param name="shownPath">The name that problems are reported by.</param>
     /// <exception cref="CannotException">Something in it is wrong: every problem is named.</exception>
-    public static CheckSettings Read(SourceText source, string shownPath)
+    public static ShopSettings Read(SourceText source, string shownPath)
     {
         shownPath = shownPath.Replace(Path.DirectorySeparatorChar, '/');
         var reader = new SettingsReader();
         reader.ReadDocument(Parse(source, shownPath));
         return reader.problems.Count == 0
-            ? new CheckSettings(reader.weights.ToImmutable())
+            ? new ShopSettings(new CheckSettings(reader.weights.ToImmutable()), reader.paper)
             : throw new CannotException(string.Join('\n', reader.Lines(shownPath)));
     }
 
@@ -127,6 +131,10 @@ internal sealed class SettingsReader
         {
             ReadItems(names, table.Items.Select(one => one.KeyValue).OfType<KeyValueSyntax>());
         }
+        else if (names is [PaperKey])
+        {
+            ReadPaper(value);
+        }
         else if (names is [ChecksTable, var id])
         {
             ReadWeight(id, key, value);
@@ -134,6 +142,22 @@ internal sealed class SettingsReader
         else
         {
             ReportTable(names[0], key);
+        }
+    }
+
+    private void ReadPaper(ValueSyntax value)
+    {
+        if ((value as StringValueSyntax)?.Value is not { } text)
+        {
+            Report(value, $"write the paper in quotes: {PaperKey} = \"letter\"");
+            return;
+        }
+
+        var read = Paper.Read(text);
+        paper = read.Value ?? paper;
+        if (read.Problem is { } problem)
+        {
+            Report(value, problem);
         }
     }
 
@@ -171,7 +195,7 @@ internal sealed class SettingsReader
             at,
             name == ChecksTable
                 ? "a line in [checks] is the name of a check and one word: floating-ground = \"off\""
-                : $"there are no settings called '{name}'{Offer.Nearest(name, [ChecksTable])}"
+                : $"there are no settings called '{name}'{Offer.Nearest(name, [ChecksTable, PaperKey])}"
         );
 
     private void Report(SyntaxNode at, string message) => problems.Add((at.Span.Start, message));
