@@ -139,10 +139,7 @@ internal sealed partial class PdfSupplement
             text.Append(CultureInfo.InvariantCulture, $"{number} 1\n{place:D10} 00000 n \n");
         }
 
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"trailer\n<</Size {next}\n/Root {Reference(pdf.Root)}\n/Info {Reference(pdf.Info)}\n/Prev {pdf.Table}>>\nstartxref\n{table}\n%%EOF\n"
-        );
+        text.Append(CultureInfo.InvariantCulture, $"trailer\n{pdf.TrailerFor(next)}\nstartxref\n{table}\n%%EOF\n");
         return [.. written, .. Encoding.Latin1.GetBytes(text.ToString())];
     }
 

@@ -25,7 +25,6 @@ internal sealed partial class PdfText
         trailer = text[text.IndexOf("trailer", Table, StringComparison.Ordinal)..];
         Count = int.Parse(Size().Match(trailer).Groups["number"].Value, CultureInfo.InvariantCulture);
         Root = ReferenceIn(trailer, "Root");
-        Info = ReferenceIn(trailer, "Info");
     }
 
     /// <summary>Where the table of references begins.</summary>
@@ -37,8 +36,18 @@ internal sealed partial class PdfText
     /// <summary>The number of the catalogue.</summary>
     public int Root { get; }
 
-    /// <summary>The number of the title and the program.</summary>
-    public int Info { get; }
+    /// <summary>The dictionary at the end, for a file with more behind this one.</summary>
+    /// <param name="count">One more than the highest number of an object.</param>
+    public string TrailerFor(int count) =>
+        Size()
+            .Replace(
+                trailer[
+                    trailer.IndexOf("<<", StringComparison.Ordinal)..(
+                        trailer.IndexOf(">>", StringComparison.Ordinal) + 2
+                    )
+                ],
+                string.Create(CultureInfo.InvariantCulture, $"/Size {count}\n/Prev {Table}")
+            );
 
     /// <summary>The numbers of the pages, in their order.</summary>
     public List<int> Pages => [.. PagesUnder(ReferenceIn(BodyOf(Root), "Pages"))];
