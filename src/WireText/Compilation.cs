@@ -61,6 +61,9 @@ public sealed class Compilation
     /// </summary>
     public ImmutableArray<Finding> Findings => steps.Told.Get(cancellation).Findings;
 
+    /// <summary>What was found in reading alone: nothing is checked for it.</summary>
+    public ImmutableArray<Finding> ReadingFindings => steps.FoundInReading(cancellation);
+
     /// <summary>What an <c>allow</c> line took out of the findings, by place in the text.</summary>
     public ImmutableArray<AllowedFinding> Allowed => steps.Told.Get(cancellation).Allowed;
 

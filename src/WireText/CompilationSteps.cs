@@ -104,6 +104,9 @@ internal sealed class CompilationSteps
         return picture;
     }
 
+    /// <summary>What was found in reading, in the order of the text, those in included files after.</summary>
+    public ImmutableArray<Finding> FoundInReading(CancellationToken cancellation) => InOrder(Read(cancellation));
+
     private CheckReport Tell(CancellationToken cancellation)
     {
         var bound = Bound.Get(cancellation);

@@ -14,7 +14,9 @@ internal static class WiringToCompare
     {
         var compiled = Compilation.Of(context.Sources.Read(file, SourceRole.Wiring).Text, sources);
         var unread = compiled
-            .Findings.Where(finding => finding is { Severity: Severity.Error, Description.Group: FindingGroup.Text })
+            .ReadingFindings.Where(finding =>
+                finding is { Severity: Severity.Error, Description.Group: FindingGroup.Text }
+            )
             .ToList();
         if (compiled.Circuit is null || unread.Count > 0)
         {
