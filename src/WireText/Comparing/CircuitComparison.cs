@@ -22,7 +22,12 @@ public sealed record CircuitComparison(
     ImmutableArray<NameChange> Names
 )
 {
-    internal PartMatching Parts { get; private init; } = PartMatching.Of(Before, After);
+    /// <summary>Worked out once: by whoever made the comparison, else when it is asked for.</summary>
+    internal PartMatching Parts
+    {
+        get => field ??= PartMatching.Of(Before, After);
+        private init;
+    }
 
     /// <summary>True when nothing is to be soldered, bought or read anew.</summary>
     public bool IsSame => Dropped.IsEmpty && Added.IsEmpty && Changed.IsEmpty && Wires.IsEmpty && Names.IsEmpty;

@@ -28,8 +28,12 @@ internal sealed class PartMatching
     {
         var matching = new PartMatching(before, after);
         matching.MatchNames();
-        matching.MatchShapes();
-        matching.MatchNeighbours();
+        if (matching.LeftBefore().Any() && matching.LeftAfter().Any())
+        {
+            matching.MatchShapes();
+            matching.MatchNeighbours();
+        }
+
         return matching;
     }
 
