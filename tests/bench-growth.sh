@@ -84,7 +84,7 @@ beside each the ratio of the time to that of a tenth of the lines. What is not w
 | comments | one pickup, a volume, and comments |
 
 Measured, and never tested: tests hold the work to the text by counts. This page is written by `tests/bench-growth.sh`, the
-program built for release and run by the runtime, on a virtual machine with two cores of a server's processor, while others worked on it.
+program built for release and run by the runtime, on a virtual machine with two cores of a server's processor.
 
 TEXT
   echo "| command | text | 1,000 lines | | 10,000 lines | ratio | 100,000 lines | ratio |"
