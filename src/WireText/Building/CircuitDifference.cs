@@ -20,8 +20,9 @@ internal sealed record CircuitDifference(
     public static CircuitDifference Of(Circuit before, Circuit after)
     {
         var circuits = CircuitComparison.Of(before, after);
-        var gone = InOrder(circuits.Dropped.Concat(circuits.Changed.Select(change => change.Before)));
-        var added = InOrder(circuits.Added.Concat(circuits.Changed.Select(change => change.After)));
+        var replaced = circuits.Changed.RemoveAll(change => change.IsLearnt);
+        var gone = InOrder(circuits.Dropped.Concat(replaced.Select(change => change.Before)));
+        var added = InOrder(circuits.Added.Concat(replaced.Select(change => change.After)));
         return new CircuitDifference(
             WiresOf(before, gone, circuits.Wires.Select(change => change.Before)),
             WiresOf(after, added, circuits.Wires.Select(change => change.After)),

@@ -10,6 +10,9 @@ public enum ChangeSection
     PartsOut,
     PartsIn,
     PartsChanged,
+
+    /// <summary>Nothing is done: more is known of a part than before.</summary>
+    PartsMeasured,
     WiresMoved,
     WiresExchanged,
     WiresAdded,
@@ -37,7 +40,16 @@ public static class ChangeList
         var parts = circuits
             .Dropped.Select(part => Of(ChangeSection.PartsOut, Words(circuits.Before, part), part, null))
             .Concat(circuits.Added.Select(part => Of(ChangeSection.PartsIn, Words(circuits.After, part), null, part)))
-            .Concat(circuits.Changed.Select(one => Of(ChangeSection.PartsChanged, Words(one), one.Before, one.After)));
+            .Concat(
+                circuits.Changed.Select(one =>
+                    Of(
+                        one.IsLearnt ? ChangeSection.PartsMeasured : ChangeSection.PartsChanged,
+                        Words(one),
+                        one.Before,
+                        one.After
+                    )
+                )
+            );
         var wires = circuits.Wires.Select(change => new ListedChange(
             0,
             SectionOf(change.Kind),
@@ -63,6 +75,7 @@ public static class ChangeList
             ChangeSection.PartsOut => "parts out",
             ChangeSection.PartsIn => "parts in",
             ChangeSection.PartsChanged => "parts changed",
+            ChangeSection.PartsMeasured => "parts known better now",
             ChangeSection.WiresMoved => "wires moved",
             ChangeSection.WiresExchanged => "wires exchanged",
             _ => "wires added",
@@ -76,6 +89,7 @@ public static class ChangeList
             ChangeSection.PartsOut => "out",
             ChangeSection.PartsIn => "in",
             ChangeSection.PartsChanged => "changed",
+            ChangeSection.PartsMeasured => "known better now",
             ChangeSection.WiresMoved => "moved",
             ChangeSection.WiresExchanged => "exchanged",
             _ => "added",

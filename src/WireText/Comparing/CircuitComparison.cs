@@ -4,7 +4,11 @@ using WireText.Circuits;
 namespace WireText.Comparing;
 
 /// <summary>A part that is in both circuits and not the same in both.</summary>
-public sealed record PartChange(Part Before, Part After, string WordsBefore, string WordsAfter);
+public sealed record PartChange(Part Before, Part After, string WordsBefore, string WordsAfter)
+{
+    /// <summary>True where it is the same part, and only more is known of it: it stays where it is.</summary>
+    public bool IsLearnt { get; init; }
+}
 
 /// <summary>A control whose positions are called otherwise, or that rests elsewhere.</summary>
 public sealed record NameChange(string Control, string Before, string After);
@@ -48,7 +52,10 @@ public sealed record CircuitComparison(
                         pair.After!,
                         PartWords.Of(before, pair.Before),
                         PartWords.Of(after, pair.After!)
-                    )),
+                    )
+                    {
+                        IsLearnt = Learning.IsOf(before, pair.Before, after, pair.After!),
+                    }),
             ],
             WireChanges.Of(before, after, parts),
             [

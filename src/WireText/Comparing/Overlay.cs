@@ -68,6 +68,6 @@ public sealed record Overlay(
     private static Standing StandingOf(CircuitComparison circuits, Circuit now, int part) =>
         part >= now.Parts.Length ? Standing.Goes
         : circuits.Added.Any(added => added.Index == part) ? Standing.Comes
-        : circuits.Changed.Any(change => change.After.Index == part) ? Standing.Comes
+        : circuits.Changed.Any(change => change.After.Index == part && !change.IsLearnt) ? Standing.Comes
         : Standing.Stays;
 }

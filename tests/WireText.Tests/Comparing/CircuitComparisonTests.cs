@@ -105,6 +105,23 @@ public partial class CircuitComparisonTests
         Assert.Empty(mod.Left);
     }
 
+    /// <summary>A pot that was measured is not taken out; one of another value is.</summary>
+    [Theory]
+    [InlineData("pot vol ? audio", "pot vol 500k audio measured 481k", true)]
+    [InlineData("pot vol 500k audio", "pot vol 500k audio measured 481k", true)]
+    [InlineData("pot vol 250k..500k taper=?", "pot vol 300k audio", true)]
+    [InlineData("pot vol 200k..300k audio", "pot vol 500k audio", false)]
+    [InlineData("pot vol ? audio", "pot vol 500k linear", false)]
+    [InlineData("pot vol 250k audio", "pot vol 500k audio", false)]
+    public void Compare_APartThatWasMeasured_LeavesItWhereItIs(string was, string now, bool isLearnt)
+    {
+        const string Rest = "\njack out mono\nwire vol.2 to out.tip red\nwire vol.1 to out.sleeve black\n";
+        var (before, after) = (Bench.CompileText(was + Rest), Bench.CompileText(now + Rest));
+
+        Assert.Equal(isLearnt, Assert.Single(CircuitComparison.Of(before, after).Changed).IsLearnt);
+        Assert.Equal(isLearnt, WireText.Building.WorkOrder.Between(before, after).Steps.IsEmpty);
+    }
+
     [Fact]
     public void Compare_AStockGuitarWithItsMod_TellsWhatIsToBeDone()
     {
