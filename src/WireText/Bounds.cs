@@ -172,7 +172,7 @@ public static class Bounds
         ),
         new(
             "checks",
-            "situations in which the sides of electrolytics are looked at",
+            "situations in which the sides of electrolytics are looked at, one electrolytic each",
             ElectrolyticReversed.SituationLimit,
             "the rest is not looked at"
         ),

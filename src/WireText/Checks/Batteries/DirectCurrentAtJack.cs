@@ -67,7 +67,7 @@ public sealed class DirectCurrentAtJack : IJackCheck
 
         var worst = tree
             .Situations.Take(SituationLimit)
-            .Select(situation => (situation.State, Volts: JackVoltage.Of(network, situation.State)))
+            .Select(situation => (situation.State, Volts: DirectVoltage.AtJack(network, situation.State)))
             .Where(found => found.Volts is { } volts && Math.Abs(volts) > Thresholds.JackVolts)
             .OrderByDescending(found => Math.Abs(found.Volts!.Value))
             .FirstOrDefault();
@@ -99,7 +99,7 @@ public sealed class DirectCurrentAtJack : IJackCheck
     {
         var network = context.Study.Network;
         var parts = LiveNetwork
-            .WithSupplies(network, state)
+            .WithSupplies(network, state, (network.Tip, network.Sleeve), [])
             .Branches.Select(branch => context.Circuit.Elements[branch.Source.Element].Part)
             .Distinct()
             .Order()
@@ -108,7 +108,7 @@ public sealed class DirectCurrentAtJack : IJackCheck
         return [.. (leading.Count > 0 ? leading : parts).Select(part => context.Circuit.Parts[part])];
 
         double VoltsWithout(int part) =>
-            JackVoltage.Of(
+            DirectVoltage.AtJack(
                 network,
                 state,
                 [

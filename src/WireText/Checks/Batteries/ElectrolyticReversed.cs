@@ -2,14 +2,16 @@ using System.Globalization;
 using WireText.Checks.Values;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
+using WireText.Electrical.Solving;
+using WireText.Electrical.Sound;
 using WireText.Text;
 
 namespace WireText.Checks.Batteries;
 
-/// <summary>Finds electrolytic capacitors that a battery charges the wrong way round.</summary>
+/// <summary>Finds electrolytic capacitors that a battery, or an amplifier at rest, charges the wrong way round.</summary>
 public sealed class ElectrolyticReversed : IStudyCheck
 {
-    /// <summary>Situations looked at. Chosen.</summary>
+    /// <summary>Situations looked at, once for each electrolytic. Chosen.</summary>
     internal const int SituationLimit = 4_096;
 
     public CheckDescription Description { get; } =
@@ -19,8 +21,9 @@ public sealed class ElectrolyticReversed : IStudyCheck
             Severity: Severity.Error,
             Group: FindingGroup.Supply,
             Why: """
-            Its plus is lead 1, and here a battery makes lead 2 the positive one. The oxide in it is then taken down instead
-            of built up: it leaks, warms, empties the battery, and may burst.
+            Its plus is lead 1, and here a battery, or the idle voltage of an amplifier, makes lead 2 the positive one. The
+            oxide in it is then taken down instead of built up: it leaks, warms, empties the battery, and may burst. Under
+            half a volt it bears (common practice).
             """,
             Bad: """
             pickup  neck  single-coil
@@ -51,19 +54,34 @@ public sealed class ElectrolyticReversed : IStudyCheck
             Mend: "Exchange its two ends."
         );
 
-    public IEnumerable<Finding> Find(StudyContext context) =>
-        context.Study is { Network: var network, Situations: { IsComplete: true } tree }
-            ? from capacitor in context.Circuit.Elements.OfType<Capacitor>()
-            where context.Circuit.Parts[capacitor.Part].HasTrait("electrolytic")
+    public IEnumerable<Finding> Find(StudyContext context)
+    {
+        if (context.Study is not { Network: var network, Situations: { IsComplete: true } tree })
+        {
+            return [];
+        }
+
+        Capacitor[] electrolytics =
+        [
+            .. context
+                .Circuit.Elements.OfType<Capacitor>()
+                .Where(capacitor => context.Circuit.Parts[capacitor.Part].HasTrait("electrolytic"))
+                .Take(SituationLimit),
+        ];
+        return from capacitor in electrolytics
             let volts = tree
-                .Situations.Take(SituationLimit)
-                .Select(situation =>
-                    Supply.VoltsBetween(network, network.InContact(situation.State), capacitor.A, capacitor.B)
-                )
-                .Min()
-            where volts < 0
-            select Report(context.Circuit, capacitor, volts.Value)
-            : [];
+                .Situations.Take(SituationLimit / electrolytics.Length)
+                .Min(situation => VoltsAcross(network, situation.State, capacitor))
+            where volts < -Thresholds.ReversedVolts
+            select Report(context.Circuit, capacitor, volts.Value);
+    }
+
+    /// <summary>The direct voltage of its plus against its minus; null when it is not known.</summary>
+    private static double? VoltsAcross(Network network, State state, Capacitor capacitor)
+    {
+        var nets = network.Circuit.Nets.OneNet;
+        return DirectVoltage.Between(network, state, (nets[capacitor.A], nets[capacitor.B]));
+    }
 
     private Finding Report(Circuit circuit, Capacitor capacitor, double volts)
     {
@@ -72,7 +90,7 @@ public sealed class ElectrolyticReversed : IStudyCheck
             part.NameAt,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"'{part.Name}' is the wrong way round: −{-volts:0.###} V at its plus, '{circuit.NameOf(capacitor.A)}'"
+                $"'{part.Name}' is the wrong way round: −{-volts:0.##} V at its plus, '{circuit.NameOf(capacitor.A)}'"
             ),
             part.HangsOn is { } on
                 ? $"turn it round: {PartLines.Hung(circuit, part, on.Second, on.First)}"

@@ -48,7 +48,7 @@ public static class LivePart
     /// <summary>Whether each branch, then each extra edge, is live.</summary>
     /// <param name="branches">The branches to look at: all of the network's, some, or none for contacts alone; an output never without its input.</param>
     /// <param name="nodeOf">For each net, its node.</param>
-    /// <param name="extra">Contacts that may close, as pairs of nets.</param>
+    /// <param name="extra">Contacts that may close and what lies on the jack, as pairs of nets.</param>
     /// <param name="probe">The nets of the virtual edge.</param>
     internal static bool[] Find(
         Network network,

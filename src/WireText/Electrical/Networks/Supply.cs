@@ -35,7 +35,7 @@ public static class Supply
 
     /// <summary>The voltage of one lug against another, through contacts and batteries without load; null when nothing of that kind joins them.</summary>
     /// <param name="nodeOf">For each net, its node in contact.</param>
-    internal static double? VoltsBetween(Network network, int[] nodeOf, int lug, int against)
+    private static double? VoltsBetween(Network network, int[] nodeOf, int lug, int against)
     {
         var nets = network.Circuit.Nets.OneNet;
         var volts = new Dictionary<int, double> { [nodeOf[nets[against]]] = 0 };

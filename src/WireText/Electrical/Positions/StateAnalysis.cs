@@ -27,7 +27,7 @@ public sealed class StateAnalysis
         resonance = known.Resonance;
         reading = known.Reading;
         coils = new(() => CoilPlacement.Of(network, state));
-        jackVolts = new(() => JackVoltage.Of(network, state));
+        jackVolts = new(() => DirectVoltage.AtJack(network, state));
     }
 
     /// <summary>The state that it is about.</summary>

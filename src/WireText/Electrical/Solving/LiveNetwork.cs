@@ -24,10 +24,10 @@ public readonly record struct LiveAmplifier(int Element, int In, int Out, int Co
 /// </summary>
 public sealed class LiveNetwork
 {
-    /// <summary>The node of the sleeve: the reference.</summary>
+    /// <summary>The node of the sleeve, or of the net that a voltage is taken against: the reference.</summary>
     public const int Sleeve = 0;
 
-    /// <summary>The node of the tip.</summary>
+    /// <summary>The node of the tip, or of the net whose voltage is taken.</summary>
     public const int Tip = 1;
 
     private LiveNetwork(
@@ -62,6 +62,9 @@ public sealed class LiveNetwork
 
     /// <summary>Each comes before those that drive its input.</summary>
     public ImmutableArray<LiveAmplifier> Amplifiers { get; }
+
+    /// <summary>Between which nodes the input of the amplifier on the jack lies; null where it is not live, or not asked for.</summary>
+    public (int From, int To)? Load { get; private init; }
 
     /// <summary>True when an amplifier can feed its own input: such a network is not computed.</summary>
     public bool HasFeedback { get; }
@@ -116,9 +119,15 @@ public sealed class LiveNetwork
         return Build(network, nodeOf, present, network.DialsOf(state));
     }
 
-    /// <summary>The part that a direct current from batteries and working amplifiers flows in.</summary>
+    /// <summary>The part that a direct current from batteries and working amplifiers flows in, with an amplifier on the jack.</summary>
+    /// <param name="probe">The net whose voltage is taken, and the one that it is taken against.</param>
     /// <param name="opened">Branches taken out in thought, as indices into <see cref="Network.Branches"/>.</param>
-    internal static LiveNetwork WithSupplies(Network network, State state, params IReadOnlyCollection<int> opened)
+    internal static LiveNetwork WithSupplies(
+        Network network,
+        State state,
+        (int Net, int Against) probe,
+        IReadOnlyCollection<int> opened
+    )
     {
         var nodeOf = network.AtTheDials(state);
         var powered = Supply.PoweredAmplifiers(network, state);
@@ -129,19 +138,36 @@ public sealed class LiveNetwork
                 && !opened.Contains(branch.Index)
             )
             .ToArray();
-        return Build(network, nodeOf, present, network.DialsOf(state));
+        return Build(
+            network,
+            nodeOf,
+            present,
+            network.DialsOf(state),
+            probe,
+            [new NetPair(network.Tip, network.Sleeve)]
+        );
     }
 
-    private static LiveNetwork Build(Network network, int[] nodeOf, Branch[] present, DialSetting dials)
+    private static LiveNetwork Build(Network network, int[] nodeOf, Branch[] present, DialSetting dials) =>
+        Build(network, nodeOf, present, dials, (network.Tip, network.Sleeve), []);
+
+    private static LiveNetwork Build(
+        Network network,
+        int[] nodeOf,
+        Branch[] present,
+        DialSetting dials,
+        (int Net, int Against) probe,
+        ReadOnlySpan<NetPair> load
+    )
     {
-        if (nodeOf[network.Tip] == nodeOf[network.Sleeve])
+        if (nodeOf[probe.Net] == nodeOf[probe.Against])
         {
             return new LiveNetwork(isShort: true, 1, [], []);
         }
 
-        var isLive = LivePart.Find(network, present, nodeOf, dials, [], (network.Tip, network.Sleeve));
+        var isLive = LivePart.Find(network, present, nodeOf, dials, load, probe);
         var live = present.Where((_, i) => isLive[i]).ToArray();
-        var numbers = new Dictionary<int, int> { [nodeOf[network.Sleeve]] = Sleeve, [nodeOf[network.Tip]] = Tip };
+        var numbers = new Dictionary<int, int> { [nodeOf[probe.Against]] = Sleeve, [nodeOf[probe.Net]] = Tip };
         var branches = ImmutableArray.CreateBuilder<LiveBranch>(live.Length);
         foreach (var branch in live)
         {
@@ -149,13 +175,17 @@ public sealed class LiveNetwork
             branches.Add(new LiveBranch(branch, inside));
         }
 
+        (int From, int To)? loaded = load is [var pair] && isLive[^1] ? (Number(pair.Low), Number(pair.High)) : null;
         var made = branches.MoveToImmutable();
         return new LiveNetwork(
             isShort: false,
             numbers.Count,
             made,
             AmplifierOrder.Of(network.Circuit, numbers.Count, made)
-        );
+        )
+        {
+            Load = loaded,
+        };
 
         int Number(int net)
         {

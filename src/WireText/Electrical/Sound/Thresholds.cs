@@ -51,6 +51,9 @@ public static class Thresholds
     /// <summary>A direct voltage at the jack is told above this, in volts.</summary>
     public const double JackVolts = 1e-3;
 
+    /// <summary>An electrolytic bears this much the wrong way round, in volts: common practice, its oxide holds a little.</summary>
+    public const double ReversedVolts = 0.5;
+
     /// <summary>Balance is not looked at further down, in dB.</summary>
     public const double BalanceFloorDecibels = -60;
 }

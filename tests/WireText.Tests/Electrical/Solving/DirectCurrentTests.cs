@@ -61,20 +61,20 @@ public class DirectCurrentTests
     }
 
     [Fact]
-    public void JackVoltage_BehindTheOutputCapacitor_IsNone()
+    public void VoltsAtJack_BehindTheOutputCapacitor_IsNone()
     {
         var bench = Bench.Of(Preamp + "pre.out ~ out.tip; bat.minus ~ out.ring");
 
-        Assert.Equal(0, JackVoltage.Of(bench.Network, bench.State)!.Value, 1e-9);
+        Assert.Equal(0, DirectVoltage.AtJack(bench.Network, bench.State)!.Value, 1e-9);
     }
 
     [Fact]
-    public void JackVoltage_OfABatteryAcrossTheJack_IsWhatItsResistanceLeaves()
+    public void VoltsAtJack_OfABatteryAcrossTheJack_IsWhatItsResistanceLeaves()
     {
         // 9 V behind 2 Ω into 1 MΩ.
         var bench = Bench.Of("jack out; battery bat 9V; bat.plus ~ out.tip; bat.minus ~ out.sleeve");
 
-        Assert.Equal(9 * 1e6 / (1e6 + 2), JackVoltage.Of(bench.Network, bench.State)!.Value, 1e-9);
+        Assert.Equal(9 * 1e6 / (1e6 + 2), DirectVoltage.AtJack(bench.Network, bench.State)!.Value, 1e-9);
     }
 
     [Theory]
