@@ -8,6 +8,7 @@ using WireText.Checks.Switching;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Layout.Finishing;
 using WireText.Drawing.Layout.Placement;
 using WireText.Drawing.Layout.Routing;
 using WireText.Drawing.Pictures;
@@ -209,6 +210,12 @@ public static class Bounds
         ),
         new("drawing", "trials for each part beyond them", SlotSpread.TrialsAPart, "the best so far stands"),
         new("drawing", "nodes of the lattice", LatticeBuilder.MostNodes, "parts are drawn, wires are listed"),
+        new(
+            "drawing",
+            "nodes of a lattice kept for the picture after it",
+            LayoutFinisher.MostNodesKept,
+            "that picture is laid as if it were alone"
+        ),
         new(
             "drawing",
             "rounds in which wires compete for lanes",

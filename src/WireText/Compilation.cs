@@ -81,7 +81,13 @@ public sealed class Compilation
         CheckSettings? settings = null
     ) =>
         new(
-            new CompilationSteps(source, sources, CheckRequest.Of(withHarmless, settings), before: null),
+            new CompilationSteps(
+                source,
+                sources,
+                CheckRequest.Of(withHarmless, settings),
+                before: null,
+                holdsPlaces: false
+            ),
             CancellationToken.None
         );
 
@@ -94,7 +100,14 @@ public sealed class Compilation
     /// is the same as of the text alone.
     /// </summary>
     public Compilation With(SourceText text) =>
-        new(new CompilationSteps(text, steps.Sources, steps.Request, steps), cancellation);
+        new(new CompilationSteps(text, steps.Sources, steps.Request, steps, holdsPlaces: false), cancellation);
+
+    /// <summary>
+    /// The same for somebody who looks on while the file is written: in the picture, parts stay where they were and wires keep their
+    /// paths where they can. Findings are those of the text alone; the picture depends on those before it.
+    /// </summary>
+    public Compilation WithPlacesHeld(SourceText text) =>
+        new(new CompilationSteps(text, steps.Sources, steps.Request, steps, holdsPlaces: true), cancellation);
 
     /// <summary>Where everything goes on the page; null when there is no circuit, or one too large to draw.</summary>
     public Plan? PlanFor(LayoutEffort effort) => steps.PlanFor(effort).Get(cancellation);

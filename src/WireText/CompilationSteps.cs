@@ -25,7 +25,14 @@ internal sealed class CompilationSteps
     private volatile Drawn? drawn;
 
     /// <param name="before">The steps of the text before an edit; null for a text of its own.</param>
-    public CompilationSteps(SourceText source, ISourceProvider sources, CheckRequest request, CompilationSteps? before)
+    /// <param name="holdsPlaces">True where the picture goes on from the one before.</param>
+    public CompilationSteps(
+        SourceText source,
+        ISourceProvider sources,
+        CheckRequest request,
+        CompilationSteps? before,
+        bool holdsPlaces
+    )
     {
         Source = source;
         Sources = sources;
@@ -58,7 +65,7 @@ internal sealed class CompilationSteps
         plans =
         [
             .. Enum.GetValues<LayoutEffort>()
-                .Select(effort => new Step<Plan?>(cancel => PlanOf(effort, known, cancel))),
+                .Select(effort => new Step<Plan?>(cancel => PlanOf(effort, known, holdsPlaces, cancel))),
         ];
     }
 
@@ -133,9 +140,9 @@ internal sealed class CompilationSteps
     private bool IsRead(CancellationToken cancellation) =>
         Read(cancellation).All(finding => finding.Severity != Severity.Error);
 
-    private Plan? PlanOf(LayoutEffort effort, KnownBefore? known, CancellationToken cancellation) =>
+    private Plan? PlanOf(LayoutEffort effort, KnownBefore? known, bool holdsPlaces, CancellationToken cancellation) =>
         Bound.Get(cancellation).Circuit is { } circuit
-            ? Plan.Of(circuit, effort, known?.Plans[(int)effort], cancellation)
+            ? Plan.Of(circuit, effort, known?.Plans[(int)effort], holdsPlaces, cancellation)
             : null;
 
     private static Study? StudyOf(Circuit circuit, KnownBefore? known) =>
@@ -164,9 +171,9 @@ internal sealed class CompilationSteps
     private bool IncludesNothing() =>
         !Tree.Get(CancellationToken.None).Statements.Any(statement => statement is IncludeSyntax or BaseSyntax);
 
-    /// <summary>What a step gave, or an older value for the next text to start from.</summary>
+    /// <summary>What a step gave, or an older value for the next text to start from: a text that is broken for a moment gives none.</summary>
     private static T? Finished<T>(Step<T?> step, T? older)
-        where T : class => step.IsDone ? step.Get(CancellationToken.None) : older;
+        where T : class => (step.IsDone ? step.Get(CancellationToken.None) : null) ?? older;
 
     private ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>
         [

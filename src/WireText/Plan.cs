@@ -28,7 +28,14 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
 
     /// <summary>Null for a circuit that is too large to draw.</summary>
     /// <param name="before">A plan of the text before an edit: where the edit changed nothing to lay out, it stands, and all but the tags does where it changed colours.</param>
-    public static Plan? Of(Circuit circuit, LayoutEffort effort, Plan? before, CancellationToken cancellation)
+    /// <param name="holdsPlaces">True to go on from the plan before: see <see cref="LayoutEngine.Continue"/>.</param>
+    public static Plan? Of(
+        Circuit circuit,
+        LayoutEffort effort,
+        Plan? before,
+        bool holdsPlaces,
+        CancellationToken cancellation
+    )
     {
         if (TooLarge(circuit) is not null)
         {
@@ -41,6 +48,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             before is null ? LayoutEngine.Lay(problem, effort, cancellation)
             : LayoutTwins.Are(before.Problem, problem) ? before.Layout
             : LayoutTwins.AreButForTheTags(before.Problem, problem) ? LayoutEngine.Retag(problem, before.Layout)
+            : holdsPlaces ? LayoutEngine.Continue(problem, before.Problem, before.Layout, cancellation)
             : LayoutEngine.Lay(problem, effort, cancellation);
         var parts = problem.Parts.Select(part => part.Id).ToHashSet(StringComparer.Ordinal);
         return new Plan(faces, problem, layout) { LugLabels = before?.LugLabels.Of(parts) ?? new() };

@@ -1,6 +1,7 @@
 using WireText.Drawing.Layout.Finishing;
 using WireText.Drawing.Layout.Placement;
 using WireText.Drawing.Layout.Routing;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
 
@@ -79,6 +80,56 @@ public static class LayoutEngine
         {
             States = budget.Spent,
         };
+    }
+
+    /// <summary>
+    /// A layout that goes on from an earlier one, for who looks on while a wiring is written: parts that both have stay where they
+    /// are, and wires that both have keep their paths where what is new leaves them room. It depends on what was laid before, and is
+    /// quick whatever the effort of that was.
+    /// </summary>
+    /// <param name="before">What was laid out then.</param>
+    /// <param name="laid">What it was laid out to.</param>
+    /// <returns>A layout of the problem alone, at quick effort, where nothing can be held: with other rows to arrange, and where a wire would have no path.</returns>
+    /// <exception cref="OperationCanceledException">Nobody waits for the layout any more.</exception>
+    public static LayoutResult Continue(
+        LayoutProblem problem,
+        LayoutProblem before,
+        LayoutResult laid,
+        CancellationToken cancellation = default
+    )
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(laid);
+        if (laid.Routed is { } old && LayoutTwins.HaveSameArrangement(before, problem))
+        {
+            var budget = new LayoutBudget(MostStates, cancellation);
+            var wiring = Wiring.Of(problem);
+            var held = HeldPlaces.Of(wiring, old.Lattice.Wiring, laid);
+            var labelled = LabelPlacer.Place(PartPlacer.Hold(wiring, problem, held));
+            if (!LatticeBuilder.IsTooLarge(labelled))
+            {
+                var routed = RouterStarts.Continue(LatticeBuilder.Over(labelled, old.Lattice), old, budget);
+                if (routed.IsComplete)
+                {
+                    var finished = LayoutFinisher.Finish(routed);
+                    return finished with
+                    {
+                        Extent = HeldAtTheLeftAndAbove(finished.Extent, laid.Extent),
+                        States = budget.Spent,
+                    };
+                }
+            }
+        }
+
+        return Lay(problem, LayoutEffort.Quick, cancellation);
+    }
+
+    /// <summary>Room that is given up at the left or above would move all the rest on the page.</summary>
+    private static Box HeldAtTheLeftAndAbove(Box now, Box before)
+    {
+        var (x, y) = (Math.Min(now.X, before.X), Math.Min(now.Y, before.Y));
+        return new Box(x, y, now.Right - x, now.Bottom - y);
     }
 
     /// <summary>The layout of a problem whose tags alone differ from those of one that is laid: see <see cref="LayoutTwins.AreButForTheTags"/>.</summary>

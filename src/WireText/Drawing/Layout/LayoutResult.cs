@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Drawing.Layout.Routing;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Layout;
@@ -73,4 +74,7 @@ public sealed record LayoutResult(
     /// parts' turns, leads to the same places again. Empty when the author placed some part.
     /// </summary>
     public ImmutableArray<ImmutableArray<string?>> Slots { get; init; } = [];
+
+    /// <summary>What the wires were routed on, for a layout that goes on from this one; null when that would keep too much.</summary>
+    internal RoutedLattice? Routed { get; init; }
 }

@@ -22,7 +22,17 @@ public static class LayoutTwins
     private static bool AreButForTheWires(LayoutProblem one, LayoutProblem other) =>
         AreAll(one.Parts, other.Parts, AreSame)
         && AreAll(one.Cables, other.Cables, AreSame)
-        && AreAll(one.Arrangement, other.Arrangement, (row, otherRow) => row.SequenceEqual(otherRow));
+        && HaveSameArrangement(one, other);
+
+    /// <summary>True where the author wants the same rows, or none.</summary>
+    public static bool HaveSameArrangement(LayoutProblem one, LayoutProblem other) =>
+        AreAll(one.Arrangement, other.Arrangement, (row, otherRow) => row.SequenceEqual(otherRow));
+
+    /// <summary>True where lugs, bodies and words lie alike: then a lattice over the one is one over the other.</summary>
+    internal static bool LieAlike(LabelledPlacement one, LabelledPlacement other) =>
+        one.Labels.AsSpan().SequenceEqual(other.Labels)
+        && one.Placement.Poses.AsSpan().SequenceEqual(other.Placement.Poses)
+        && AreAll([.. one.Placement.Wiring.Parts], [.. other.Placement.Wiring.Parts], AreSame);
 
     private static bool AreSame(LayoutPart one, LayoutPart other) =>
         one with { Body = [], Lugs = [], Surfaces = [] } == other with { Body = [], Lugs = [], Surfaces = [] }

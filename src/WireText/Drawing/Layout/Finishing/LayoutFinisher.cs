@@ -7,6 +7,9 @@ namespace WireText.Drawing.Layout.Finishing;
 /// <summary>Makes finished geometry of routes: corner points, hops, tags.</summary>
 internal static class LayoutFinisher
 {
+    /// <summary>A larger lattice than this is not kept with its layout: some ten megabytes.</summary>
+    internal const int MostNodesKept = 250_000;
+
     public static LayoutResult Finish(RoutedLattice routed)
     {
         var labelled = routed.Lattice.Labelled;
@@ -36,7 +39,10 @@ internal static class LayoutFinisher
             [.. wires.Take(cores).OfType<RoutedWire>()],
             BraidSheaths.Of(routed, wires),
             [.. all.Where((_, i) => wires[i] is null).Select(wire => wire.Id).Distinct(StringComparer.Ordinal)]
-        );
+        ) with
+        {
+            Routed = routed.Lattice.NodeCount <= MostNodesKept ? routed : null,
+        };
     }
 
     /// <summary>What was laid, with the colours and tags of a wiring that has the same parts and paths.</summary>
@@ -67,7 +73,11 @@ internal static class LayoutFinisher
         ];
         SetTags(labelled, wires);
         var cores = wires.Take(wiring.Connections.Length).OfType<RoutedWire>();
-        return Result(labelled, [.. cores], laid.Braids, laid.Unrouted) with { Slots = laid.Slots };
+        return Result(labelled, [.. cores], laid.Braids, laid.Unrouted) with
+        {
+            Slots = laid.Slots,
+            Routed = laid.Routed,
+        };
     }
 
     /// <param name="wires">By connection, then by tail of a braid; null for one without a path.</param>

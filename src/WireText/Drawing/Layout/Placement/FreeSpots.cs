@@ -53,7 +53,7 @@ internal sealed class FreeSpots(Wiring wiring, Pose?[] poses)
         {
             if (other != part && poses[other] is { } pose)
             {
-                taken.Add(PartBounds.Of(wiring.Parts[other], pose.Turn).Shifted(pose.At));
+                taken.Add(PartBounds.OnPage(wiring.Parts[other], pose));
             }
         }
     }

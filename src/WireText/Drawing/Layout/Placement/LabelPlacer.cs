@@ -106,7 +106,7 @@ internal static class LabelPlacer
     {
         var (own, pose) = (placement.Wiring.Parts[part], placement.Poses[part]);
         return own.Body.Length == 0
-            ? PartBounds.Of(own, pose.Turn).Shifted(pose.At)
+            ? PartBounds.OnPage(own, pose)
             : own.Body.Select(outline => pose.OnPage(outline).Bounds).Aggregate(Box.Union);
     }
 

@@ -28,6 +28,9 @@ internal static class PartBounds
         return (bounds ?? default).Turned(turn);
     }
 
+    /// <summary>The same on the page, in a pose.</summary>
+    public static Box OnPage(LayoutPart part, Pose pose) => Of(part, pose.Turn).Shifted(pose.At);
+
     /// <summary>The offset from a lattice node, in half pitches each way, with which a hole puts its lugs nearest to nodes.</summary>
     public static Point LatticeOffset(LayoutPart part, int turn)
     {

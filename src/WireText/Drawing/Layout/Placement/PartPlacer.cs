@@ -35,6 +35,41 @@ internal static class PartPlacer
         return new PartPlacement(wiring, [.. poses.Select(pose => pose!.Value)], isFound, slots);
     }
 
+    /// <summary>The same with parts held where an earlier layout had them: what does not fit beside the others there finds itself another place.</summary>
+    /// <param name="held">By part; see <see cref="HeldPlaces"/>.</param>
+    public static PartPlacement Hold(Wiring wiring, LayoutProblem problem, Pose?[] held)
+    {
+        var poses = new Pose?[wiring.Parts.Length];
+        PlaceArrangement(wiring, problem, [.. wiring.Parts.Select(part => part.GivenTurn ?? 0)], widening: 0, poses);
+        PlaceGiven(wiring, poses);
+        bool[] isFound = [.. poses.Select(pose => pose is null)];
+        for (var part = 0; part < poses.Length; part++)
+        {
+            poses[part] = held[part] is null ? poses[part] : null;
+        }
+
+        foreach (var part in Enumerable.Range(0, poses.Length).Where(part => held[part] is not null))
+        {
+            poses[part] = IsTaken(wiring, part, held[part]!.Value, poses) ? null : held[part];
+        }
+
+        PlaceRest(wiring, widening: 0, poses);
+        return new PartPlacement(wiring, [.. poses.Select(pose => pose!.Value)], isFound, Slots: null);
+    }
+
+    /// <summary>True where the part would lie on another one that has its place, but for what lies on a part by itself.</summary>
+    private static bool IsTaken(Wiring wiring, int part, Pose pose, Pose?[] poses)
+    {
+        var room = PartBounds.OnPage(wiring.Parts[part], pose);
+        return Enumerable
+            .Range(0, poses.Length)
+            .Any(other =>
+                wiring.Parts[other].Seat is null
+                && poses[other] is { } its
+                && PartBounds.OnPage(wiring.Parts[other], its).Overlaps(room)
+            );
+    }
+
     private static void PlaceArrangement(Wiring wiring, LayoutProblem problem, int[] turns, int widening, Pose?[] poses)
     {
         var byId = new Dictionary<string, int>(StringComparer.Ordinal);

@@ -3,10 +3,12 @@ using System.Collections.Immutable;
 namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>Routes the ends of braids, last of all: they start on a core, so the cores must lie still.</summary>
-internal sealed class BraidTails(RoutingTable table)
+/// <param name="kept">What is taken over from an earlier picture; null for nothing.</param>
+internal sealed class BraidTails(RoutingTable table, KeptRoutes? kept)
 {
     public ImmutableArray<BraidTail> Route()
     {
+        kept?.DropLooseTails();
         var tails = ImmutableArray.CreateBuilder<BraidTail>();
         var cables = table.Lattice.Wiring.Cables;
         for (var cable = 0; cable < cables.Length; cable++)
@@ -32,6 +34,11 @@ internal sealed class BraidTails(RoutingTable table)
 
     private BraidTail TailOf(int cable, bool isAtStart, int terminal)
     {
+        if (kept?.TailOf(cable, isAtStart) is { } tail)
+        {
+            return tail;
+        }
+
         var breakouts = BraidCores.BreakoutsOf(table.Lattice, table.Routes, table.Requests, cable, isAtStart);
         var free = breakouts.Where(node => table.Congestion.UsersOf(node) == 1).ToArray();
         if (terminal < 0 || free.Length == 0)

@@ -3,9 +3,9 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>Leads the cores of each cable side by side, every core after the first beside those before it; all of a cable's or none.</summary>
 internal sealed class CableCores(RoutingTable table)
 {
-    public void RunTogether()
+    public void RunTogether(IEnumerable<LayoutCable> cables)
     {
-        foreach (var cable in table.Lattice.Wiring.Cables)
+        foreach (var cable in cables)
         {
             int[] cores =
             [

@@ -1,8 +1,8 @@
 namespace WireText.Drawing.Layout.Routing;
 
 /// <summary>
-/// Routes every wire for itself with a price on lanes that others have, then again those in conflict at a rising price until
-/// none is: negotiated congestion.
+/// Routes every wire that has no path for itself with a price on lanes that others have, then again those in conflict at a rising
+/// price until none is: negotiated congestion.
 /// </summary>
 internal sealed class LaneNegotiation(RoutingTable table, Negotiation manner)
 {
@@ -11,7 +11,7 @@ internal sealed class LaneNegotiation(RoutingTable table, Negotiation manner)
 
     public void Run()
     {
-        foreach (var wire in table.Order)
+        foreach (var wire in table.Order.Where(wire => table.Routes[wire] is null))
         {
             table.Place(wire, table.FindAnywhere(wire, table.Competing(manner.FirstPresent)));
         }

@@ -27,6 +27,9 @@ internal sealed record Lattice(
     bool[] IsInside
 )
 {
+    /// <summary>See <see cref="PartOpenings"/>.</summary>
+    public bool OpensAllSides { get; init; }
+
     public int Width { get; } = Frame.Width;
 
     public int Height { get; } = Frame.Height;

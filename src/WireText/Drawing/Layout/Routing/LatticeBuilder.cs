@@ -43,8 +43,20 @@ internal static class LatticeBuilder
             draft.Host,
             draft.IsInner,
             [.. wiring.Terminals.Select(terminal => IsInside(wiring, terminal))]
-        );
+        )
+        {
+            OpensAllSides = opensAllSides,
+        };
     }
+
+    /// <summary>The lattice over a placement, made as another one was; that one itself, where the two placements lie alike.</summary>
+    public static Lattice Over(LabelledPlacement labelled, Lattice before) =>
+        LayoutTwins.LieAlike(labelled, before.Labelled)
+            ? before with
+            {
+                Labelled = labelled,
+            }
+            : Build(labelled, before.OpensAllSides);
 
     private static void CloseAndOpen(LatticeDraft draft, (int X, int Y)[] lugNodes, bool opensAllSides)
     {

@@ -30,6 +30,13 @@ internal sealed record LatticeFrame(int Left, int Top, int Width, int Height)
     /// <summary>The node at a place on the page, which is given in whole pitches.</summary>
     public int NodeAt((int X, int Y) inPitches) => ((inPitches.Y - Top) * Width) + inPitches.X - Left;
 
+    /// <summary>The node that lies where a node of another frame does; -1 where this frame has none, or only one of its border.</summary>
+    public int NodeAt(int node, LatticeFrame other)
+    {
+        var (x, y) = ((node % other.Width) + other.Left - Left, (node / other.Width) + other.Top - Top);
+        return x > 0 && y > 0 && x < Width - 1 && y < Height - 1 ? (y * Width) + x : -1;
+    }
+
     /// <summary>The index step from a node to its neighbour in direction 0 east, 1 south, 2 west, 3 north.</summary>
     public int Step(int direction) =>
         direction switch

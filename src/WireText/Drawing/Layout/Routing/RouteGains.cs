@@ -5,10 +5,13 @@ internal sealed class RouteGains(RoutingTable table)
 {
     /// <summary>Routes each wire anew, dearest detour first, and keeps only gains.</summary>
     /// <returns>True when some wire gained.</returns>
-    public bool ImproveSingles()
+    public bool ImproveSingles() => ImproveSingles(_ => true);
+
+    /// <summary>The same for some of the wires.</summary>
+    public bool ImproveSingles(Func<int, bool> isTried)
     {
         var hasGained = false;
-        foreach (var wire in ByExcess())
+        foreach (var wire in ByExcess().Where(isTried))
         {
             if (table.TakeOut(wire) is { } old)
             {

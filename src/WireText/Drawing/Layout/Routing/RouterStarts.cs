@@ -34,6 +34,16 @@ internal static class RouterStarts
     public static long Trial(Lattice lattice, LayoutBudget budget) =>
         Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), budget, SearchBudget.Trial).Score;
 
+    /// <summary>The wires on the paths that an earlier picture gave them, with those it has no path for routed quickly.</summary>
+    public static RoutedLattice Continue(Lattice lattice, RoutedLattice before, LayoutBudget budget)
+    {
+        var share = budget.Share(SearchBudget.Quick);
+        var effort = QuickEffort(lattice.Wiring.Connections.Length);
+        var routed = WireRouter.Continue(lattice, before, effort, share);
+        budget.Settle(share);
+        return routed;
+    }
+
     private static RoutedLattice Route(Lattice lattice, RouterEffort effort, LayoutBudget budget, long most)
     {
         var share = budget.Share(most);

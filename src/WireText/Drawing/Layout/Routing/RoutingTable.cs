@@ -100,7 +100,10 @@ internal sealed class RoutingTable : IDisposable
     }
 
     /// <summary>What a wire that was taken out would pay for a path.</summary>
-    public int CostOf(int wire, Route route, in SearchTerms terms) => search.CostOf(RequestOf(wire), route, terms);
+    public int CostOf(int wire, Route route, in SearchTerms terms) => CostOf(RequestOf(wire), route, terms);
+
+    /// <summary>The same of a request; <see cref="RouteCosts.Impossible"/> when the path is closed to it.</summary>
+    public int CostOf(RouteRequest request, Route route, in SearchTerms terms) => search.CostOf(request, route, terms);
 
     /// <summary>What a wire pays for the path that it has.</summary>
     public int CostInPlace(int wire, Route route, in SearchTerms terms)

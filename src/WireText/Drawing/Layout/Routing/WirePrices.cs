@@ -68,23 +68,25 @@ internal sealed class WirePrices
 
     public void End() => passes.Revoke(request);
 
-    /// <summary>What a path of the wire costs.</summary>
+    /// <summary>What a path of the wire costs; <see cref="RouteCosts.Impossible"/> when some step of it is closed to the wire.</summary>
     public int CostOf(Route route)
     {
         var path = route.Nodes;
-        var total = SeedCost(path[0]);
         var direction = Lattice.DirectionOf(path[0], path[1]);
         var (before, last) = (Nothing, path.Length - 1);
-        total += FirstStepCost(path[0], direction);
-        for (var i = 1; i < last; i++)
+        var total = Sum(SeedCost(path[0]), FirstStepCost(path[0], direction));
+        for (var i = 1; i < last && total != Impossible; i++)
         {
             var next = Lattice.DirectionOf(path[i], path[i + 1]);
-            total += NodeCost(path[i], direction, before, next, out before) + StepCost(path[i], next);
+            var here = NodeCost(path[i], direction, before, next, out before);
+            total = Sum(total, Sum(here, StepCost(path[i], next)));
             direction = next;
         }
 
-        return total + (path[last] == toLug ? ArrivalCost(direction) : LandingCost(path[last]));
+        return Sum(total, path[last] == toLug ? ArrivalCost(direction) : LandingCost(path[last]));
     }
+
+    private static int Sum(int one, int other) => one == Impossible || other == Impossible ? Impossible : one + other;
 
     /// <summary>What it costs to begin at a node.</summary>
     public int SeedCost(int node) => fromLug >= 0 || request.From < 0 ? 0 : LandingCost(node);

@@ -14,12 +14,36 @@ internal static class WireRouter
         using var table = new RoutingTable(lattice, effort, budget);
         new LaneNegotiation(table, effort.Negotiation).Run();
         Improve(new RouteGains(table), effort);
-        new CableCores(table).RunTogether();
+        new CableCores(table).RunTogether(lattice.Wiring.Cables);
+        return Finish(table, new BraidTails(table, kept: null));
+    }
+
+    /// <summary>
+    /// The same with the paths of an earlier picture to start from: what it has a legal path for keeps it, and gives way only where
+    /// a wire without one needs the room.
+    /// </summary>
+    public static RoutedLattice Continue(
+        Lattice lattice,
+        RoutedLattice before,
+        RouterEffort effort,
+        SearchBudget budget
+    )
+    {
+        using var table = new RoutingTable(lattice, effort, budget);
+        var kept = KeptRoutes.Place(table, before);
+        new LaneNegotiation(table, effort.Negotiation).Run();
+        new RouteGains(table).ImproveSingles(kept.IsAnother);
+        new CableCores(table).RunTogether(lattice.Wiring.Cables.Where(kept.HasAnotherCore));
+        return Finish(table, new BraidTails(table, kept));
+    }
+
+    private static RoutedLattice Finish(RoutingTable table, BraidTails braids)
+    {
         RetryUnrouted(table);
         HopRoom.Make(table);
-        var tails = new BraidTails(table).Route();
+        var tails = braids.Route();
         var score = ScoreOf(table) + (UnroutedScore * tails.Count(tail => tail.Route is null));
-        return new RoutedLattice(lattice, table.Routes, table.Requests, tails, score);
+        return new RoutedLattice(table.Lattice, table.Routes, table.Requests, tails, score);
     }
 
     private static void Improve(RouteGains gains, RouterEffort effort)
