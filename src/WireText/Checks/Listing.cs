@@ -7,12 +7,15 @@ public static class Listing
     private const int Shown = 6;
 
     /// <summary><c>'a'</c>, <c>'a' and 'b'</c>, <c>'a', 'b' and 'c'</c>; long lists end in a count.</summary>
-    public static string Of(IEnumerable<string> names)
+    public static string Of(IEnumerable<string> names) => Of(names, Shown);
+
+    /// <summary>As above; with more names than <paramref name="shown"/> the last are a count.</summary>
+    public static string Of(IEnumerable<string> names, int shown)
     {
         var quoted = names.Select(name => $"'{name}'").ToList();
-        if (quoted.Count > Shown)
+        if (quoted.Count > shown)
         {
-            return $"{string.Join(", ", quoted.Take(Shown - 1))} and {quoted.Count - Shown + 1} more";
+            return $"{string.Join(", ", quoted.Take(shown - 1))} and {quoted.Count - shown + 1} more";
         }
 
         return quoted.Count < 2

@@ -290,7 +290,7 @@ public class SoundCheckTests
 
         var never = Assert.Single(found, finding => finding.Id == "never-heard");
         Assert.Equal(
-            "'neck' and 'bridge' are heard in no position: 'neck.hot' and 'bridge.hot' come to 'sel' and no further",
+            "'neck' and 'bridge' are heard in no position: 'neck.hot' and 'bridge.hot' come only to 'sel'",
             never.Message
         );
     }

@@ -66,7 +66,7 @@ public sealed class NoSupply : IStudyCheck
         );
         return Description.At(
             part.NameAt,
-            $"'{part.Name}' gets no supply in any position: no metal leads from '{supply}' through a battery to '{common}'",
+            $"'{part.Name}' gets no supply in any position: no way from '{supply}' through a battery to '{common}'",
             $"close the loop from '{supply}' through the battery to '{common}', the plug in",
             [
                 Subject.Lug(supply),

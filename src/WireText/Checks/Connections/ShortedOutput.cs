@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Electrical.Networks;
@@ -140,14 +141,20 @@ public sealed class ShortedOutput : IJackCheck
             nodeOf[network.Tip] == nodeOf[network.Sleeve]
                 ? "tip and sleeve are joined"
                 : "the signal goes to ground before the volume";
-        var where = shorted.Select(one =>
-            string.Join(" ", one.Positions.Select(at => context.PositionName(at.Control, at.Position)))
-        );
+        var where = shorted
+            .Select(one => string.Join(" ", one.Positions.Select(at => context.PositionName(at.Control, at.Position))))
+            .ToList();
         return Report(
             context,
             blamed,
             [.. shorted.SelectMany(one => one.Positions).Distinct()],
-            $"{what} at {string.Join(" and at ", where)}",
+            ShortMessage.FirstOf(
+                $"{what} at {string.Join(" and at ", where)}",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{what} at {where[0]} and in {where.Count - 1} more positions"
+                )
+            ),
             otherwise: shorted.Length == 1 ? "name that position 'off' if silence is meant" : null
         );
     }

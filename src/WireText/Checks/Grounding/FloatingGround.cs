@@ -1,3 +1,4 @@
+using System.Globalization;
 using WireText.Circuits;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Networks;
@@ -9,6 +10,9 @@ namespace WireText.Checks.Grounding;
 /// <summary>Finds metal, or a coil's return, that has no sure way to the sleeve.</summary>
 public sealed class FloatingGround : IStudyCheck
 {
+    /// <summary>Of metal that makes pickups silent, so many names stand beside theirs where all are too many to read. Chosen.</summary>
+    private const int ShownBesideSilence = 3;
+
     public CheckDescription Description { get; } =
         new(
             Id: "floating-ground",
@@ -89,25 +93,30 @@ public sealed class FloatingGround : IStudyCheck
 
     private Finding ReportMetal(StudyContext context, MetalNet metal, IReadOnlyList<Part> silenced, bool isOnReturn)
     {
-        var names = Listing.Of(metal.Lugs.Select(context.Circuit.NameOf));
+        var names = metal.Lugs.Select(context.Circuit.NameOf).ToList();
         var (is_, has) = metal.Lugs.Length == 1 ? ("is", "has") : ("are", "have");
         var message = metal.Contact.Relation switch
         {
-            ContactRelation.OneNet => $"{names} {is_} grounded by touching metal alone",
-            ContactRelation.Sometimes => $"{names} {has} no way to the sleeve at {Apart(context, metal.Contact)}",
-            _ => $"{names} {is_} not grounded",
+            ContactRelation.OneNet => $" {is_} grounded by touching metal alone",
+            ContactRelation.Sometimes => $" {has} no way to the sleeve at {Apart(context, metal.Contact)}",
+            _ => $" {is_} not grounded",
         };
         var silence =
             silenced.Count > 0
                 ? $", and {Listing.Of(silenced.Select(part => part.Name))} {(silenced.Count == 1 ? "is" : "are")} silent"
                 : "";
+        var counted = string.Create(CultureInfo.InvariantCulture, $", and {silenced.Count} pickups are silent");
         var line = GroundPlaces.Line(context, metal);
         return Description.At(
             silenced.Count > 0 || (isOnReturn && metal.Contact.Relation != ContactRelation.OneNet)
                 ? Severity.Error
                 : Severity.Warning,
             Places.Of(context, metal.Lugs[0]),
-            message + silence,
+            ShortMessage.FirstOf(
+                Listing.Of(names) + message + silence,
+                Listing.Of(names, ShownBesideSilence) + message + silence,
+                Listing.Of(names, ShownBesideSilence) + message + counted
+            ),
             $"solder a ground wire: {line}",
             [.. metal.Lugs.Select(context.Subject), .. silenced.Select(part => Subject.Part(part.Name))]
         ) with

@@ -82,6 +82,7 @@ public sealed class Expect : IStudyCheck
         {
             Related =
             [
+                .. OtherStates(context, refuted[0]),
                 .. refuted
                     .Skip(1)
                     .Select(other => new RelatedPlace(
@@ -90,6 +91,12 @@ public sealed class Expect : IStudyCheck
                     )),
             ],
         };
+
+    /// <summary>Where the claim fails too, beside the state that is told.</summary>
+    private static IEnumerable<RelatedPlace> OtherStates(StudyContext context, Refutation refuted) =>
+        StatesOf(context, refuted).Skip(1).ToList() is { Count: > 0 } others
+            ? [new RelatedPlace(refuted.Claim.DeclaredAt, $"it fails too at {Some(others)}")]
+            : [];
 
     /// <summary>What to mend: a value where one value is all that differs, else the wires.</summary>
     private static string MendOf(List<Refutation> refuted, string? fitting) =>
@@ -120,11 +127,23 @@ public sealed class Expect : IStudyCheck
 
     private static string Statement(StudyContext context, Refutation refuted)
     {
-        var states = refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state)).ToList();
-        var others = states.Count > 1 ? $"; it fails too at {Some(states.Skip(1).ToList())}" : "";
+        var states = StatesOf(context, refuted);
+        var more =
+            states.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $" and in {states.Count - 1} more") : "";
         var band = BandOf(refuted.Claim) is { } allowed ? $" ({allowed})" : "";
-        return $"'{refuted.Claim.Text}'{band} is expected {JackOf(context, refuted)}{At(states[0])}, but there is: {WhatIsThere(context, refuted)}{others}";
+        var at = JackOf(context, refuted) + At(states[0]) + more;
+        var there = $"there is: {WhatIsThere(context, refuted)}";
+
+        // The claim stands on the line that is marked.
+        return ShortMessage.FirstOf(
+            $"'{refuted.Claim.Text}'{band} is expected {at}, but {there}",
+            $"{at} {there}",
+            there
+        );
     }
+
+    private static List<string> StatesOf(StudyContext context, Refutation refuted) =>
+        [.. refuted.Failing.Select(state => WordsOf(context.Circuit, refuted.Expectation, state))];
 
     /// <summary>What a claimed value allows, from the least to the most; null for a claim of no value.</summary>
     private static string? BandOf(Claim claim) =>

@@ -95,12 +95,17 @@ public sealed class HangingCoil : IJackCheck
         var (coil, state) = hanging.MinBy(one => Moved(circuit, one.State));
         var lead = SignalEnd(network, coil, state);
         var name = circuit.NameOf(lead);
+        var hangs = $"'{coil.Name}' hangs on the signal by '{name}'";
         var allow = $"or write: allow hanging-coil at {circuit.Parts[coil.Part].Name} \"why\"";
         return Description
             .At(
                 Moved(circuit, state) >= RarelyMoved ? Severity.Note : Severity.Warning,
                 circuit.Parts[coil.Part].NameAt,
-                $"'{coil.Name}' hangs on the signal by '{name}'{context.AtText(state)}, and hums",
+                ShortMessage.FirstOf(
+                    $"{hangs}{context.AtText(state)}, and hums",
+                    $"{hangs}{context.AtText(state)}",
+                    $"{hangs} in a position, and hums"
+                ),
                 $"let the switch lift '{name}' there or short the coil, {allow}",
                 [Subject.Part(circuit.Parts[coil.Part].Name), .. context.StatedSubjects(state)]
             )

@@ -203,10 +203,11 @@ public sealed class JoinName : IJackCheck
     )
     {
         var heard = FormText.ForPeople(context.Circuit, context.Study.Analyse(state).Form);
+        var missed = $"at {context.PositionName(control.Index, position)} {missing}";
         return Description
             .At(
                 control.NamedAt ?? context.PlaceOf(control),
-                $"at {context.PositionName(control.Index, position)} {missing}: {heard} is heard",
+                ShortMessage.FirstOf($"{missed}: {heard} is heard", missed),
                 names is null
                     ? "follow the wires of that position, or name it after what is heard"
                     : $"exchange the throws, or name them in the order of what is heard: positions {control.Name} {string.Join(' ', names)}",

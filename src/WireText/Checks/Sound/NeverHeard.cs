@@ -97,10 +97,11 @@ public sealed class NeverHeard : IStudyCheck
     {
         var names = Listing.Of(lost.Select(one => one.Name));
         var verb = lost.Length == 1 ? "is" : "are";
+        var unheard = $"{names} {verb} heard in no position";
         return Description
             .At(
                 lost[0].Pickup.NameAt,
-                $"{names} {verb} heard in no position{WhereItEnds(context, lost)}",
+                ShortMessage.FirstOf(unheard + WhereItEnds(context, lost), unheard),
                 Help(context, lost),
                 [
                     .. lost.Select(one => Subject.Part(one.Pickup.Name)),
@@ -124,7 +125,7 @@ public sealed class NeverHeard : IStudyCheck
         var verb = leads.Count == 1 ? "comes" : "come";
         return lost[0].Switches.IsEmpty
             ? $": '{leads[0]}' comes to nothing that the signal passes"
-            : $": {Listing.Of(leads)} {verb} to {Listing.Of(lost[0].Switches.Select(part => part.Name))} and no further";
+            : $": {Listing.Of(leads)} {verb} only to {Listing.Of(lost[0].Switches.Select(part => part.Name))}";
     }
 
     private static string Help(StudyContext context, ImmutableArray<LostSignal> lost)

@@ -86,7 +86,7 @@ public sealed class TooManySituations : IJackCheck
         var names = tree.Crowding.Select(control => control.Name).ToList();
         yield return Description.At(
             context.PlaceOf(tree.Crowding[0]),
-            $"{Listing.Of(names)} together make more than {Count(SituationTree.Limit)} situations: what positions do is not checked",
+            $"{Listing.Of(names)} make more than {Count(SituationTree.Limit)} situations: what positions do is not checked",
             "leave some of these controls out and check the rest, a few at a time",
             [.. tree.Crowding.Select(control => Subject.Part(context.Circuit.Parts[control.Part].Name)).Distinct()]
         );

@@ -36,6 +36,9 @@ public class MutantTests
             )
         );
         Every.Item(suites, HasFewFindings);
+        ShortWords.Hold(
+            suites.SelectMany(suite => suite.All).SelectMany(mutant => mutant.Found.Concat(mutant.FoundBare))
+        );
         Every.Item(suites, HoldsWithoutClaims);
     }
 
