@@ -50,9 +50,9 @@ public static class PdfRenderer
             )
         )
         {
-            foreach (var sheet in sheets)
+            foreach (var (sheet, loaded) in sheets.Zip(Load(sheets)))
             {
-                DrawPage(pdf, sheet);
+                DrawPage(pdf, sheet, loaded.GetAwaiter().GetResult());
             }
 
             pdf.Close();
@@ -68,15 +68,18 @@ public static class PdfRenderer
         );
     }
 
-    private static void DrawPage(SKDocument pdf, SvgSheet sheet)
+    private static void DrawPage(SKDocument pdf, SvgSheet sheet, (SKPicture Drawing, double UnitsPerMillimetre) loaded)
     {
-        var (drawing, unitsPerMillimetre) = sheet.LoadExactly();
-        using var shapes = drawing;
+        using var drawing = loaded.Drawing;
         var canvas = pdf.BeginPage((float)Points(sheet.Width), (float)Points(sheet.Height));
-        canvas.Scale((float)Points(1 / unitsPerMillimetre));
-        canvas.DrawPicture(shapes.Picture);
+        canvas.Scale((float)Points(1 / loaded.UnitsPerMillimetre));
+        canvas.DrawPicture(drawing);
         pdf.EndPage();
     }
+
+    /// <summary>Pages know nothing of each other: they are read side by side.</summary>
+    private static Task<(SKPicture Drawing, double UnitsPerMillimetre)>[] Load(SvgSheet[] sheets) =>
+        [.. sheets.Select(sheet => Task.Run(sheet.LoadExactly))];
 
     private static void RefuseTooLarge(SvgSheet sheet)
     {

@@ -32,7 +32,7 @@ public static class PngRenderer
         }
 
         using var drawing = sheet.Load();
-        return PngResolution.Record(Encode(drawing.Picture, size, ground), dpi);
+        return PngResolution.Record(Encode(drawing, size, ground), dpi);
     }
 
     private static SKSizeI PixelSize(double widthMillimetres, double heightMillimetres, int? widthPixels, double dpi)

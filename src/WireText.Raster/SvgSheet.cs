@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using SkiaSharp;
+using Svg.Model.Services;
 using Svg.Skia;
 using WireText.Raster.Fonts;
 
@@ -51,12 +52,12 @@ internal sealed class SvgSheet
 
     /// <summary>Its shapes at 96 units to the inch, with every text in the packaged typeface.</summary>
     /// <exception cref="ArgumentException">The SVG has nothing to draw.</exception>
-    public SheetDrawing Load() => Load(root);
+    public SKPicture Load() => Load(root);
 
     /// <summary>Its shapes at 4 units to one of its own, exactly, and how many units a millimetre of paper has.</summary>
     /// <remarks>The library cuts the size of a drawing to whole units and fits what is on it: here both sides are whole beforehand.</remarks>
     /// <exception cref="ArgumentException">The SVG has nothing to draw.</exception>
-    public (SheetDrawing Drawing, double UnitsPerMillimetre) LoadExactly()
+    public (SKPicture Drawing, double UnitsPerMillimetre) LoadExactly()
     {
         const int Units = 4;
         var box = ((string?)root.Attribute("viewBox") ?? "").Split(' ');
@@ -73,17 +74,14 @@ internal sealed class SvgSheet
         return (Load(whole), Units * Number(box[2]) / Width);
     }
 
-    private static SheetDrawing Load(XElement svg)
+    private static SKPicture Load(XElement svg)
     {
-        var shapes = new SKSvg();
-        shapes.Settings.TypefaceProviders = [new InterTypefaces()];
-        if (shapes.FromSvg(svg.ToString(SaveOptions.DisableFormatting)) is { } picture)
-        {
-            return new SheetDrawing(shapes, picture);
-        }
-
-        shapes.Dispose();
-        throw new ArgumentException("The SVG has nothing to draw.");
+        var model = new SkiaModel(new SKSvgSettings { TypefaceProviders = [new InterTypefaces()] });
+        return
+            SvgService.FromSvg(svg.ToString(SaveOptions.DisableFormatting)) is { } document
+            && SKSvg.ToPicture(document, model, new PackagedTexts(model)) is { } picture
+            ? picture
+            : throw new ArgumentException("The SVG has nothing to draw.");
     }
 
     /// <summary>0 when it is none.</summary>
