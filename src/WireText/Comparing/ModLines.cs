@@ -23,7 +23,7 @@ internal static class ModLines
             SpliceSyntax splice => Dropping(splice.Name, was),
             WireSyntax wire => [new LiftSyntax(wire.Lugs[0], wire.Lugs[^1], wire.Location)],
             CableSyntax cable => cable.Cores.Select(core => new LiftSyntax(core.From, core.To, core.Location)),
-            ExpectSyntax expect => [new DropExpectSyntax(expect.State, expect.Location)],
+            ExpectSyntax expect => [new DropExpectSyntax(expect.Jack, expect.State, expect.Location)],
             _ => [],
         };
 
@@ -33,8 +33,7 @@ internal static class ModLines
         {
             LiftSyntax lift => $"lift {lift.Lug.FullName}{(lift.To is { } to ? $" to {to.FullName}" : "")}",
             DropSyntax drop => $"drop {drop.Name.Text}",
-            DropExpectSyntax drop =>
-                $"drop expect {(drop.State.IsEmpty ? "rest" : string.Join(' ', drop.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}")))}",
+            DropExpectSyntax drop => $"drop expect {ExpectedAt.Words(drop.Jack, drop.State)}",
             ReplaceSyntax replace =>
                 $"replace {replace.Name.Text} {StatementText.Arguments(replace.Arguments)}".TrimEnd(),
             _ => Canonical.Written(statement),
@@ -44,7 +43,7 @@ internal static class ModLines
     private static IEnumerable<StatementSyntax> Dropping(WordSyntax name, ImmutableArray<StatementSyntax> was) =>
         was.OfType<ExpectSyntax>()
             .Where(expect => Mentions.Part(expect, name.Text))
-            .Select(expect => new DropExpectSyntax(expect.State, expect.Location))
+            .Select(expect => new DropExpectSyntax(expect.Jack, expect.State, expect.Location))
             .Append<StatementSyntax>(new DropSyntax(name, name.Location));
 
     /// <summary>Another model or value in the same place, on the same wires; null where it is more than that.</summary>

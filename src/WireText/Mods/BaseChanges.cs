@@ -114,7 +114,7 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
                     .StillExpected.At(
                         drop.Location,
                         $"the base still expects something of '{name}'",
-                        $"write: drop expect {StateText(expect.State)}"
+                        $"write: drop expect {ExpectedAt.Words(expect.Jack, expect.State)}"
                     )
                     .Beside(expect.Location, "expected here")
             );
@@ -132,17 +132,17 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
 
     private void Drop(DropExpectSyntax drop)
     {
-        if (statements.RemoveAll(one => one is ExpectSyntax expect && IsSameState(expect.State, drop.State)) == 0)
+        if (statements.RemoveAll(one => one is ExpectSyntax expect && ExpectedAt.IsMeant(expect, drop)) == 0)
         {
             var there = statements
                 .OfType<ExpectSyntax>()
-                .Select(one => StateText(one.State))
+                .Select(one => ExpectedAt.Words(one.Jack, one.State))
                 .Distinct(StringComparer.OrdinalIgnoreCase)
                 .ToList();
             sink.Add(
                 ModFindings.NotOnBase.At(
                     drop.Location,
-                    $"the base expects nothing at {StateText(drop.State)}",
+                    $"the base expects nothing at {ExpectedAt.Words(drop.Jack, drop.State)}",
                     there.Count == 0 ? "take the line out" : $"it expects something at: {string.Join(", ", there)}"
                 )
             );
@@ -187,14 +187,6 @@ internal sealed class BaseChanges(BaseWiring under, FindingSink sink)
         ImmutableArray<PairSyntax> older,
         ImmutableArray<PairSyntax> newer
     ) => older.RemoveAll(pair => newer.Any(other => Naming.Alike(pair.Key.Text, other.Key.Text)));
-
-    private static bool IsSameState(ImmutableArray<PairSyntax> one, ImmutableArray<PairSyntax> other) =>
-        one.Select(Text).ToHashSet(Naming.Comparer).SetEquals(other.Select(Text));
-
-    private static string StateText(ImmutableArray<PairSyntax> state) =>
-        state.IsEmpty ? "rest" : string.Join(' ', state.Select(Text));
-
-    private static string Text(PairSyntax pair) => $"{pair.Key.Text}={pair.Value.Text}";
 
     private static WordSyntax? NameOf(StatementSyntax statement) =>
         statement switch

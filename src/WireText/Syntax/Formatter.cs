@@ -111,7 +111,7 @@ public static class Formatter
     /// <summary>What stands in columns; what is in one cell is joined by single blanks.</summary>
     private static List<string> CellsOf(SyntaxNode node, SourceText source)
     {
-        var words = WordsOf(node.Span, source, node is ExpectSyntax);
+        var words = WordsOf(node.Span, source, node is ExpectSyntax or DropExpectSyntax);
         switch (node)
         {
             case ArrangeRowSyntax:
@@ -127,6 +127,8 @@ public static class Formatter
             case ExpectSyntax expect:
                 var colon = words.IndexOf(":", expect.Jack is null ? 0 : words.IndexOf(":") + 1);
                 return [words[0], StateCell(expect, words[1..colon]), JoinClaims(words[(colon + 1)..])];
+            case DropExpectSyntax { Jack: { } jack }:
+                return [words[0], $"{words[1]} {jack.Text}: {string.Join(' ', words.Skip(4))}"];
             case PositionsSyntax:
                 return [words[0], words[1], string.Join(' ', words.Skip(2))];
             case ColourSyntax:

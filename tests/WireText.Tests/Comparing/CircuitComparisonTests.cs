@@ -105,6 +105,33 @@ public partial class CircuitComparisonTests
         Assert.Empty(mod.Left);
     }
 
+    /// <summary>What is expected at one of two jacks goes by itself, and a jack takes along what is expected there.</summary>
+    [Theory]
+    [InlineData("expect main: sel=neck: neck\n", "drop expect main: sel=neck")]
+    [InlineData("expect sel=neck: neck\n", "drop expect sel=neck")]
+    [InlineData(
+        "jack   main    mono\n| to main.tip| to main.sleeve|expect main: sel=neck: neck\n|expect MAIN: rest: neck\n",
+        "drop expect main: sel=neck|drop expect MAIN: rest|drop main"
+    )]
+    public void Compare_WithTwoJacks_WritesAModThatBringsTheOtherBack(string taken, string lines)
+    {
+        var stock = new Stock(("two.wiring", Stock.WithTwoJacks));
+        var under = stock.Compile("base \"two.wiring\"\n");
+        var text = taken
+            .Split('|')
+            .Aggregate(Stock.WithTwoJacks, (whole, part) => whole.Replace(part, "", StringComparison.Ordinal));
+        var now = Compilation.Of(new SourceText("now.wiring", text), NoSources.Instance);
+
+        var mod = ModText.Of(under.Resolved.Base!, now.Resolved);
+        var made = stock.Compile(mod.WriteOn("two.wiring"));
+
+        Assert.Superset(lines.Split('|').ToHashSet(), mod.Lines.ToHashSet());
+        Assert.Empty(mod.Left);
+        Assert.DoesNotContain(made.Findings, one => one.Id is "not-on-base" or "still-expected");
+        Assert.True(CircuitComparison.Of(now.Circuit!, made.Circuit!).IsSame, mod.WriteOn("two.wiring"));
+        Assert.Equal(Stock.ExpectedIn(now), Stock.ExpectedIn(made));
+    }
+
     /// <summary>A pot that was measured is not taken out; one of another value is.</summary>
     [Theory]
     [InlineData("pot vol ? audio", "pot vol 500k audio measured 481k", true)]

@@ -7,6 +7,7 @@ namespace WireText.Tests.Mods;
 public class ModTests
 {
     private const string Base = "base \"stock.wiring\"\n";
+    private const string OnTwoJacks = "base \"two.wiring\"\n";
 
     [Fact]
     public void Mod_ThatChangesNothing_IsTheBase()
@@ -165,6 +166,49 @@ public class ModTests
         Assert.Equal(["write: drop expect sel=both", "write: drop expect sel=bridge"], found.Select(one => one.Help));
     }
 
+    /// <summary>What is expected of one state at two jacks are two lines: each is taken back by its own.</summary>
+    [Theory]
+    [InlineData("drop expect sel=neck", "main: sel=neck|MAIN: rest")]
+    [InlineData("drop expect main: sel=neck", "sel=neck|MAIN: rest")]
+    [InlineData("drop expect  Main :SEL=Neck", "sel=neck|MAIN: rest")]
+    [InlineData("drop expect main: rest", "sel=neck|main: sel=neck")]
+    public void Mod_ThatDropsWhatIsExpectedAtAJack_LeavesTheOtherJack(string change, string left)
+    {
+        var mod = TwoJacks().Compile(OnTwoJacks + change + "\n");
+
+        Assert.DoesNotContain(mod.Findings, one => one.Id is "not-on-base" or "expected");
+        Assert.Equal(left.Split('|'), Stock.ExpectedIn(mod));
+    }
+
+    [Theory]
+    [InlineData(
+        "[|drop expect rest|]",
+        "expects nothing at rest",
+        "something at: sel=neck, main: sel=neck, MAIN: rest"
+    )]
+    [InlineData("[|drop expect out: sel=neck|]", "expects nothing at out: sel=neck", "main: sel=neck")]
+    public void Mod_ThatDropsWhatIsExpectedAtAnotherJack_SaysWhere(string marked, string message, string help)
+    {
+        var (text, spans) = MarkedText.Parse(OnTwoJacks + marked + "\n");
+
+        var finding = TwoJacks().Compile(text).Findings.First(one => one.Id == "not-on-base");
+
+        Assert.Equal(spans.Single(), finding.Location.Span);
+        Assert.Contains(message, finding.Message, StringComparison.Ordinal);
+        Assert.Contains(help, finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Mod_ThatDropsAJackThatIsSpokenOf_SaysTheLineWithTheJack()
+    {
+        var found = TwoJacks().Compile(OnTwoJacks + "drop main\n").Findings.Where(one => one.Id == "still-expected");
+
+        Assert.Equal(
+            ["write: drop expect main: sel=neck", "write: drop expect MAIN: rest"],
+            found.Select(one => one.Help)
+        );
+    }
+
     [Theory]
     [InlineData("base [|\"stack.wiring\"|]\n", "cannot-read-base", "cannot read 'stack.wiring'")]
     [InlineData("jack out2 mono\n[|base \"stock.wiring\"|]\n", "base-late", "behind a part")]
@@ -215,4 +259,6 @@ public class ModTests
     private static List<Finding> Told(Compilation mod) => [.. mod.Findings.Where(one => one.Severity > Severity.Right)];
 
     private static IEnumerable<string> Wires(Compilation compiled) => compiled.Circuit!.Wires.Select(wire => wire.Id);
+
+    private static Stock TwoJacks() => new(("two.wiring", Stock.WithTwoJacks));
 }

@@ -1,3 +1,4 @@
+using WireText.Syntax.Nodes;
 using WireText.Text;
 
 namespace WireText.Tests.Mods;
@@ -41,6 +42,24 @@ internal sealed class Stock(params (string Path, string Text)[] files) : ISource
 
         """;
 
+    /// <summary>The same with a second jack beside the first, and expectations at both.</summary>
+    public const string WithTwoJacks = """
+        pickup neck    single-coil
+        pickup bridge  single-coil
+        switch sel     toggle-3way
+        jack   out     mono
+        jack   main    mono
+        positions sel neck both bridge
+        wire neck.hot   to sel.A1 white
+        wire bridge.hot to sel.B1 yellow
+        wire sel.A0     to sel.B0 to out.tip to main.tip red
+        wire neck.ground to bridge.ground to out.sleeve to main.sleeve black
+        expect sel=neck: neck
+        expect main: sel=neck: neck
+        expect MAIN: rest: neck
+
+        """;
+
     public SourceLoad Load(string path, SourceText from)
     {
         var all = files.Append((Path, Text));
@@ -51,4 +70,17 @@ internal sealed class Stock(params (string Path, string Text)[] files) : ISource
 
     /// <summary>A file named mod.wiring, compiled.</summary>
     public Compilation Compile(string mod) => Compilation.Of(new SourceText("mod.wiring", mod), this);
+
+    /// <summary>Where something is expected, as the lines have it: the jack that is named, and the state.</summary>
+    public static IEnumerable<string> ExpectedIn(Compilation compiled) =>
+        compiled
+            .Resolved.Statements.OfType<ExpectSyntax>()
+            .Select(one =>
+                (one.Jack is { } jack ? $"{jack.Text}: " : "")
+                + (
+                    one.State.IsEmpty
+                        ? "rest"
+                        : string.Join(' ', one.State.Select(pair => $"{pair.Key.Text}={pair.Value.Text}"))
+                )
+            );
 }

@@ -112,8 +112,9 @@ public sealed record LiftSyntax(LugSyntax Lug, LugSyntax? To, SourceLocation Loc
 
 public sealed record DropSyntax(WordSyntax Name, SourceLocation Location) : StatementSyntax(Location);
 
+/// <param name="Jack">The jack of the line that goes; null where that line names none.</param>
 /// <param name="State">Empty for <c>drop expect rest</c>.</param>
-public sealed record DropExpectSyntax(ImmutableArray<PairSyntax> State, SourceLocation Location)
+public sealed record DropExpectSyntax(WordSyntax? Jack, ImmutableArray<PairSyntax> State, SourceLocation Location)
     : StatementSyntax(Location);
 
 /// <param name="Lines">The indented lines below.</param>

@@ -9,6 +9,7 @@ public static class Keywords
     internal const string Arrange = "arrange";
     internal const string Colour = LineScan.ColourWord;
     internal const string Define = "define";
+    internal const string Drop = "drop";
     internal const string Expect = "expect";
     internal const string Remark = "remark";
 
@@ -41,7 +42,7 @@ public static class Keywords
         "include",
         "base",
         "lift",
-        "drop",
+        Drop,
         "replace",
     ];
 

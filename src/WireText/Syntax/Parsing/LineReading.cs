@@ -26,7 +26,7 @@ internal sealed class LineReading
     /// <summary>From the first word to the last, without blanks and comment around them.</summary>
     public SourceLocation Content { get; }
 
-    /// <summary>True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</summary>
+    /// <summary>True in <c>expect</c> and <c>drop expect</c>, where <c>: , ( )</c> are words of their own.</summary>
     public bool HasMarks { get; }
 
     public WordSyntax FirstWord { get; }
@@ -47,7 +47,13 @@ internal sealed class LineReading
     public static LineReading OfStatement(SourceLocation content)
     {
         var reading = OfBlockLine(content);
-        return reading.FirstWord.Is(Keywords.Expect) ? new LineReading(content, hasMarks: true) : reading;
+        var next = reading.WordAt(
+            LineScan.SkipBlanks(reading.Source, reading.FirstWord.Location.Span.End, content.Span.End)
+        );
+        var isOfExpect =
+            reading.FirstWord.Is(Keywords.Expect)
+            || (reading.FirstWord.Is(Keywords.Drop) && Naming.Alike(next.Text, Keywords.Expect));
+        return isOfExpect ? new LineReading(content, hasMarks: true) : reading;
     }
 
     /// <summary>The reading of a line under <c>arrange</c> or <c>define</c>.</summary>

@@ -112,7 +112,7 @@ internal static class StatementParsers
             from to in After("to", WordParsers.Lug("the lug at the other end")).Optional()
             from line in WordParsers.WholeLine
             select new LiftSyntax(lug, to.GetOrDefault(), line),
-        ["drop"] = Drop(),
+        [Keywords.Drop] = Drop(),
         [Keywords.Define] =
             from kind in WordParsers.Identifier("a kind of part, such as switch")
             from model in WordParsers.Identifier("a name for the model")
@@ -211,10 +211,11 @@ internal static class StatementParsers
     private static Parser<StatementSyntax> Drop()
     {
         var expectation =
-            from keyword in WordParsers.Literal("expect")
+            from keyword in WordParsers.Literal(Keywords.Expect)
+            from jack in ClaimedJack
             from state in State
             from line in WordParsers.WholeLine
-            select (StatementSyntax)new DropExpectSyntax([.. state], line);
+            select (StatementSyntax)new DropExpectSyntax(jack, [.. state], line);
         var part =
             from name in WordParsers.Name("the name of a part")
             from line in WordParsers.WholeLine
