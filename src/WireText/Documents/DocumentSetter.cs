@@ -23,20 +23,21 @@ public sealed class DocumentSetter
     public static ImmutableArray<Page> Set(Document document, Paper paper)
     {
         var setter = new DocumentSetter(paper);
-        foreach (var block in document.Blocks)
+        for (var i = 0; i < document.Blocks.Length; i++)
         {
-            setter.Set(block);
+            setter.Set(document.Blocks[i], document.Blocks.ElementAtOrDefault(i + 1));
         }
 
         return PageFeet.Finish(setter.flow.Finish(), document.Title, document.Foot, Theme);
     }
 
-    private void Set(Block block)
+    /// <param name="next">What stands below it; null at the end.</param>
+    private void Set(Block block, Block? next)
     {
         switch (block)
         {
             case Block.Heading heading:
-                SetHeading(heading);
+                SetHeading(heading, next);
                 break;
             case Block.Paragraph paragraph:
                 SetParagraph(paragraph.Text);
@@ -59,7 +60,7 @@ public sealed class DocumentSetter
         }
     }
 
-    private void SetHeading(Block.Heading heading)
+    private void SetHeading(Block.Heading heading, Block? next)
     {
         var size = heading.Level switch
         {
@@ -68,7 +69,8 @@ public sealed class DocumentSetter
             _ => PageTokens.HeadingThree,
         };
         var style = new TextStyle(TextWeight.SemiBold, size, Theme.Ink);
-        flow.Need(PageTokens.KeptWithHeading);
+        var below = next is Block.Table table ? new TableSetter(flow, table, Theme).KeptAtStart : 0;
+        flow.Need(Math.Max(PageTokens.KeptWithHeading, PageTokens.BlockGap + (2 * size) + below));
         flow.Skip(PageTokens.BlockGap);
         flow.Mark(heading.Level, heading.Text);
         foreach (var line in WholeWords.Wrap(heading.Text, style, flow.Width))
@@ -92,10 +94,12 @@ public sealed class DocumentSetter
 
     private void SetItems(IEnumerable<string> items, Func<Point, PictureShape> mark)
     {
-        foreach (var item in items)
+        var all = items.Select(item => WholeWords.Wrap(item, plain, flow.Width - PageTokens.Indent)).ToList();
+        var heights = all.Select(lines => (lines.Count * plain.Size * Tokens.LineHeight) + PageTokens.ItemGap).ToList();
+        for (var i = 0; i < all.Count; i++)
         {
-            var lines = WholeWords.Wrap(item, plain, flow.Width - PageTokens.Indent);
-            flow.Need(lines.Count * plain.Size * Tokens.LineHeight);
+            var lines = all[i];
+            flow.Need(PageFlow.KeptFrom(heights, i) - PageTokens.ItemGap);
             flow.Add(
                 mark(
                     new Point(

@@ -38,6 +38,13 @@ internal sealed class PageFlow(Paper paper)
         }
     }
 
+    /// <summary>How much must fit where one of several things begins, so that no page has one of them alone.</summary>
+    /// <param name="heights">Of all of them.</param>
+    public static double KeptFrom(IReadOnlyList<double> heights, int first) =>
+        first == 0 && heights.Count == 3 ? heights.Sum()
+        : first == 0 || first == heights.Count - 2 ? heights.Skip(first).Take(2).Sum()
+        : heights[first];
+
     public void Break()
     {
         if (!IsAtTop)

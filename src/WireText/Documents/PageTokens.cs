@@ -21,6 +21,9 @@ internal static class PageTokens
     /// <summary>A heading is never the last of its page: so much must fit below it.</summary>
     public const double KeptWithHeading = 22;
 
+    /// <summary>A table that is no higher is not torn apart. Chosen: ten rows.</summary>
+    public const double KeptWhole = 60;
+
     public const double Indent = 6;
     public const double ItemGap = 1.2;
     public const double BoxSide = 3;

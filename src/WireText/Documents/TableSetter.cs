@@ -14,6 +14,8 @@ internal sealed class TableSetter
     private readonly TextStyle plain;
     private readonly double[] widths;
     private readonly bool hasHead;
+    private readonly IReadOnlyList<string>[][] rows;
+    private readonly double[] heights;
 
     public TableSetter(PageFlow flow, Block.Table table, Theme theme)
     {
@@ -23,22 +25,27 @@ internal sealed class TableSetter
         plain = new TextStyle(TextWeight.Regular, PageTokens.CellSize, theme.Ink);
         hasHead = table.Columns.Any(name => name.Length > 0);
         widths = Widths();
+        rows = [.. table.Rows.Select(row => Wrapped(row, plain))];
+        heights = [.. rows.Select(HeightOf)];
     }
+
+    /// <summary>How much must fit where it begins, its head included: all of it where it is low, else two rows.</summary>
+    public double KeptAtStart =>
+        (hasHead ? HeightOf(Wrapped(table.Columns, head)) : 0)
+        + (heights.Sum() <= PageTokens.KeptWhole ? heights.Sum() : PageFlow.KeptFrom(heights, 0));
 
     public void Set()
     {
-        var isFirst = true;
-        foreach (var row in table.Rows)
+        for (var i = 0; i < rows.Length; i++)
         {
-            var cells = Wrapped(row, plain);
-            if (isFirst || !flow.Fits(HeightOf(cells)))
+            var kept = i == 0 ? KeptAtStart : PageFlow.KeptFrom(heights, i);
+            if (i == 0 || !flow.Fits(kept))
             {
-                flow.Need((hasHead ? HeightOf(Wrapped(table.Columns, head)) : 0) + HeightOf(cells));
+                flow.Need(kept);
                 SetHead();
-                isFirst = false;
             }
 
-            SetRow(cells, plain, PageTokens.RowLine);
+            SetRow(rows[i], plain, PageTokens.RowLine);
         }
     }
 

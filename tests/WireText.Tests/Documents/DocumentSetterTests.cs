@@ -11,6 +11,9 @@ public class DocumentSetterTests
     /// <summary>The smallest letter of a page, in millimetres.</summary>
     private const double SmallestLetter = 2;
 
+    /// <summary>More lines of text than a page has.</summary>
+    private const int LinesOfAPage = 70;
+
     public static TheoryData<string> Papers => Rows.Of(Paper.Named.Select(paper => paper.Name).Append("148x210"));
 
     [Theory, MemberData(nameof(Papers))]
@@ -39,6 +42,64 @@ public class DocumentSetterTests
                 .SelectMany(TextsOf)
                 .Select(text => text.Text)
                 .Where(text => text.StartsWith("row ", StringComparison.Ordinal))
+        );
+    }
+
+    /// <summary>Wherever on a page it begins.</summary>
+    [Fact]
+    public void Table_OfAFewRows_IsNotTornApart()
+    {
+        Every.Item(
+            Enumerable.Range(1, LinesOfAPage),
+            lines =>
+                Assert.Equal(
+                    [6],
+                    RowsAPage(lines, new Block.Table(["a"], [.. Names(6).Select(row => ImmutableRow(row))]))
+                )
+        );
+    }
+
+    /// <summary>A table that goes onto the next page as a whole takes its heading along.</summary>
+    [Fact]
+    public void Heading_OfATableThatIsKeptWhole_StandsAboveIt()
+    {
+        Every.Item(
+            Enumerable.Range(1, LinesOfAPage),
+            lines =>
+            {
+                Block[] above =
+                [
+                    .. Enumerable.Repeat(new Block.Paragraph("text"), lines),
+                    new Block.Heading(2, "Parts"),
+                ];
+                var table = new Block.Table(["a"], [.. Names(6).Select(row => ImmutableRow(row))]);
+                var pages = DocumentSetter.Set(new Document("t", "f", [.. above, table]), Paper.A4);
+                var page = pages.Single(one => TextsOf(one).Any(text => text.Text == "Parts"));
+                Assert.Contains(TextsOf(page), text => text.Text == "row 6");
+            }
+        );
+    }
+
+    [Fact]
+    public void Table_OfManyRows_LeavesNoneAloneOnItsPage()
+    {
+        Every.Item(
+            Enumerable.Range(1, LinesOfAPage),
+            lines =>
+                Every.Item(
+                    RowsAPage(lines, new Block.Table(["a"], [.. Names(45).Select(row => ImmutableRow(row))])),
+                    rows => Assert.InRange(rows, 2, 45)
+                )
+        );
+    }
+
+    [Fact]
+    public void List_LeavesNoItemAloneOnItsPage()
+    {
+        Every.Item(
+            Enumerable.Range(1, LinesOfAPage),
+            lines =>
+                Every.Item(RowsAPage(lines, new Block.Boxes([.. Names(30)])), items => Assert.InRange(items, 2, 30))
         );
     }
 
@@ -138,4 +199,16 @@ public class DocumentSetterTests
 
     private static System.Collections.Immutable.ImmutableArray<string> ImmutableRow(params string[] cells) =>
         [.. cells];
+
+    private static IEnumerable<string> Names(int count) => Enumerable.Range(1, count).Select(i => $"row {i}");
+
+    /// <summary>How many of the names stand on each page that has any, below so many lines of text.</summary>
+    private static IEnumerable<int> RowsAPage(int lines, Block block) =>
+        DocumentSetter
+            .Set(
+                new Document("t", "f", [.. Enumerable.Repeat<Block>(new Block.Paragraph("text"), lines), block]),
+                Paper.A4
+            )
+            .Select(page => TextsOf(page).Count(text => text.Text.StartsWith("row ", StringComparison.Ordinal)))
+            .Where(count => count > 0);
 }
