@@ -2,6 +2,8 @@ using System.Globalization;
 using CsCheck;
 using WireText.Circuits;
 using WireText.Comparing;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Traces;
@@ -198,6 +200,53 @@ public class ShownTruthTests(Browser browser)
         var band = await open.Levels("band");
         AssertCurve(curve.Most, band[..(band.Length / 2)]);
         AssertCurve(curve.Least, [.. band[(band.Length / 2)..].Reverse()]);
+    }
+
+    /// <summary>An enlarged view of a switch is lit with the state, wire by wire and lug by lug, as the switch itself is.</summary>
+    [SkippableFact]
+    public async Task CloseUps_AreLitAsTheDrawingIs()
+    {
+        const string Same = """
+            () => {
+              const sheet = document.querySelector("[data-place=drawing]");
+              const shown = [...sheet.querySelectorAll(".close-up :is(g.wire, g.lug, g.part, g.bar)")];
+              const of = (one) => [one.dataset.wire, one.dataset.bar, one.dataset.lug, one.dataset.part].find((name) => name !== undefined);
+              const twin = (one) => [...sheet.querySelectorAll(`g.${one.classList[0]}`)].find((other) => other.closest(".close-up") === null && of(other) === of(one));
+              const pairs = shown.map((one) => [one, twin(one)]).filter(([, other]) => other !== undefined);
+              const differ = pairs.filter(([one, other]) => ["dim", "closed", "live"].some((word) => one.classList.contains(word) !== other.classList.contains(word)));
+              return [pairs.length, differ.length, pairs.filter(([one]) => one.classList.contains("dim")).length];
+            }
+            """;
+        await using var open = await browser.Open(ExamplePages.Page("8-twin-coil-cut.wiring"));
+        foreach (var tog in new[] { 0, 1, 2 })
+        {
+            await open.Move([tog, 0, 0], []);
+
+            var counts = await open.Page.EvaluateAsync<int[]>(Same);
+            Assert.True(counts[0] > 20, $"{counts[0]} things are drawn twice");
+            Assert.Equal(0, counts[1]);
+            Assert.InRange(counts[2], 1, counts[0] - 1);
+        }
+    }
+
+    /// <summary>A finding is for who can mend it: the customer's drawing has no mark of one, and the bench's has.</summary>
+    [Fact]
+    public void AFinding_IsNotMarkedOnThePage()
+    {
+        const string Marked = "data-finding=";
+        var compiled = Compilation.Of(
+            new SourceText("guitar.wiring", TwoJacks + "metal bridge-plate\n"),
+            NoSources.Instance
+        );
+        var options = new DrawOptions(LayoutEffort.Quick, Theme.Light, null);
+
+        Assert.Contains(compiled.Findings, finding => finding.Severity == Severity.Warning);
+        Assert.Contains(Marked, SvgWriter.Write(compiled.PictureFor(options)!), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Marked,
+            compiled.WritePage(compiled.TellStates()!, LayoutEffort.Quick, null)!,
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>Where a page has no room for all settings, a knob that is turned puts the others to rest, and says so.</summary>

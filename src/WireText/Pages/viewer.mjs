@@ -191,14 +191,13 @@ function createDrawing(sheet, data, viewer, update) {
     }
   };
 
-  // What shows a lug, a wire or a part is lit as a whole; bars show contacts.
+  // What shows a lug, a wire or a part is lit as a whole; bars show contacts. A close-up is one more drawing of its part.
   function visit(parent) {
     for (const shown of parent.children) {
-      const { lug, wire, part, bar, finding } = shown.dataset;
-      if (finding !== undefined) {
-        continue;
-      }
-      if (bar !== undefined) {
+      const { lug, wire, part, bar } = shown.dataset;
+      if (shown.classList.contains("close-up")) {
+        visit(shown);
+      } else if (bar !== undefined) {
         bars.push(shown);
       } else if (lug !== undefined) {
         followed.push({ shown, kind: 1, index: lugs.get(lug) });

@@ -52,6 +52,19 @@ public sealed record PlacedFace(Face Face, PlacedPart Placed)
         }
     }
 
+    /// <summary>A point on the line of the body, on the page: 1, -1 is its upper right corner, or where a round body comes nearest to it.</summary>
+    public Point RimAt(int x, int y)
+    {
+        // A circle comes to within (1 - 1/√2) / 2 of its width of the corners of its box.
+        const double OffTheCorner = 0.146;
+        var bounds = Bounds;
+        var inset = x != 0 && y != 0 && MainOutline is Outline.Circle ? bounds.Width * OffTheCorner : 0;
+        return new Point(
+            bounds.Centre.X + (x * ((bounds.Width / 2) - inset)),
+            bounds.Centre.Y + (y * ((bounds.Height / 2) - inset))
+        );
+    }
+
     /// <summary>What the body takes up on the page.</summary>
     public Box Bounds =>
         Face

@@ -27,6 +27,22 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
     /// <summary>Where along a wire its number stands: off the middle, where its tag is.</summary>
     private const double NumberShare = 1.0 / 3;
 
+    /// <summary>Where the number of a part may stand, liked best first.</summary>
+    private static readonly ImmutableArray<(int X, int Y)> Sides =
+    [
+        (1, -1),
+        (-1, -1),
+        (1, 1),
+        (-1, 1),
+        (0, -1),
+        (1, 0),
+        (-1, 0),
+        (0, 1),
+    ];
+
+    /// <summary>Nearer to the end of a wire, in millimetres, a part's number would be read as the wire's. Chosen by eye.</summary>
+    private const double ClearOfEnds = 6;
+
     public PictureItem Apply(PictureItem item) =>
         item switch
         {
@@ -51,7 +67,7 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
     {
         if (overlay.PartOf(change) is { } part)
         {
-            return scene.FindPart(part.Index) is { } placed ? [CornerOf(placed.Bounds)] : [];
+            return scene.FindPart(part.Index) is { } placed ? [PlaceOf(placed)] : [];
         }
 
         var wires = overlay.WiresOf(change).Select(wire => wire.Id).ToHashSet(StringComparer.Ordinal);
@@ -69,7 +85,20 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
     private static Point PlaceOn(ImmutableArray<Point> path, double share) =>
         Polyline.At(path.AsSpan(), Polyline.Length(path.AsSpan()) * share);
 
-    private static Point CornerOf(Box bounds) => new(bounds.Right, bounds.Y);
+    /// <summary>On the line of its body: at a corner or a side where no wire ends beside the number, else where the nearest is farthest.</summary>
+    private Point PlaceOf(PlacedFace part)
+    {
+        var places = Sides.Select(side => part.RimAt(side.X, side.Y)).ToList();
+        Point[] ends =
+        [
+            .. scene.Wires.SelectMany(wire => new[] { wire.Route.Points[0], wire.Route.Points[^1] }),
+            .. part.Face.Lugs.Select(lug => part.OnPage(lug.At)),
+        ];
+        return places.OrderByDescending(place => Math.Min(ClearOfEnds, FromNearest(place))).First();
+
+        double FromNearest(Point place) =>
+            ends.Select(end => Point.Distance(end, place)).DefaultIfEmpty(ClearOfEnds).Min();
+    }
 
     private RoutedWire? WireOf(PictureGroup group) =>
         scene.Wires.FirstOrDefault(wire => group.Shows.Contains(("wire", wire.Wire.Id))) is { } wire

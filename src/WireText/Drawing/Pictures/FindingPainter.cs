@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Drawing.Faces;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
@@ -148,16 +147,8 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
 
     private (Box, Point?)? PlaceOfPart(string name) =>
         scene.Circuit.FindPart(name) is { } part && scene.FindPart(part.Index) is { } placed
-            ? (CornerOf(placed), null)
+            ? (Box.Around(placed.RimAt(1, -1), 0.1, 0.1), null)
             : null;
-
-    /// <summary>The upper right corner of a body.</summary>
-    private static Box CornerOf(PlacedFace part)
-    {
-        var bounds = part.Bounds;
-        var inset = part.Face.Layout.Body[0] is Outline.Circle ? bounds.Width * 0.146 : 0;
-        return Box.Around(new Point(bounds.Right - inset, bounds.Y + inset), 0.1, 0.1);
-    }
 
     private static IEnumerable<Box> BadgePlaces(Box target, double size)
     {

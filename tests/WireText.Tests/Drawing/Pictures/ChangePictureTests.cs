@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using WireText.Circuits;
@@ -5,6 +6,7 @@ using WireText.Comparing;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Pictures;
+using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
 using WireText.Text;
@@ -126,6 +128,45 @@ public partial class ChangePictureTests
         Assert.Equal(["neck.ground--vol.case"], cut);
     }
 
+    /// <summary>The number of a part stands off the ends of wires, or it would be read as the wire's.</summary>
+    [Theory, MemberData(nameof(Pairs))]
+    public void Picture_HasTheNumbersOfParts_OffTheEndsOfWires(string name, string old)
+    {
+        const double Apart = 2.5;
+        var (after, before) = (
+            Compiled(File.ReadAllText(Repository.PathOf("examples", name))),
+            Compiled(File.ReadAllText(Repository.PathOf("examples", old)))
+        );
+        var overlay = Overlay.Of(CircuitComparison.Of(before.Circuit!, after.Circuit!));
+        var both = after.PlanFor(LayoutEffort.Quick)!.Under(overlay, LayoutEffort.Quick, CancellationToken.None)!;
+        var ends = EndsOfWires(SvgOf(both, overlay));
+        var numbers = overlay
+            .Changes.Where(change => overlay.PartOf(change) is not null)
+            .Select(change => change.Number.ToString(CultureInfo.InvariantCulture))
+            .ToHashSet(StringComparer.Ordinal);
+
+        var starts = NumberStarts()
+            .Matches(SvgOf(both, overlay))
+            .Where(match => numbers.Contains(match.Groups["number"].Value))
+            .Select(PointIn)
+            .ToList();
+
+        Assert.NotEmpty(starts);
+        Every.Item(starts, start => Assert.True(ends.Min(end => Point.Distance(start, end)) > Apart, $"{start}"));
+    }
+
+    /// <summary>Findings have numbers too: on a picture of a change there are those of the changes alone.</summary>
+    [Fact]
+    public void Picture_OfACircuitWithAFinding_HasTheNumbersOfChangesAlone()
+    {
+        var text = Stock + "metal plate\n";
+
+        Assert.Contains(Compiled(text).Findings, finding => finding.Severity == Severity.Warning);
+        var svg = SvgAgainstStock(text);
+        Assert.Contains("change-number", svg, StringComparison.Ordinal);
+        Assert.DoesNotContain("finding", svg, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Picture_OfTheSameCircuit_SaysSo()
     {
@@ -178,14 +219,14 @@ public partial class ChangePictureTests
     {
         var (overlay, after) = (OverlayOf(text), Compiled(text));
         var plan = after.PlanFor(LayoutEffort.Quick)!.Under(overlay, LayoutEffort.Quick, CancellationToken.None)!;
-        return SvgOf(plan, overlay);
+        return SvgOf(plan, overlay, after.Findings);
     }
 
-    private static string SvgOf(Plan plan, Overlay overlay) =>
+    private static string SvgOf(Plan plan, Overlay overlay, ImmutableArray<Finding> findings = default) =>
         SvgWriter.Write(
             plan.Paint(
                 overlay.Circuit,
-                [],
+                findings.IsDefault ? [] : findings,
                 new DrawOptions(LayoutEffort.Quick, Theme.Light, null)
                 {
                     Changes = new ChangesShown(overlay, "stock.wiring"),
@@ -206,6 +247,35 @@ public partial class ChangePictureTests
             )
         );
     }
+
+    /// <summary>Where the wires begin and end on the page.</summary>
+    private static List<Point> EndsOfWires(string svg) =>
+        [
+            .. Cores()
+                .Matches(svg)
+                .SelectMany(match => new[] { match.Groups["from"].Value, match.Groups["to"].Value })
+                .Select(PointOf),
+        ];
+
+    private static Point PointIn(Match match) => PointOf(match.Groups["from"].Value);
+
+    private static Point PointOf(string pair)
+    {
+        var numbers = pair.Split(' ').Select(text => double.Parse(text, CultureInfo.InvariantCulture)).ToArray();
+        return new Point(numbers[0], numbers[1]);
+    }
+
+    [GeneratedRegex(
+        """class="(core|conductor)" d="M(?<from>[-\d.]+ [-\d.]+)[^"]*?(?<to>[-\d.]+ [-\d.]+)" """,
+        RegexOptions.ExplicitCapture
+    )]
+    private static partial Regex Cores();
+
+    [GeneratedRegex(
+        """class="change-line" d="M(?<from>[-\d.]+ [-\d.]+)(.(?!</g>))*?class="change-number"[^>]*>(?<number>\d+)<""",
+        RegexOptions.ExplicitCapture | RegexOptions.Singleline
+    )]
+    private static partial Regex NumberStarts();
 
     [GeneratedRegex("""<g[^>]*data-wire="(?<wire>[^"]*)"[^>]*>(?:(?!</g>).)*class="cut" """, RegexOptions.Singleline)]
     private static partial Regex CutWires();
