@@ -14,6 +14,14 @@ internal sealed class PaperOption : Option<string?>
         HelpName = string.Join('|', Paper.Named.Select(paper => paper.Name)) + "|WxH";
     }
 
+    /// <summary>What is told who gives it for something else.</summary>
+    public const string ForPdfAlone = "--paper is for a PDF; add --format pdf or name a .pdf with -o";
+
+    /// <summary>The paper; null when it was not given.</summary>
+    /// <exception cref="CannotException">There is no such paper, or it was given and no PDF is written.</exception>
+    public Paper? ForPdf(ParseResult parsed, bool isPdf) =>
+        In(parsed) is { } paper ? (isPdf ? paper : throw new CannotException(ForPdfAlone)) : null;
+
     /// <summary>The paper; null when it was not given.</summary>
     /// <exception cref="CannotException">There is no such paper.</exception>
     public Paper? In(ParseResult parsed)

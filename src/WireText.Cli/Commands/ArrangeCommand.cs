@@ -45,14 +45,10 @@ internal sealed class ArrangeCommand : Command
             throw new CannotException("standard input cannot be written to; leave --write out, and paste the lines");
         }
 
-        var source = context.Sources.Read(file, SourceRole.Wiring);
-        var compiled = Compilation.Of(
-            source.Text,
-            sources,
-            settings: new SettingsFiles(context.Host, context.Sources).For(file)
-        );
+        var read = ReadWiring.From(file, sources, context);
+        var compiled = read.Compiled;
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
-        FindingText.Write(findings, context.Error);
+        read.Tell(findings);
         if (compiled.PlanFor(LayoutEffort.Full)?.Layout is not { } layout)
         {
             throw new CannotException("there is no circuit to arrange");
@@ -65,7 +61,7 @@ internal sealed class ArrangeCommand : Command
         }
         else if (isWritten)
         {
-            context.Results.Replace(source, ArrangeLines.Insert(compiled.Tree, lines));
+            context.Results.Replace(read.Source, ArrangeLines.Insert(compiled.Tree, lines));
         }
         else
         {

@@ -35,7 +35,7 @@ internal sealed record DrawRequest(
     {
         if (Paper is not null && Format != OutputFormat.Pdf)
         {
-            throw new CannotException("--paper is for a PDF; add --format pdf or name a .pdf with -o");
+            throw new CannotException(PaperOption.ForPdfAlone);
         }
 
         if (IsFitted && Paper is null)

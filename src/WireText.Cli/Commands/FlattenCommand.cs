@@ -2,7 +2,6 @@ using System.CommandLine;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Mods;
 using WireText.Output;
@@ -20,7 +19,8 @@ internal sealed class FlattenCommand : Command
         : base(
             "flatten",
             """
-            Writes a mod and what it stands on as one file that stands alone, with the comments that still apply.
+            Writes a mod and what it stands on as one file that stands alone, with the comments that still apply. What
+            cannot be read is told; checks are for 'wiretext check'.
 
             Example: wiretext flatten guitar.wiring
             """
@@ -36,13 +36,9 @@ internal sealed class FlattenCommand : Command
 
     private static int Run(CliContext context, string file, string? target, FolderSources sources)
     {
-        var source = context.Sources.Read(file, SourceRole.Wiring);
-        var compiled = Compilation.Of(
-            source.Text,
-            sources,
-            settings: new SettingsFiles(context.Host, context.Sources).For(file)
-        );
-        FindingText.Write(compiled.Findings, context.Error);
+        var read = ReadWiring.From(file, sources, context);
+        var compiled = read.Compiled;
+        read.Tell(compiled.ReadingFindings);
         if (!compiled.Resolved.IsWhole)
         {
             throw new CannotException("what the file stands on cannot be read");
@@ -55,9 +51,9 @@ internal sealed class FlattenCommand : Command
         }
         else
         {
-            context.Results.Write(target, source.Encoded(text));
+            context.Results.Write(target, read.Source.Encoded(text));
         }
 
-        return ExitCode.For(compiled.Findings, isStrict: false);
+        return ExitCode.For(compiled.ReadingFindings, isStrict: false);
     }
 }

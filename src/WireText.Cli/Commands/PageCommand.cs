@@ -3,8 +3,6 @@ using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
-using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Output;
 using WireText.Pages;
@@ -41,13 +39,9 @@ internal sealed class PageCommand : Command
 
     private int Run(CliContext context, ParseResult parsed)
     {
-        var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
-        var compiled = Compilation.Of(
-            source.Text,
-            parts.In(parsed, context.Sources),
-            settings: new SettingsFiles(context.Host, context.Sources).For(source.Path)
-        );
-        FindingText.Write(compiled.Findings.AddRange(compiled.DrawingFindings), context.Error);
+        var read = ReadWiring.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
+        var compiled = read.Compiled;
+        read.Tell(compiled.Findings.AddRange(compiled.DrawingFindings));
         if (compiled.HasErrors)
         {
             context.Tell("no page is written: a customer is not shown a wiring with errors");
@@ -56,9 +50,9 @@ internal sealed class PageCommand : Command
 
         context.Results.Write(
             parsed.GetValue(output) ?? StandardStream.Name,
-            Encoding.UTF8.GetBytes(PageOf(compiled, effort.In(parsed), source.Name))
+            Encoding.UTF8.GetBytes(PageOf(compiled, effort.In(parsed), read.Source.Name))
         );
-        return ExitCode.For(compiled.Findings, isStrict: false);
+        return read.Code;
     }
 
     private static string PageOf(Compilation compiled, LayoutEffort effort, string? name)

@@ -4,7 +4,6 @@ using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
 using WireText.Documents;
 using WireText.Electrical.Positions;
 using WireText.Output;
@@ -80,12 +79,7 @@ internal sealed class PositionsCommand : Command
     {
         var target = parsed.GetValue(output) ?? StandardStream.Name;
         var word = WordIn(parsed, target);
-        var printedOn = paper.In(parsed);
-        if (printedOn is not null && word != Pdf)
-        {
-            throw new CannotException("--paper is for a PDF; add --format pdf or name a .pdf with -o");
-        }
-
+        var printedOn = paper.ForPdf(parsed, word == Pdf);
         var read = ReadCircuit.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
         var found = read.Study.PositionsAtJacks;
         var table = level.In(parsed) == LevelReference.OneCoil ? found.AgainstOneCoil() : found;
@@ -98,15 +92,7 @@ internal sealed class PositionsCommand : Command
             context.Results.Write(
                 target,
                 word == Pdf
-                    ? PdfRenderer.Render(
-                        DocumentSetter.Set(
-                            document,
-                            printedOn
-                                ?? new SettingsFiles(context.Host, context.Sources).PaperFor(
-                                    parsed.GetRequiredValue(file)
-                                )
-                        )
-                    )
+                    ? PdfRenderer.Render(DocumentSetter.Set(document, read.PaperFor(printedOn)))
                     : Encoding.UTF8.GetBytes(DocumentHtml.Write(document))
             );
             return read.Code;

@@ -3,28 +3,24 @@ using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
 using WireText.Cli.Storage;
+using WireText.Documents;
 using WireText.Electrical.Studies;
-using WireText.Output;
 
 namespace WireText.Cli.Commands;
 
 /// <summary>A circuit that was read from a file and can be heard: it has an output jack.</summary>
 internal sealed class ReadCircuit
 {
-    private readonly CliContext context;
-    private readonly string file;
+    private readonly ReadWiring read;
 
-    private ReadCircuit(CliContext context, string file, Compilation compiled, Study study)
+    private ReadCircuit(ReadWiring read, Study study)
     {
-        this.context = context;
-        this.file = file;
-        Compiled = compiled;
+        this.read = read;
         Study = study;
     }
 
-    public Compilation Compiled { get; }
+    public Compilation Compiled => read.Compiled;
 
     /// <summary>Seen from the first jack, or from the one that was asked for.</summary>
     public Study Study { get; }
@@ -32,32 +28,31 @@ internal sealed class ReadCircuit
     public Circuit Circuit => Study.Circuit;
 
     /// <summary>The same circuit seen from the jack that was asked for.</summary>
-    public ReadCircuit At(JackOption jack, ParseResult parsed) => new(context, file, Compiled, jack.In(parsed, Study));
+    public ReadCircuit At(JackOption jack, ParseResult parsed) => new(read, jack.In(parsed, Study));
 
     /// <summary>The name without its folders; null for standard input.</summary>
-    public string? FileName => file == StandardStream.Name ? null : Path.GetFileName(file);
+    public string? FileName => read.Source.Name;
 
     /// <summary>The exit code when all went well: a circuit with mistakes is computed as it is wired.</summary>
-    public int Code => ExitCode.For(Compiled.Findings, isStrict: false);
+    public int Code => read.Code;
 
     /// <summary>Reads and checks a file; the findings go to standard error.</summary>
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)
     {
-        var compiled = Compilation.Of(
-            context.Sources.Read(file, SourceRole.Wiring).Text,
-            sources,
-            settings: new SettingsFiles(context.Host, context.Sources).For(file)
-        );
-        FindingText.Write(compiled.Findings, context.Error);
-        if (compiled.Circuit is null)
+        var read = ReadWiring.From(file, sources, context);
+        read.Tell(read.Compiled.Findings);
+        if (read.Compiled.Circuit is null)
         {
             throw new CannotException("there is no circuit to look at");
         }
 
-        return compiled.Study is { } study
-            ? new ReadCircuit(context, file, compiled, study)
+        return read.Compiled.Study is { } study
+            ? new ReadCircuit(read, study)
             : throw new CannotException("the circuit has no output jack to listen at");
     }
+
+    /// <inheritdoc cref="ReadWiring.PaperFor"/>
+    public Paper PaperFor(Paper? asked) => read.PaperFor(asked);
 
     /// <summary>The state that a text says; everything at rest when there is none.</summary>
     public State StateAt(string? text)

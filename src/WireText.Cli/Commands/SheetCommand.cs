@@ -4,8 +4,6 @@ using WireText.Building;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
-using WireText.Cli.Storage;
 using WireText.Documents;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
@@ -58,14 +56,9 @@ internal sealed class SheetCommand : Command
     {
         var target = parsed.GetValue(output) ?? StandardStream.Name;
         var written = format.In(parsed, target);
-        var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
-        var settings = new SettingsFiles(context.Host, context.Sources);
-        var compiled = Compilation.Of(
-            source.Text,
-            parts.In(parsed, context.Sources),
-            settings: settings.For(source.Path)
-        );
-        FindingText.Write(compiled.Findings.AddRange(compiled.DrawingFindings), context.Error);
+        var read = ReadWiring.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
+        var compiled = read.Compiled;
+        read.Tell(compiled.Findings.AddRange(compiled.DrawingFindings));
         if (compiled.Circuit is not { Parts.IsEmpty: false } circuit)
         {
             throw new CannotException("there is nothing to build: the circuit has no parts");
@@ -75,28 +68,24 @@ internal sealed class SheetCommand : Command
         var contents = new SheetContents(
             circuit,
             order,
-            compiled.PictureFor(new DrawOptions(LayoutEffort.Full, Theme.Print, source.Name) { Joints = order.Joints }),
+            compiled.PictureFor(
+                new DrawOptions(LayoutEffort.Full, Theme.Print, read.Source.Name) { Joints = order.Joints }
+            ),
             compiled.PlanFor(LayoutEffort.Full)?.Layout,
-            source.Name,
+            read.Source.Name,
             count.In(parsed) ?? 1
         )
         {
             BenchTest = compiled.Study is { } study ? BenchBlocks.Of(BenchPlan.Of(study)) : [],
             IsMod = compiled.BaseCircuit is not null,
         };
-        Write(
-            context,
-            BuildSheet.Compose(contents),
-            written,
-            target,
-            paper.In(parsed) ?? settings.PaperFor(source.Path)
-        );
+        Write(context, BuildSheet.Compose(contents), written, target, read.PaperFor(paper.In(parsed)));
         if (parsed.GetValue(wires) is { } list)
         {
             context.Results.Write(list, Encoding.UTF8.GetBytes(WireListCsv.Write(contents.Wires)));
         }
 
-        return ExitCode.For(compiled.Findings, isStrict: false);
+        return read.Code;
     }
 
     /// <summary>Markdown cannot hold a drawing: it goes into a file beside, and on standard output it is left out.</summary>

@@ -3,8 +3,6 @@ using System.Text;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
-using WireText.Cli.Storage;
 using WireText.Documents;
 using WireText.Output;
 using WireText.Raster;
@@ -57,21 +55,10 @@ internal sealed class TemplateCommand : Command
     {
         var target = parsed.GetValue(output) ?? StandardStream.Name;
         var written = format.In(parsed, target);
-        var paperTaken = paper.In(parsed);
-        if (paperTaken is not null && written != OutputFormat.Pdf)
-        {
-            throw new CannotException("--paper is for a PDF; add --format pdf or name a .pdf with -o");
-        }
-
-        var source = context.Sources.Read(parsed.GetRequiredValue(file), SourceRole.Wiring);
-        var settings = new SettingsFiles(context.Host, context.Sources);
-        var compiled = Compilation.Of(
-            source.Text,
-            parts.In(parsed, context.Sources),
-            settings: settings.For(source.Path)
-        );
-        FindingText.Write(compiled.Findings, context.Error);
-        if (compiled.Circuit is not { } circuit)
+        var printedOn = paper.ForPdf(parsed, written == OutputFormat.Pdf);
+        var read = ReadWiring.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
+        read.Tell(read.Compiled.Findings);
+        if (read.Compiled.Circuit is not { } circuit)
         {
             throw new CannotException("there is nothing to drill: the circuit cannot be read");
         }
@@ -84,17 +71,14 @@ internal sealed class TemplateCommand : Command
             target,
             written == OutputFormat.Csv
                 ? list
-                : Pages(
-                    DrillingTemplate.Compose(circuit, template, source.Name),
-                    paperTaken ?? settings.PaperFor(source.Path)
-                )
+                : Pages(DrillingTemplate.Compose(circuit, template, read.Source.Name), read.PaperFor(printedOn))
         );
         if (parsed.GetValue(holes) is { } beside)
         {
             context.Results.Write(beside, list);
         }
 
-        return ExitCode.For(compiled.Findings, isStrict: false);
+        return read.Code;
     }
 
     private static byte[] Pages(Document document, Paper paper) =>
