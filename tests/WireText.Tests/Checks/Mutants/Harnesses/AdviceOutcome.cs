@@ -29,23 +29,26 @@ internal enum Advised
 internal sealed record AdviceOutcome(string Harness, string Check, string? Help, Advised Came)
 {
     /// <summary>Every alarm of every mutant that can be written and matters, each followed alone.</summary>
-    public static ImmutableArray<AdviceOutcome> Of(Harness harness)
+    public static ImmutableArray<AdviceOutcome> Of(Harness harness) =>
+        Of(FormattableString.Invariant($"{harness.Number}"), harness.Text, HarnessSuite.MostMutants);
+
+    /// <summary>The same of any right circuit.</summary>
+    /// <param name="most">So many of its mutants are tried at most, spread evenly.</param>
+    public static ImmutableArray<AdviceOutcome> Of(string name, string text, int most)
     {
-        var right = Bench.CompileText(harness.Text);
+        var right = Bench.CompileText(text);
         var judge = new Judge(right);
         return
         [
             .. HarnessSuite
-                .Tried([.. WireMutants.Of(right)])
+                .Tried([.. WireMutants.Of(right)], most)
+                .AsParallel()
+                .AsOrdered()
                 .Where(slip =>
                     WireMutants.CanBeWritten(right, slip) && judge.Compare(slip.Apply(right)) == Verdict.Different
                 )
                 .SelectMany(slip =>
-                    Of(
-                        $"{harness.Number}: {WireMutants.NameOf(right, slip)}",
-                        WireMutants.Written(right, slip, harness.Text),
-                        judge
-                    )
+                    Of($"{name}: {WireMutants.NameOf(right, slip)}", WireMutants.Written(right, slip, text), judge)
                 ),
         ];
     }

@@ -2,7 +2,7 @@ using WireText.Testing;
 
 namespace WireText.Tests.Checks.Mutants.Harnesses;
 
-/// <summary>What is printed to be soldered is soldered, on copies of all mutants of the harnesses that nobody tuned on.</summary>
+/// <summary>What is printed to be soldered is soldered, on copies of all mutants of the harnesses that nobody tuned on, and of the examples.</summary>
 public class AdviceTests
 {
     private const string Page = "docs/mutants.md";
@@ -11,17 +11,37 @@ public class AdviceTests
         [.. UsualHarnesses.All.AsParallel().AsOrdered().SelectMany(harness => AdviceOutcome.Of(harness))]
     );
 
+    /// <summary>Set to anything, every mutant of the examples is judged and not some of each: many minutes of work.</summary>
+    private const string WholeVariable = "WIRETEXT_ADVICE";
+
+    /// <summary>As many mutants of an example are tried otherwise. Bounds the time.</summary>
+    private const int MostOfAnExample = 10;
+
+    private static readonly Lazy<IReadOnlyList<AdviceOutcome>> OfExamples = new(() =>
+        [.. Repository.Examples.SelectMany(OfExample)]
+    );
+
     [Fact]
-    public void Advice_OfAnyMutant_HarmsNothing() =>
+    public void Advice_OfAnyMutant_HarmsNothing() => HarmsNothing(Outcomes.Value);
+
+    [Fact]
+    public void Advice_OfMutantsOfTheExamples_HarmsNothing() => HarmsNothing(OfExamples.Value);
+
+    [Fact]
+    public void Fix_OfMutantsOfTheExamples_LeavesNoneWrong() => LeavesNoneWrong(OfExamples.Value);
+
+    private static void HarmsNothing(IReadOnlyList<AdviceOutcome> outcomes) =>
         Every.Item(
-            Outcomes.Value.Where(one => one.Check != "--fix" && one.Came != Advised.InWords),
+            outcomes.Where(one => one.Check != "--fix" && one.Came != Advised.InWords),
             one => Assert.True(one.Came != Advised.Harms, $"{one.Harness}: {one.Check}: {one.Help}")
         );
 
     [Fact]
-    public void Fix_OfAnyMutant_LeavesNoneWrong() =>
+    public void Fix_OfAnyMutant_LeavesNoneWrong() => LeavesNoneWrong(Outcomes.Value);
+
+    private static void LeavesNoneWrong(IReadOnlyList<AdviceOutcome> outcomes) =>
         Every.Item(
-            Outcomes.Value.Where(one => one.Check == "--fix"),
+            outcomes.Where(one => one.Check == "--fix"),
             one => Assert.True(one.Came == Advised.Mends, one.Harness)
         );
 
@@ -39,6 +59,20 @@ public class AdviceTests
             Page,
             $"{page.Split(start)[0]}{start}| finding | times | mends | leaves it wrong | in words | harms |\n| --- | --- | --- | --- | --- | --- |\n{string.Join('\n', rows)}\n{end}{page.Split(end)[1]}"
         );
+    }
+
+    /// <summary>With the claims of the example and without them, since other advice is printed then; without its places, which no advice speaks of.</summary>
+    private static IEnumerable<AdviceOutcome> OfExample(string path)
+    {
+        var (name, all) = (Path.GetFileName(path), File.ReadAllLines(path));
+        var most = Environment.GetEnvironmentVariable(WholeVariable) is null ? MostOfAnExample : int.MaxValue;
+        var wired = all.Where(line => !line.StartsWith(' ') && !line.StartsWith("arrange", StringComparison.Ordinal));
+        var bare = wired.Where(line => !line.StartsWith("expect ", StringComparison.Ordinal));
+        return
+        [
+            .. AdviceOutcome.Of(name, string.Join('\n', wired), most),
+            .. AdviceOutcome.Of($"{name} without claims", string.Join('\n', bare), most),
+        ];
     }
 
     private static int Count(IEnumerable<Advised> all, Advised one) => all.Count(other => other == one);

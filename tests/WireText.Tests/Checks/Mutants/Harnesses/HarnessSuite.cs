@@ -48,9 +48,9 @@ internal sealed record HarnessSuite(Harness Harness, int Slips, ImmutableArray<H
     }
 
     /// <summary>Those of a harness's slips that are tried.</summary>
-    public static IEnumerable<CircuitEdit> Tried(IReadOnlyList<CircuitEdit> slips)
+    public static IEnumerable<CircuitEdit> Tried(IReadOnlyList<CircuitEdit> slips, int atMost = MostMutants)
     {
-        var most = Math.Min(MostMutants, slips.Count);
+        var most = Math.Min(atMost, slips.Count);
         return slips.Where((_, i) => (i + 1) * most / slips.Count > i * most / slips.Count);
     }
 }
