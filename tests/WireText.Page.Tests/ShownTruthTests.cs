@@ -202,6 +202,37 @@ public class ShownTruthTests(Browser browser)
         AssertCurve(curve.Least, [.. band[(band.Length / 2)..].Reverse()]);
     }
 
+    /// <summary>A mod that puts known parts in place of those nobody knew: the curve before it keeps its band.</summary>
+    [SkippableFact]
+    public async Task UnknownValuesBeforeTheChange_HaveTheirBand()
+    {
+        const string Mod = "base \"bench-find.wiring\"\nreplace vol 250k audio\nreplace dark 22n film\n";
+        var folder = SourcesBeside.File(Repository.PathOf("docs", "unknown", "bench-find.wiring"));
+        var compiled = Compilation.Of(new SourceText("mod.wiring", Mod), folder);
+        var stock = Compilation.Of(
+            new SourceText("stock.wiring", File.ReadAllText(Repository.PathOf("docs", "unknown", "bench-find.wiring"))),
+            folder
+        );
+        var curve = ResponseStudy.Of(stock.Study!, [State.Rest(stock.Circuit!)], [], [])!.Curves[0];
+        await using var open = await browser.Open(
+            compiled.WritePage(compiled.TellStates()!, LayoutEffort.Quick, null)!
+        );
+
+        Assert.Empty(await open.Levels("band-was"));
+        await open.Page.GetByText("Compare with before the change").ClickAsync();
+
+        var band = await open.Levels("band-was");
+        AssertCurve(curve.Most, band[..(band.Length / 2)]);
+        AssertCurve(curve.Least, [.. band[(band.Length / 2)..].Reverse()]);
+        Assert.Empty(await open.Levels("band"));
+        Assert.Contains(
+            "may have lain before, for nobody knew vol",
+            await open.Page.InnerTextAsync("[data-place=response]"),
+            StringComparison.Ordinal
+        );
+        open.AssertQuiet();
+    }
+
     /// <summary>An enlarged view of a switch is lit with the state, wire by wire and lug by lug, as the switch itself is.</summary>
     [SkippableFact]
     public async Task CloseUps_AreLitAsTheDrawingIs()

@@ -406,7 +406,8 @@ function createResponse(section, data, viewer) {
   return () => {
     const now = toldOf(data, data.now, viewer.state);
     const was = viewer.isCompared ? toldOf(data, data.stock, viewer.state) : null;
-    lines.replaceChildren(...[bandOf(now), curveOf(was, "was"), curveOf(now, "now")].filter((line) => line !== null));
+    const drawn = [bandOf(was, "band-was"), bandOf(now, "band"), curveOf(was, "was"), curveOf(now, "now")];
+    lines.replaceChildren(...drawn.filter((line) => line !== null));
     const peak = now.cells[data.labels.indexOf("peak")];
     chart.setAttribute(
       "aria-label",
@@ -424,12 +425,12 @@ function createResponse(section, data, viewer) {
     return shape("path", { class: name, d: `M${pointsOf(told.curve).join("L")}` });
   }
 
-  function bandOf(told) {
-    if (!told.least) {
+  function bandOf(told, name) {
+    if (!told?.least) {
       return null;
     }
     const round = [...pointsOf(told.most), ...pointsOf(told.least).reverse()];
-    return shape("path", { class: "band", d: `M${round.join("L")}Z` });
+    return shape("path", { class: name, d: `M${round.join("L")}Z` });
   }
 
   function pointsOf(code) {
@@ -449,7 +450,10 @@ function createResponse(section, data, viewer) {
       words.push(`* with assumed values of ${now.assumed || was.assumed}. `);
     }
     if (now.unknown) {
-      words.push(`The band is where it may lie, for nobody knows ${now.unknown}.`);
+      words.push(`The band is where it may lie, for nobody knows ${now.unknown}. `);
+    }
+    if (was?.unknown) {
+      words.push(`The paler band is where it may have lain before, for nobody knew ${was.unknown}.`);
     }
     return words;
   }
