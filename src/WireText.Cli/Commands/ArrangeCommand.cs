@@ -2,7 +2,6 @@ using System.CommandLine;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
-using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Drawing.Layout;
 using WireText.Output;

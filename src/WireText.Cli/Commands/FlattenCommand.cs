@@ -4,7 +4,6 @@ using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Cli.Storage;
 using WireText.Mods;
-using WireText.Output;
 
 namespace WireText.Cli.Commands;
 

@@ -4,7 +4,6 @@ using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 using WireText.Drawing.Layout;
-using WireText.Output;
 using WireText.Pages;
 
 namespace WireText.Cli.Commands;

@@ -12,15 +12,15 @@ namespace WireText.Cli.Commands;
 /// <summary>A circuit that was read from a file and can be heard: it has an output jack.</summary>
 internal sealed class ReadCircuit
 {
-    private readonly ReadWiring read;
+    private readonly ReadWiring wiring;
 
-    private ReadCircuit(ReadWiring read, Study study)
+    private ReadCircuit(ReadWiring wiring, Study study)
     {
-        this.read = read;
+        this.wiring = wiring;
         Study = study;
     }
 
-    public Compilation Compiled => read.Compiled;
+    public Compilation Compiled => wiring.Compiled;
 
     /// <summary>Seen from the first jack, or from the one that was asked for.</summary>
     public Study Study { get; }
@@ -28,13 +28,13 @@ internal sealed class ReadCircuit
     public Circuit Circuit => Study.Circuit;
 
     /// <summary>The same circuit seen from the jack that was asked for.</summary>
-    public ReadCircuit At(JackOption jack, ParseResult parsed) => new(read, jack.In(parsed, Study));
+    public ReadCircuit At(JackOption jack, ParseResult parsed) => new(wiring, jack.In(parsed, Study));
 
     /// <summary>The name without its folders; null for standard input.</summary>
-    public string? FileName => read.Source.Name;
+    public string? FileName => wiring.Source.Name;
 
     /// <summary>The exit code when all went well: a circuit with mistakes is computed as it is wired.</summary>
-    public int Code => read.Code;
+    public int Code => wiring.Code;
 
     /// <summary>Reads and checks a file; the findings go to standard error.</summary>
     public static ReadCircuit From(string file, FolderSources sources, CliContext context)
@@ -52,7 +52,7 @@ internal sealed class ReadCircuit
     }
 
     /// <inheritdoc cref="ReadWiring.PaperFor"/>
-    public Paper PaperFor(Paper? asked) => read.PaperFor(asked);
+    public Paper PaperFor(Paper? asked) => wiring.PaperFor(asked);
 
     /// <summary>The state that a text says; everything at rest when there is none.</summary>
     public State StateAt(string? text)
