@@ -45,6 +45,13 @@ public sealed record Part(
     /// <summary>The word for a capacitor whose wax ends fall off when it gets hot. Common practice.</summary>
     public const string PaperInOil = "paper-in-oil";
 
+    public const string Film = "film";
+
+    public const string Ceramic = "ceramic";
+
+    /// <summary>The word for a capacitor with a plus and a minus, its first lug and its second.</summary>
+    public const string Electrolytic = "electrolytic";
+
     public bool IsHeatSensitive => HasTrait(HeatSensitive) || HasTrait(PaperInOil);
 
     public bool HasTrait(string trait) => Traits.Contains(trait, StringComparer.Ordinal);

@@ -45,6 +45,9 @@ public static class StandardParts
         return PartCatalogue.Empty.With(definitions).With([Metal]);
     }
 
+    /// <summary>True for a definition that comes with the program, and not from somebody's file.</summary>
+    public static bool Define(PartDefinition definition) => definition.DefinedAt.Source == Source;
+
     private static SourceText ReadSource()
     {
         using var stream = typeof(StandardParts).Assembly.GetManifestResourceStream(ResourceName)!;

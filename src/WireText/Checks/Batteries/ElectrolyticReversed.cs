@@ -65,7 +65,7 @@ public sealed class ElectrolyticReversed : IStudyCheck
         [
             .. context
                 .Circuit.Elements.OfType<Capacitor>()
-                .Where(capacitor => context.Circuit.Parts[capacitor.Part].HasTrait("electrolytic"))
+                .Where(capacitor => context.Circuit.Parts[capacitor.Part].HasTrait(Part.Electrolytic))
                 .Take(SituationLimit),
         ];
         return from capacitor in electrolytics

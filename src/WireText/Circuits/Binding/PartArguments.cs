@@ -12,9 +12,9 @@ internal sealed class PartArguments
 {
     private static readonly ImmutableArray<string> CapacitorTraits =
     [
-        "film",
-        "ceramic",
-        "electrolytic",
+        Part.Film,
+        Part.Ceramic,
+        Part.Electrolytic,
         Part.PaperInOil,
     ];
 

@@ -34,26 +34,40 @@ internal static class PartWords
             }
         }
 
+        ImmutableArray<FaceLine> remark = HasRemarkUnderValue(part)
+            ? [FaceLine.Fitting(FaceLineKind.Mark, part.Remark!)]
+            : [];
         if (look.HangsByTwoLeads(part))
         {
-            return rest.IsEmpty || SpotFor(body, [], rest) is not { } spot
-                ? ([], null, [name, .. rest])
-                : (rest, spot, [name]);
+            ImmutableArray<FaceLine> beside = [.. look.LinesBeside(part), .. remark];
+            return !look.HasValueOnBody || rest.IsEmpty || SpotFor(body, [], rest) is not { } spot
+                ? ([], null, [name, .. rest, .. beside])
+                : (rest, spot, [name, .. beside]);
         }
 
         ImmutableArray<FaceLine> all = [name, .. rest];
         if (look.HasWordsBeside)
         {
-            return ([], null, all);
+            return ([], null, [.. all, .. remark]);
         }
 
         if (look.LineWithRoom(circuit, part) is { } more && SpotFor(body, lugs, [.. all, more]) is { } roomy)
         {
-            return ([.. all, more], roomy, []);
+            return ([.. all, more], roomy, remark);
         }
 
-        return SpotFor(body, lugs, all, seats.TakenOn(part)) is { } box ? (all, box, []) : ([], null, all);
+        var kept = seats.TakenOn(part);
+        if (!remark.IsEmpty && SpotFor(body, lugs, [.. all, .. remark], kept) is { } whole)
+        {
+            return ([.. all, .. remark], whole, []);
+        }
+
+        return SpotFor(body, lugs, all, kept) is { } box ? (all, box, remark) : ([], null, [.. all, .. remark]);
     }
+
+    /// <summary>True where the remark does not stand in the place of the value.</summary>
+    private static bool HasRemarkUnderValue(Part part) =>
+        part.Remark is { Length: > 0 } && !string.IsNullOrEmpty(part.ValueLabel ?? part.TaperLabel);
 
     private static Box? SpotFor(
         FaceBody body,

@@ -51,7 +51,7 @@ internal sealed class CloseUp
             Tokens.CaptionHeight + margin.Top + inner.Height + margin.Bottom
         );
 
-    public (bool HasHops, bool HasGaps) Signs => WirePainter.SignsIn(scene);
+    public CrossingSigns Signs => WirePainter.SignsIn(scene);
 
     /// <summary>The ids of wires that carry their tag here.</summary>
     public IEnumerable<string> Tagged =>

@@ -12,7 +12,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
     private const double Third = Math.PI * 2 / 3;
 
     /// <summary>How far from what it is about the number of a finding is looked for, in millimetres. Chosen by eye.</summary>
-    private const double Farthest = 8;
+    private const double Farthest = 12;
 
     public IEnumerable<PictureGroup> Paint()
     {

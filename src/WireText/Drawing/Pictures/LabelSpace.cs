@@ -11,6 +11,9 @@ internal sealed class LabelSpace
     /// <summary>To lie on a wire, a lug or a word costs more than any other fault together.</summary>
     private const int Touching = 1000;
 
+    /// <summary>For a mark: a word under it cannot be read any more, a wire is seen on both sides of it.</summary>
+    private const int OnWord = 4 * Touching;
+
     /// <summary>To lie on the line of a body: read all the same, but ugly.</summary>
     private const int OnOutline = 120;
 
@@ -57,6 +60,11 @@ internal sealed class LabelSpace
             if (part.Placed.Label is { } label)
             {
                 Take(label);
+            }
+
+            if (scene.PartOf(part).IsHeatSensitive)
+            {
+                Take(HeatSign.BoxOn(part.OnPage(part.MainOutline.Bounds)));
             }
 
             var look = scene.LookOf(part);
@@ -205,7 +213,7 @@ internal sealed class LabelSpace
     private int Cost(Box label)
     {
         var box = label.Grown(Tokens.LabelGap / 2);
-        var cost = taken.Count(other => other.Overlaps(box)) * Touching;
+        var cost = taken.Count(other => other.Overlaps(box)) * OnWord;
         var reach = box.Grown((Tokens.WireCore / 2) + Tokens.Casing);
         cost += wires.Count(wire => wire.Meets(reach)) * Touching;
         cost += outlines.Count(outline => IsOnLine(outline, box)) * OnOutline;

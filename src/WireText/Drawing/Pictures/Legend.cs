@@ -107,9 +107,15 @@ internal sealed class Legend
             yield return (SheathSample, "braid");
         }
 
-        if (wires.Any(wire => wire.IsSleeved))
+        var signs = closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(scene)).ToArray();
+        if (Array.Exists(signs, sign => sign.HasSleeves))
         {
             yield return (SleeveSample, "sleeved");
+        }
+
+        if (Array.Exists(signs, sign => sign.HasTwists))
+        {
+            yield return (TwistSample, "twisted");
         }
 
         if (wires.Any(wire => wire.Kind == WireKind.SpliceLead && wire.Colour is null))
@@ -125,7 +131,6 @@ internal sealed class Legend
             yield return ((a, b) => Sample(WireStyle.Neutral(theme), a, b), "a part's own lead");
         }
 
-        var signs = closeUps.Select(close => close.Signs).Append(WirePainter.SignsIn(scene)).ToArray();
         if (Array.Exists(signs, sign => sign.HasHops))
         {
             yield return (HopSample, "crosses, not joined");
@@ -145,6 +150,11 @@ internal sealed class Legend
         foreach (var sign in scene.Parts.Select(part => scene.LookOf(part).Sign).OfType<LookSign>().Distinct())
         {
             yield return ((a, b) => sign.Sample(theme, a, b), sign.Words);
+        }
+
+        if (scene.Parts.Any(part => scene.PartOf(part).IsHeatSensitive))
+        {
+            yield return (HeatSample, HeatSign.Words);
         }
 
         var coils = scene.Circuit.Elements.OfType<Coil>().ToImmutableArray();
@@ -199,6 +209,25 @@ internal sealed class Legend
         }
     }
 
+    private IEnumerable<PictureItem> TwistSample(Point from, Point to)
+    {
+        var style = WireStyle.Of(theme, (InsulationColour?)null);
+        var aside = new Point(0, Tokens.LanePitch / 2);
+        var (quarter, middle) = (Tokens.LegendSample / 4, Tokens.LegendSample / 2);
+        var (start, end) = (from.Towards(to, quarter), from.Towards(to, quarter + middle));
+        Point[] falling = [from - aside, start - aside, end + aside, to + aside];
+        Point[] rising = [from + aside, start + aside, end - aside, to - aside];
+        yield return PathShape.Through("sample", style.CasingPaint, falling);
+        yield return PathShape.Through("sample", style.CorePaint, falling);
+        yield return PathShape.Through(
+            "sample",
+            Paint.Stroked(theme.Paper, style.OuterWidth + Tokens.Gap),
+            rising[1..3]
+        );
+        yield return PathShape.Through("sample", style.CasingPaint, rising);
+        yield return PathShape.Through("sample", style.CorePaint, rising);
+    }
+
     private IEnumerable<PictureItem> HopSample(Point from, Point to)
     {
         var style = WireStyle.Of(theme, (InsulationColour?)null);
@@ -231,6 +260,9 @@ internal sealed class Legend
 
     private IEnumerable<PictureItem> UnusedSample(Point left, Point right) =>
         LugPainter.Eyelet(theme, left.Towards(right, Tokens.LegendSample / 2), "sample", "sample");
+
+    private IEnumerable<PictureItem> HeatSample(Point left, Point right) =>
+        HeatSign.At(left.Towards(right, Tokens.LegendSample / 2), theme);
 
     private IEnumerable<PictureItem> CoilSample(Point left, Point right)
     {

@@ -21,6 +21,11 @@ internal sealed class PartPainter(Scene scene, PlacedFace face)
         PaintBodies();
         items.AddRange(look.Art(face, scene.Circuit, theme));
         PaintWords();
+        if (part.IsHeatSensitive)
+        {
+            items.AddRange(HeatSign.At(HeatSign.PlaceOn(face.OnPage(face.MainOutline.Bounds)), theme));
+        }
+
         return new PictureGroup("part", [.. items])
         {
             Id = ShapeIds.Of("part", part.Name),

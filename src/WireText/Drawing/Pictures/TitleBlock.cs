@@ -63,6 +63,7 @@ internal sealed class TitleBlock
         }
 
         block.WireTable();
+        block.Lengths();
         block.Unrouted();
         block.Findings();
         return (new PictureGroup("title-block", [.. block.items]), Math.Max(bottom, block.column.Y));
@@ -153,15 +154,9 @@ internal sealed class TitleBlock
             column.Paragraph("note", InWords(finish), plain);
         }
 
-        foreach (
-            var part in scene.Parts.Where(part => part.Face.Lugs.Select(lug => lug.Section).Distinct().Count() > 1)
-        )
+        foreach (var words in ToldParts.Remarks(scene))
         {
-            var (name, definition) = (scene.PartOf(part).Name, scene.PartOf(part).Definition);
-            if (definition.Remark is { Length: > 0 } remark)
-            {
-                column.Paragraph("note", $"{name}: {remark}", plain);
-            }
+            column.Paragraph("note", words, plain);
         }
 
         if (scene.Options.Trace is { } trace)
@@ -264,16 +259,31 @@ internal sealed class TitleBlock
         var untagged = scene
             .Wires.Where(wire => IsInTable(wire) && !inCloseUps.Contains(wire.Wire.Id))
             .ToImmutableArray();
-        if (untagged.IsEmpty)
+        Told(
+            "Wires without room for a tag",
+            untagged.Select(wire => $"{Ends(wire.Wire)}  {wire.Wire.Colour?.Name ?? "colour not stated"}")
+        );
+    }
+
+    /// <summary>What is cut to a stated length, and what is longer than a part's own lead.</summary>
+    private void Lengths()
+    {
+        Told("Lengths stated", ToldParts.StatedLengths(scene, Ends));
+        Told("Longer than the part's own lead: extend it with sleeved wire", ToldParts.LongLeads(scene, Ends));
+    }
+
+    private void Told(string caption, IEnumerable<string> lines)
+    {
+        var told = lines.ToImmutableArray();
+        if (told.IsEmpty)
         {
             return;
         }
 
-        Caption("Wires without room for a tag");
-        foreach (var wire in untagged)
+        Caption(caption);
+        foreach (var line in told)
         {
-            var colour = wire.Wire.Colour?.Name ?? "colour not stated";
-            column.Paragraph("wire-row", $"{Ends(wire.Wire)}  {colour}", plain);
+            column.Paragraph("wire-row", line, plain);
         }
 
         column.Skip(Tokens.BlockGap / 2);

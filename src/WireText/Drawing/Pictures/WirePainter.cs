@@ -14,22 +14,37 @@ internal sealed class WirePainter(Scene scene)
 {
     private readonly Theme theme = scene.Theme;
     private readonly List<Strand> strands = [];
+    private readonly List<(Strand Over, Segment Way)> twists = [];
     private readonly SegmentGrid stretches = new();
     private readonly BoxGrid joints = new();
     private readonly BoxGrid tags = new();
     private readonly BoxGrid bulges = new();
 
     /// <summary>Which signs for a crossing stand in a drawing, for its legend.</summary>
-    public static (bool HasHops, bool HasGaps) SignsIn(Scene scene)
+    public static CrossingSigns SignsIn(Scene scene)
     {
         var painter = new WirePainter(scene);
         painter.Collect();
         var crossings = painter.strands.SelectMany(strand => strand.Hops).Select(hop => hop.Hop.Bulge).ToArray();
-        return (
+        return new CrossingSigns(
             Array.Exists(crossings, bulge => bulge != HopBulge.None),
-            Array.Exists(crossings, bulge => bulge == HopBulge.None)
+            Array.Exists(crossings, bulge => bulge == HopBulge.None),
+            painter.strands.Exists(painter.IsSleevedSomewhere),
+            painter.twists.Count > 0
         );
     }
+
+    private bool IsSleevedSomewhere(Strand strand) =>
+        strand.Braid is null
+        && (
+            strand.Wire.IsSleeved
+            || (
+                (strand.IsTail || !WireStyle.Of(theme, strand.Wire).IsInsulated)
+                && WirePath
+                    .Draw(strand.Route!.Points, [.. strand.Hops.Select(hop => hop.Hop)])
+                    .Gaps.Any(gap => IsOverBare(strand, gap))
+            )
+        );
 
     public IEnumerable<PictureItem> Paint()
     {
@@ -49,6 +64,11 @@ internal sealed class WirePainter(Scene scene)
                 yield return PaintHopAgain(order[i], hop);
             }
         }
+
+        foreach (var (over, way) in twists)
+        {
+            yield return PaintTwist(over, way);
+        }
     }
 
     private void Collect()
@@ -56,6 +76,11 @@ internal sealed class WirePainter(Scene scene)
         foreach (var wire in scene.Wires)
         {
             strands.Add(new Strand(strands.Count, wire.Wire, wire.Route, IsTail: false));
+        }
+
+        foreach (var (first, second) in TwistedPairs.PairsIn(scene.Circuit))
+        {
+            Twist(StrandOf(first), StrandOf(second));
         }
 
         foreach (var braid in scene.Layout.Braids)
@@ -86,6 +111,48 @@ internal sealed class WirePainter(Scene scene)
                 }
             }
         }
+    }
+
+    private int StrandOf(string wire) => strands.FindIndex(strand => strand.Wire.Id == wire);
+
+    private void Twist(int first, int second)
+    {
+        if (first < 0 || second < 0 || strands[first].Route is not { } one || strands[second].Route is not { } other)
+        {
+            return;
+        }
+
+        var taken = scene
+            .Wires.SelectMany(wire => wire.Route.Hops.Concat(wire.Route.Gaps))
+            .Select(at => Box.Around(at, 2 * Tokens.HopRadius, 2 * Tokens.HopRadius))
+            .Concat(new[] { one.Tag, other.Tag }.OfType<Box>())
+            .ToArray();
+        var (ofFirst, ofSecond, found) = TwistedPairs.Of(one.Points, other.Points, taken);
+        strands[first] = strands[first] with { Route = one with { Points = ofFirst } };
+        strands[second] = strands[second] with { Route = other with { Points = ofSecond } };
+        twists.AddRange(
+            found.Select(twist => twist.IsFirstOver ? (strands[first], twist.First) : (strands[second], twist.Second))
+        );
+    }
+
+    /// <summary>The core that lies on top where two change places, once more over the other.</summary>
+    private PictureGroup PaintTwist(Strand over, Segment way)
+    {
+        var style = WireStyle.Of(theme, over.Wire);
+        var air = Shapes.Paint.Stroked(theme.Paper, style.OuterWidth + (2 * Tokens.Gap));
+        return new PictureGroup(
+            "twist",
+            [
+                PathShape.Through("gap", air, Between(0.25), Between(0.75)),
+                PathShape.Through("casing", style.CasingPaint, way.From, way.To),
+                PathShape.Through("core", style.CorePaint, way.From, way.To),
+            ]
+        )
+        {
+            Shows = [("wire", over.Wire.Id)],
+        };
+
+        Point Between(double share) => way.From.Towards(way.To, share * Point.Distance(way.From, way.To));
     }
 
     private void CollectObstacles()
@@ -259,9 +326,15 @@ internal sealed class WirePainter(Scene scene)
         AddGaps(items, drawn, style);
         if (strand.Wire.IsSleeved)
         {
-            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(theme.PartLine, Tokens.SleeveWidth)));
-            var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
-            items.Add(new PathShape("sleeve", drawn.Steps, Shapes.Paint.Stroked(theme.Paper, inner)));
+            AddSleeve(items, drawn.Steps);
+        }
+        else if (!style.IsInsulated)
+        {
+            // Bare on bare: what crosses is sleeved there, or it would touch.
+            foreach (var gap in drawn.Gaps.Where(gap => IsOverBare(strand, gap)))
+            {
+                AddSleeve(items, gap);
+            }
         }
 
         if (style.IsInsulated && !strand.IsTail)
@@ -283,6 +356,21 @@ internal sealed class WirePainter(Scene scene)
                 Shows = WireShows(strand.Wire),
             };
     }
+
+    private void AddSleeve(ImmutableArray<PictureItem>.Builder items, ImmutableArray<PathStep> steps)
+    {
+        var inner = Tokens.SleeveWidth - (2 * Tokens.SleeveLine);
+        items.Add(new PathShape("sleeve", steps, Shapes.Paint.Stroked(theme.PartLine, Tokens.SleeveWidth)));
+        items.Add(new PathShape("sleeve", steps, Shapes.Paint.Stroked(theme.Paper, inner)));
+    }
+
+    private bool IsOverBare(Strand strand, ImmutableArray<PathStep> gap) =>
+        strand.Hops.Exists(hop =>
+            IsAround(gap, hop.Hop.At)
+            && hop.Under.Braid is null
+            && !hop.Under.Wire.IsSleeved
+            && (hop.Under.IsTail || !WireStyle.Of(theme, hop.Under.Wire).IsInsulated)
+        );
 
     private void AddGaps(ImmutableArray<PictureItem>.Builder items, WirePathResult drawn, WireStyle style)
     {

@@ -39,6 +39,12 @@ public abstract class Look
     /// <summary>What stands under its name and its value.</summary>
     public virtual IEnumerable<FaceLine> MoreLines(Circuit circuit, Part part) => [];
 
+    /// <summary>What a small part is made of, in words beside it.</summary>
+    public virtual IEnumerable<FaceLine> LinesBeside(Part part) => [];
+
+    /// <summary>False for a small part whose value stands beside it, for its body shows something else.</summary>
+    public virtual bool HasValueOnBody => true;
+
     /// <summary>What stands below all that where the body has room for it too; null for nothing.</summary>
     public virtual FaceLine? LineWithRoom(Circuit circuit, Part part) => null;
 

@@ -10,15 +10,15 @@ internal sealed class WirePaths
 
     private readonly Lattice lattice;
     private readonly Dictionary<(int, int), int> stubUse = [];
-    private readonly HashSet<int> braidedCores;
+    private readonly HashSet<int> coresTogether;
     private readonly List<Run> allRuns = [];
     private readonly List<(Run, double)> wishes = [];
 
     private WirePaths(Lattice lattice)
     {
         this.lattice = lattice;
-        var braided = lattice.Wiring.Cables.Where(cable => cable.BraidId is not null);
-        braidedCores = [.. braided.SelectMany(cable => cable.Cores).Select(lattice.Wiring.ConnectionOf)];
+        var together = lattice.Wiring.Cables.Where(cable => cable.BraidId is not null || cable.Cores.Length > 1);
+        coresTogether = [.. together.SelectMany(cable => cable.Cores).Select(lattice.Wiring.ConnectionOf)];
     }
 
     private sealed record Draft(Route Route, RouteRequest Request, Run[] Runs, bool IsReversed);
@@ -87,10 +87,10 @@ internal sealed class WirePaths
         }
     }
 
-    /// <summary>A core stays where its braid's tails meet it.</summary>
+    /// <summary>A core stays where its braid's tails meet it, and beside the core that it is twisted with.</summary>
     private void FixCore(int wire, Run[] runs)
     {
-        if (braidedCores.Contains(wire))
+        if (coresTogether.Contains(wire))
         {
             foreach (var run in runs)
             {
