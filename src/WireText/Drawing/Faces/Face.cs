@@ -50,8 +50,11 @@ public enum FaceLineKind
     Name,
     Value,
 
-    /// <summary>What is printed on the real part, such as <c>473</c>.</summary>
+    /// <summary>What is printed on the real part, such as <c>473</c>, or what it is made of.</summary>
     Mark,
+
+    /// <summary>The author's own words.</summary>
+    Remark,
 }
 
 /// <summary>One line of a part's own words, clean and short enough.</summary>

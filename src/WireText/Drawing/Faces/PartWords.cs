@@ -9,6 +9,9 @@ namespace WireText.Drawing.Faces;
 /// <summary>What stands on a part or beside it: its name, its value or model, and the mark printed on the real one.</summary>
 internal static class PartWords
 {
+    /// <summary>A remark of more lines stands under the picture instead.</summary>
+    private const int MostRemarkLines = 2;
+
     /// <summary>Inside the body where all of it fits; a two-lead part has its value on the body and its name beside it.</summary>
     public static (ImmutableArray<FaceLine> Inside, Box? Box, ImmutableArray<FaceLine> Outside) Place(
         Circuit circuit,
@@ -34,9 +37,7 @@ internal static class PartWords
             }
         }
 
-        ImmutableArray<FaceLine> remark = HasRemarkUnderValue(part)
-            ? [FaceLine.Fitting(FaceLineKind.Mark, part.Remark!)]
-            : [];
+        var remark = RemarkUnderValue(part);
         if (look.HangsByTwoLeads(part))
         {
             ImmutableArray<FaceLine> beside = [.. look.LinesBeside(part), .. remark];
@@ -65,9 +66,19 @@ internal static class PartWords
         return SpotFor(body, lugs, all, kept) is { } box ? (all, box, remark) : ([], null, [.. all, .. remark]);
     }
 
-    /// <summary>True where the remark does not stand in the place of the value.</summary>
-    private static bool HasRemarkUnderValue(Part part) =>
-        part.Remark is { Length: > 0 } && !string.IsNullOrEmpty(part.ValueLabel ?? part.TaperLabel);
+    /// <summary>The author's words where they do not stand in the place of the value; none where they are too long for a part.</summary>
+    private static ImmutableArray<FaceLine> RemarkUnderValue(Part part)
+    {
+        if (part.Remark is not { Length: > 0 } remark || string.IsNullOrEmpty(part.ValueLabel ?? part.TaperLabel))
+        {
+            return [];
+        }
+
+        var lines = DrawnText.Wrap(remark, TextWeight.Regular, Tokens.MarkSize, Tokens.WidestLabel).ToImmutableArray();
+        return lines.Length <= MostRemarkLines
+            ? [.. lines.Select(line => new FaceLine(FaceLineKind.Remark, line))]
+            : [];
+    }
 
     private static Box? SpotFor(
         FaceBody body,

@@ -16,6 +16,7 @@ public sealed record Theme
         PartFill = Colour.Hex(0xECEBE6),
         PartLine = Colour.Hex(0x8A8F96),
         Detail = Colour.Hex(0xB4B7BA),
+        Pole = Colour.Hex(0xDFDED8),
         Shell = Colour.Hex(0xDDE0E4),
         Wafer = Colour.Hex(0xE3DCC8),
         Tin = Colour.Hex(0xC3C8CE),
@@ -38,6 +39,7 @@ public sealed record Theme
         PartFill = Colour.Hex(0x23272C),
         PartLine = Colour.Hex(0x6A7077),
         Detail = Colour.Hex(0x454B52),
+        Pole = Colour.Hex(0x2D3238),
         Shell = Colour.Hex(0x2B3036),
         Wafer = Colour.Hex(0x36332B),
         Tin = Colour.Hex(0x8D949C),
@@ -57,6 +59,7 @@ public sealed record Theme
         Name = "print",
         Paper = Colour.Hex(0xFFFFFF),
         PartFill = Colour.Hex(0xFFFFFF),
+        Pole = Colour.Hex(0xF1F1F1),
         Shell = Colour.Hex(0xFFFFFF),
         Wafer = Colour.Hex(0xFFFFFF),
         PartLine = Colour.Hex(0x5C636B),
@@ -76,6 +79,9 @@ public sealed record Theme
     public required Colour PartFill { get; init; }
 
     public required Colour PartLine { get; init; }
+
+    /// <summary>The poles of a pickup: words lie on them.</summary>
+    public required Colour Pole { get; init; }
 
     /// <summary>Lines inside a part.</summary>
     public required Colour Detail { get; init; }

@@ -52,7 +52,7 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
                 yield return new CircleShape("finding-mark", centre, radius, ring);
                 break;
             case Severity.Warning:
-                yield return Triangle(centre, radius * 1.5, new Paint(theme.Paper, colour, Tokens.FindingLine));
+                yield return Triangle(centre, TriangleRadius(text), new Paint(theme.Paper, colour, Tokens.FindingLine));
                 break;
             default:
                 yield return new CircleShape("finding-mark", centre, radius, Shapes.Paint.Filled(colour));
@@ -63,11 +63,18 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
         yield return TextItem.Centred(
             "finding-number",
             text,
-            severity == Severity.Warning ? new Point(centre.X, centre.Y + (radius * 0.2)) : centre,
+            severity == Severity.Warning ? new Point(centre.X, centre.Y + (TriangleRadius(text) * 0.17)) : centre,
             TextWeight.SemiBold,
             severity == Severity.Warning ? Tokens.LugLabelSize : Tokens.FindingNumberSize,
             ink
         );
+    }
+
+    /// <summary>So large that all figures stand inside its line: the room half way up is half its side.</summary>
+    private static double TriangleRadius(string number)
+    {
+        var wide = DrawnText.Width(number, TextWeight.SemiBold, Tokens.LugLabelSize) + (2 * Tokens.FindingLine);
+        return Math.Max(Tokens.FindingBadge / 2 * 1.5, wide * 0.92);
     }
 
     private static PathShape Triangle(Point centre, double radius, Paint paint)
@@ -109,7 +116,10 @@ internal sealed class FindingPainter(Scene scene, LabelSpace space)
             );
         }
 
-        var size = Tokens.FindingBadge + (severity == Severity.Warning ? 1.6 : Tokens.FindingLine);
+        var size =
+            severity == Severity.Warning
+                ? (2 * TriangleRadius(Scene.Text(number))) - 0.2
+                : Tokens.FindingBadge + Tokens.FindingLine;
         var box = space.Near(target.Grown(Farthest + (2 * size))).Best(BadgePlaces(target, size));
         space.Take(box);
         foreach (var item in Badge(scene.Theme, severity, number, box.Centre))

@@ -75,6 +75,7 @@ internal static class PartText
         {
             FaceLineKind.Name => "part-name",
             FaceLineKind.Value => "part-value",
+            FaceLineKind.Remark => "part-remark",
             _ => "part-mark",
         };
 }

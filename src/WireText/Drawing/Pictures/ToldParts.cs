@@ -85,8 +85,11 @@ internal static class ToldParts
             && LookList.Of(part).HangsByTwoLeads(part)
         );
 
+    /// <summary>True where it stands on the part or beside it: whole, or in the place of a value with its end.</summary>
     private static bool IsShown(Face face, string remark) =>
-        face.Inside.Concat(face.Outside).Any(line => line.Text == DrawnText.Clean(remark));
+        face
+            .Inside.Concat(face.Outside)
+            .Any(line => line.Kind == FaceLineKind.Remark || line.Text == DrawnText.Clean(remark));
 
     private static string Text(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -135,7 +135,7 @@ public class ContinuedLayoutTests
     [Fact]
     public void Text_ThatIsBrokenForAMoment_LosesNoPlace()
     {
-        var lines = Lines(Repository.ExampleNames.First());
+        var lines = Lines(Repository.ExampleNames[0]);
         var start = Compile(lines);
         var places = Places(start.PlanFor(LayoutEffort.Quick)!.Layout);
 

@@ -20,7 +20,8 @@ public class ToldPartsTests
     [Fact]
     public void Remark_ThatHasNoRoomOnThePart_StandsWholeUnderThePicture()
     {
-        const string Long = "the one from the old harness, with the long lead that must stay as it is";
+        const string Long =
+            "the one from the old harness, with the long lead that must stay as long as it is, and its sleeve with it";
 
         Assert.Contains($"c1: {Long}", Words(Texts($"cap c1 22n \"{Long}\"")));
     }
@@ -129,7 +130,11 @@ public class ToldPartsTests
             cable vol.2 to out.tip red and vol.case to out.sleeve black twisted
             """;
 
-        var twists = Groups(Drawings.PictureOf(Text).Items).Where(group => group.Class == "twist").ToArray();
+        var twists = PictureItems
+            .In(Drawings.PictureOf(Text))
+            .OfType<PictureGroup>()
+            .Where(group => group.Class == "twist")
+            .ToArray();
 
         Assert.True(twists.Length >= 6, $"{twists.Length} changes of place");
         Assert.Equal(0, twists.Length % 2);
@@ -138,17 +143,11 @@ public class ToldPartsTests
     }
 
     private static string[] Texts(string text) =>
-        [.. Flat(Drawings.PictureOf(text).Items).OfType<TextItem>().Select(item => item.Text)];
+        [.. PictureItems.In(Drawings.PictureOf(text)).OfType<TextItem>().Select(item => item.Text)];
 
     private static IEnumerable<PictureShape> Shapes(string text) =>
-        Flat(Drawings.PictureOf(text).Items).OfType<PictureShape>();
+        PictureItems.In(Drawings.PictureOf(text)).OfType<PictureShape>();
 
     /// <summary>Lines that were broken to fit, in one.</summary>
     private static string Words(string[] lines) => string.Join(' ', lines);
-
-    private static IEnumerable<PictureGroup> Groups(IEnumerable<PictureItem> items) =>
-        Flat(items).OfType<PictureGroup>();
-
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(group) : [item]);
 }

@@ -22,6 +22,12 @@ internal sealed record KnownFault(string Name, string Why, string Circuit, Func<
             wire  out.tip  to out.sleeve  black
             wire  out.tip  to out.sleeve  blue
             wire  out.tip  to out.sleeve  white
+            wire  out.tip  to out.sleeve  green
+            wire  out.tip  to out.sleeve  brown
+            wire  out.tip  to out.sleeve  orange
+            wire  out.tip  to out.sleeve  yellow
+            wire  out.tip  to out.sleeve  violet
+            wire  out.tip  to out.sleeve  grey
             """,
             (fault, _) => fault.Kind == FaultKind.LabelOverlap && IsFinding(fault)
         )

@@ -8,11 +8,22 @@ using WireText.Parts;
 
 namespace WireText.Drawing.Faces.Looks;
 
-/// <summary>A pickup: one oval a coil, and at each lead whether a coil starts or ends there.</summary>
+/// <summary>
+/// A pickup: one oval a coil with its poles, of two kinds where there are two coils, a second outline under a cover, and at each lead
+/// whether a coil starts or ends there.
+/// </summary>
 internal sealed class PickupLook : Look
 {
     /// <summary>More coils than these are not drawn: their ovals would be too thin to tell apart.</summary>
     private const int MostCoils = 4;
+
+    /// <summary>One a string, on an instrument of six.</summary>
+    private const int Poles = 6;
+
+    /// <summary>The radius of a pole and of the hole in an ear, and how far inside a cover the bobbin's plate ends, in millimetres. Chosen by eye.</summary>
+    private const double Pole = 1.7;
+    private const double EarHole = 0.9;
+    private const double UnderCover = 1;
 
     public override LayoutZone ZoneOf(Part part) => LayoutZone.Pickup;
 
@@ -28,11 +39,59 @@ internal sealed class PickupLook : Look
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
         var coils = CoilsOf(circuit, circuit.Parts[face.Index]);
-        return [.. Bobbins(face, coils, theme), .. face.Face.Lugs.SelectMany(lug => CoilEnd(face, lug, coils, theme))];
+        return
+        [
+            .. Plate(face, coils.Length, theme),
+            .. Bobbins(face, coils, theme),
+            .. face.Face.Lugs.SelectMany(lug => CoilEnd(face, lug, coils, theme)),
+        ];
     }
 
     private static ImmutableArray<Coil> CoilsOf(Circuit circuit, Part part) =>
         [.. part.Elements.Select(element => circuit.Elements[element]).OfType<Coil>()];
+
+    /// <summary>The line of a cover, and the ears that two coils on one plate hang by.</summary>
+    private static IEnumerable<PictureItem> Plate(PlacedFace face, int coils, Theme theme)
+    {
+        var body = face.MainOutline.Bounds;
+        if (face.Face.Lugs.Any(lug => string.Equals(lug.Label, "cover", StringComparison.OrdinalIgnoreCase)))
+        {
+            yield return new RectangleShape("cover", face.OnPage(body.Grown(-UnderCover)), 3, DetailOf(theme));
+        }
+
+        if (coils == 2 && body.Width > 30)
+        {
+            foreach (var x in new[] { body.X + 2.4, body.Right - 2.4 })
+            {
+                yield return new CircleShape("ear", face.OnPage(new Point(x, body.Centre.Y)), EarHole, DetailOf(theme));
+            }
+        }
+    }
+
+    /// <summary>A row of poles, so quiet that words lie on them: plain ones, or screws with a slot in each.</summary>
+    private static IEnumerable<PictureItem> PoleRow(PlacedFace face, Box oval, bool areScrews, Theme theme)
+    {
+        var pitch = (oval.Width - oval.Height) / (Poles - 1);
+        if (pitch < 3 * Pole || oval.Height < 3 * Pole)
+        {
+            yield break;
+        }
+
+        for (var i = 0; i < Poles; i++)
+        {
+            var at = new Point(oval.X + (oval.Height / 2) + (i * pitch), oval.Centre.Y);
+            yield return new CircleShape("pole", face.OnPage(at), Pole, Paint.Filled(theme.Pole));
+            if (areScrews)
+            {
+                yield return PathShape.Through(
+                    "pole",
+                    Paint.Stroked(theme.PartFill, 2 * Tokens.DetailLine),
+                    face.OnPage(at - new Point(Pole, 0)),
+                    face.OnPage(at + new Point(Pole, 0))
+                );
+            }
+        }
+    }
 
     private static IEnumerable<PictureItem> Bobbins(PlacedFace face, ImmutableArray<Coil> coils, Theme theme)
     {
@@ -47,6 +106,11 @@ internal sealed class PickupLook : Look
             var top = body.Y + inset.Height + (i * (height + strip));
             var oval = new Box(body.X + inset.Width, top, body.Width - (2 * inset.Width), height);
             yield return new RectangleShape("coil", face.OnPage(oval), height / 2, DetailOf(theme));
+            foreach (var pole in PoleRow(face, oval, areScrews: i == 1, theme))
+            {
+                yield return pole;
+            }
+
             if (count > 1 && coils[i].Name.LastIndexOf('.') is >= 0 and var dot)
             {
                 yield return CoilName(face, coils[i], coils[i].Name[(dot + 1)..], oval, theme);

@@ -31,8 +31,10 @@ internal sealed class PotLook : Look
             return [];
         }
 
+        // A square about the lugs that leaves the rim of the case free, where grounds are soldered.
         var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Box.Union);
-        var block = new Box(box.X - 2.4, box.Y - 2.2, box.Width + 4.8, box.Height + 4.4);
+        var side = Math.Max(box.Width, box.Height) + 4.4;
+        var block = Box.Around(box.Centre, side, side);
         return
         [
             new RectangleShape(

@@ -1,12 +1,42 @@
 using WireText.Circuits;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Shapes;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Faces.Looks;
 
-/// <summary>A preamp: a box among the pots, told by its model.</summary>
+/// <summary>A preamp: a board among the pots, with a hole in each corner and a pad at each lead, told by its model.</summary>
 internal sealed class PreampLook : Look
 {
+    /// <summary>A hole, a pad, and how far they lie inside the edge, in millimetres. Chosen by eye.</summary>
+    private const double Hole = 0.7;
+    private const double Pad = 1.2;
+    private const double Inset = 1.5;
+
     public override LayoutZone ZoneOf(Part part) => LayoutZone.Pot;
 
     public override bool IsToldByModel => true;
+
+    public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
+    {
+        var board = face.MainOutline.Bounds;
+        var corners = board.Grown(-Inset);
+        foreach (var x in new[] { corners.X, corners.Right })
+        {
+            foreach (var y in new[] { corners.Y, corners.Bottom })
+            {
+                yield return new CircleShape("detail", face.OnPage(new Point(x, y)), Hole, DetailOf(theme));
+            }
+        }
+
+        foreach (var lug in face.Face.Lugs.Where(lug => lug.Look != LugLook.Riveted))
+        {
+            var pad = new Point(
+                Math.Clamp(lug.At.X, board.X + (Pad / 2), board.Right - (Pad / 2)),
+                Math.Clamp(lug.At.Y, board.Y + (Pad / 2), board.Bottom - (Pad / 2))
+            );
+            yield return new RectangleShape("pad", face.OnPage(Box.Around(pad, Pad, Pad)), 0, Paint.Filled(theme.Tin));
+        }
+    }
 }

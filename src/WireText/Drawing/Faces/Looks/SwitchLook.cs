@@ -6,8 +6,8 @@ using WireText.Geometry;
 
 namespace WireText.Drawing.Faces.Looks;
 
-/// <summary>A switch: in a frame the boards that its rows of lugs are riveted to; on a round one, as a rotary switch has, the one board.</summary>
-internal sealed class SwitchLook : Look
+/// <summary>A switch of any make: in a frame the boards that its rows of lugs are riveted to; on a round one, as a rotary switch has, the one board.</summary>
+internal class SwitchLook : Look
 {
     public override LayoutZone ZoneOf(Part part) => LayoutZone.Switch;
 

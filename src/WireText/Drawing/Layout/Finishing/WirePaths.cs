@@ -17,7 +17,7 @@ internal sealed class WirePaths
     private WirePaths(Lattice lattice)
     {
         this.lattice = lattice;
-        var together = lattice.Wiring.Cables.Where(cable => cable.BraidId is not null || cable.Cores.Length > 1);
+        var together = lattice.Wiring.Cables.Where(cable => cable.BraidId is not null || cable.Cores.Length == 2);
         coresTogether = [.. together.SelectMany(cable => cable.Cores).Select(lattice.Wiring.ConnectionOf)];
     }
 

@@ -1,0 +1,12 @@
+using WireText.Drawing.Shapes;
+
+namespace WireText.Tests.Drawing.Pictures;
+
+/// <summary>All that is on a picture, groups and what is in them.</summary>
+internal static class PictureItems
+{
+    public static IEnumerable<PictureItem> In(Picture picture) => Flat(picture.Items);
+
+    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
+        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(group) : [item]);
+}
