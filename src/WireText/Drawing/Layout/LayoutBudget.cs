@@ -10,8 +10,11 @@ namespace WireText.Drawing.Layout;
 /// Routings that run side by side take equal shares beforehand and give back what is left afterwards, so the order in which they
 /// run decides nothing.
 /// </remarks>
-internal sealed class LayoutBudget(long most, CancellationToken cancellation)
+internal sealed class LayoutBudget(LayoutBounds bounds, CancellationToken cancellation)
 {
+    /// <summary>How far each of the searches may go that share this.</summary>
+    public LayoutBounds Bounds => bounds;
+
     public CancellationToken Cancellation => cancellation;
 
     /// <summary>The states that were taken up so far.</summary>
@@ -20,9 +23,9 @@ internal sealed class LayoutBudget(long most, CancellationToken cancellation)
     public bool IsSpent => Left <= 0;
 
     /// <summary>Places are searched for with the first half: the wires have the other.</summary>
-    public bool IsHalfSpent => Left <= most / 2;
+    public bool IsHalfSpent => Left <= bounds.States / 2;
 
-    private long Left => most - Spent;
+    private long Left => bounds.States - Spent;
 
     public void Spend(long states) => Spent += states;
 

@@ -31,25 +31,26 @@ public static class LayoutEngine
         LayoutProblem problem,
         LayoutEffort effort,
         CancellationToken cancellation = default
-    ) => Lay(problem, effort, MostStates, cancellation);
+    ) => Lay(problem, effort, LayoutBounds.Standard, cancellation);
 
     /// <summary>The layout that so much work gives.</summary>
     /// <param name="effort">Taken as quick above <see cref="MostWiresAtFullEffort"/> wires.</param>
-    /// <param name="mostStates">Past it the best so far stands, and wires without a path are in <see cref="LayoutResult.Unrouted"/>.</param>
+    /// <param name="bounds">Past them the best so far stands, and wires without a path are in <see cref="LayoutResult.Unrouted"/>.</param>
     /// <exception cref="OperationCanceledException">Nobody waits for the layout any more.</exception>
     public static LayoutResult Lay(
         LayoutProblem problem,
         LayoutEffort effort,
-        long mostStates,
+        LayoutBounds bounds,
         CancellationToken cancellation = default
     )
     {
         ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(bounds);
         var isLarge = problem.Wires.Length > MostWiresAtFullEffort;
         effort = isLarge ? LayoutEffort.Quick : effort;
-        var mostWidenings = isLarge ? 1 : MostWidenings;
+        var mostWidenings = isLarge ? Math.Min(1, bounds.Widenings) : bounds.Widenings;
         var wiring = Wiring.Of(problem);
-        var budget = new LayoutBudget(mostStates, cancellation);
+        var budget = new LayoutBudget(bounds, cancellation);
         var (start, unwidened) = BestStart(wiring, problem, effort, budget);
         RoutedLattice? best = null;
         for (var widening = isLarge ? 1 : 0; widening <= mostWidenings; widening++)
@@ -103,7 +104,7 @@ public static class LayoutEngine
         ArgumentNullException.ThrowIfNull(laid);
         if (laid.Routed is { } old && LayoutTwins.HaveSameArrangement(before, problem))
         {
-            var budget = new LayoutBudget(MostStates, cancellation);
+            var budget = new LayoutBudget(LayoutBounds.Standard, cancellation);
             var wiring = Wiring.Of(problem);
             var held = HeldPlaces.Of(wiring, old.Lattice.Wiring, laid);
             var labelled = LabelPlacer.Place(PartPlacer.Hold(wiring, problem, held));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WireText.Tests.Electrical;
 
 namespace WireText.Tests.Checks.Batteries;
@@ -103,6 +104,23 @@ public class ElectrolyticReversedTests
     [InlineData("resistor d 5R from r.2 to pre.common; cap c 100u electrolytic from pre.common to r.2", null)] // 0.42 V: it bears that
     public void ElectrolyticReversed_BehindAResistor_GoesByWhatReachesIt(string rest, string? message) =>
         Check(Start + Battery + "resistor r 100R from pre.plus to r.2; " + rest, message);
+
+    /// <summary>Each electrolytic takes its share of the bound, so with one more than it is the last is not looked at.</summary>
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 0)]
+    public void ElectrolyticReversed_PastTheBound_LooksAtNoMore(int beyond, int found)
+    {
+        const int Bound = 4_096;
+        var right = Enumerable
+            .Range(1, Bound - 1 + beyond)
+            .Select(i =>
+                string.Create(CultureInfo.InvariantCulture, $"cap c{i} 1u electrolytic from pre.plus to pre.common; ")
+            );
+        var text = Start + Battery + string.Concat(right) + "cap last 1u electrolytic from pre.common to pre.plus";
+
+        Assert.Equal(found, Found.Of("electrolytic-reversed", text).Count());
+    }
 
     private static void Check(string text, string? message) =>
         Assert.Equal(

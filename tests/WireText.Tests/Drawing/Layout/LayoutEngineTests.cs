@@ -133,7 +133,7 @@ public class LayoutEngineTests
     {
         var problem = LayoutCase.Read("c5-dense-fourpole", isGiven);
 
-        var stopped = LayoutEngine.Lay(problem, effort, mostStates: states);
+        var stopped = LayoutEngine.Lay(problem, effort, new LayoutBounds { States = states });
 
         Assert.InRange(stopped.States, states / 2, states);
         Assert.NotEmpty(stopped.Unrouted);
@@ -148,7 +148,7 @@ public class LayoutEngineTests
     {
         var problem = LayoutCase.Read("c2-duo-lever-mute", isGiven: false);
 
-        var stopped = LayoutEngine.Lay(problem, effort, mostStates: 0);
+        var stopped = LayoutEngine.Lay(problem, effort, new LayoutBounds { States = 0 });
 
         Assert.Equal(problem.Parts.Length, stopped.Parts.Length);
         Assert.Equal(problem.Wires.Length, stopped.Unrouted.Length);
@@ -168,7 +168,7 @@ public class LayoutEngineTests
     [InlineData(LayoutEngine.MostWiresAtFullEffort + 1, true)]
     public void Lay_MoreWiresThanFullEffortIsFor_IsLaidAtQuickEffort(int wires, bool isQuick)
     {
-        const long LittleWork = 40_000;
+        var littleWork = new LayoutBounds { States = 40_000 };
         var pots = Enumerable.Range(0, 12).Select(pot => TestParts.Pot($"p{pot}")).ToImmutableArray();
         var problem = Problem(
             pots,
@@ -179,8 +179,8 @@ public class LayoutEngineTests
             ]
         );
 
-        var full = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Full, LittleWork));
-        var quick = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick, LittleWork));
+        var full = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Full, littleWork));
+        var quick = LayoutText.Of(LayoutEngine.Lay(problem, LayoutEffort.Quick, littleWork));
 
         Assert.Equal(isQuick, full == quick);
     }

@@ -55,7 +55,8 @@ internal sealed class SlotSearch
             return SlotSpread.Arrange(
                 [.. template.SelectMany(row => row)],
                 [.. SlotCost.LinksOf(wiring).Select(link => (link.PartA, link.PartB))],
-                wiring.Parts.Length
+                wiring.Parts.Length,
+                budget.Bounds.TrialsAPart
             );
         }
 

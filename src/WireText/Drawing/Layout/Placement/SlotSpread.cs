@@ -34,12 +34,13 @@ internal sealed class SlotSpread
 
     /// <param name="parts">The parts to arrange, in their usual order.</param>
     /// <param name="links">Pairs of them that a wire joins, once for each wire.</param>
+    /// <param name="trialsAPart">See <see cref="TrialsAPart"/>.</param>
     /// <returns>Part indices by row and column; -1 for an empty cell.</returns>
-    public static int[][] Arrange(int[] parts, IReadOnlyList<(int A, int B)> links, int partCount)
+    public static int[][] Arrange(int[] parts, IReadOnlyList<(int A, int B)> links, int partCount, int trialsAPart)
     {
         var spread = new SlotSpread(parts, links, partCount);
         spread.LayInOrder();
-        spread.Shorten();
+        spread.Shorten((long)trialsAPart * parts.Length);
         return [.. spread.cells.Chunk(spread.columns)];
     }
 
@@ -84,9 +85,8 @@ internal sealed class SlotSpread
         }
     }
 
-    private void Shorten()
+    private void Shorten(long trialsLeft)
     {
-        var trialsLeft = (long)TrialsAPart * parts.Length;
         bool hasGained;
         do
         {

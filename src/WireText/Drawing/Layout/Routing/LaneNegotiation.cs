@@ -24,7 +24,7 @@ internal sealed class LaneNegotiation(RoutingTable table, Negotiation manner)
     {
         var present = manner.FirstPresent;
         var (fewest, sinceFewest) = (int.MaxValue, 0);
-        for (var round = 0; round < MostRounds; round++)
+        for (var round = 0; round < manner.MostRounds; round++)
         {
             var contested = InConflict();
             sinceFewest = contested.Count < fewest ? 0 : sinceFewest + 1;

@@ -24,6 +24,9 @@ internal readonly record struct RouterEffort(
 /// <param name="MostRoundsWithoutGain">After so many rounds without fewer wires in conflict it ends.</param>
 internal readonly record struct Negotiation(int FirstPresent, int GrowthInFifths, int MostRoundsWithoutGain)
 {
+    /// <summary>After so many rounds in all it ends too.</summary>
+    public int MostRounds { get; init; } = LaneNegotiation.MostRounds;
+
     /// <summary>Wires begin almost free to overlap, so that each shows where it would rather be.</summary>
     public static readonly Negotiation Patient = new(30, 8, 6);
 

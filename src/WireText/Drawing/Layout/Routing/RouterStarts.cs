@@ -12,14 +12,14 @@ internal static class RouterStarts
     /// <remarks>The starts run side by side where there are processors for them; none sees another, so the result is the same.</remarks>
     public static RoutedLattice Best(Lattice lattice, LayoutEffort effort, LayoutBudget budget)
     {
-        var starts = StartsFor(effort, lattice.Wiring.Connections.Length);
+        var starts = StartsFor(effort, lattice, budget.Bounds);
         var routed = new RoutedLattice[starts.Length];
         if (starts.Length == 1)
         {
-            return Route(lattice, starts[0], budget, SearchBudget.Quick);
+            return Route(lattice, starts[0], budget, budget.Bounds.QuickStates);
         }
 
-        SearchBudget[] shares = [.. starts.Select(_ => budget.Share(SearchBudget.FullStart, starts.Length))];
+        SearchBudget[] shares = [.. starts.Select(_ => budget.Share(budget.Bounds.FullStartStates, starts.Length))];
         Parallel.For(
             0,
             starts.Length,
@@ -32,14 +32,13 @@ internal static class RouterStarts
 
     /// <summary>What a placement is worth when its wires are routed quickly.</summary>
     public static long Trial(Lattice lattice, LayoutBudget budget) =>
-        Route(lattice, QuickEffort(lattice.Wiring.Connections.Length), budget, SearchBudget.Trial).Score;
+        Route(lattice, QuickEffort(lattice, budget.Bounds), budget, budget.Bounds.TrialStates).Score;
 
     /// <summary>The wires on the paths that an earlier picture gave them, with those it has no path for routed quickly.</summary>
     public static RoutedLattice Continue(Lattice lattice, RoutedLattice before, LayoutBudget budget)
     {
-        var share = budget.Share(SearchBudget.Quick);
-        var effort = QuickEffort(lattice.Wiring.Connections.Length);
-        var routed = WireRouter.Continue(lattice, before, effort, share);
+        var share = budget.Share(budget.Bounds.QuickStates);
+        var routed = WireRouter.Continue(lattice, before, QuickEffort(lattice, budget.Bounds), share);
         budget.Settle(share);
         return routed;
     }
@@ -52,9 +51,9 @@ internal static class RouterStarts
         return routed;
     }
 
-    private static RouterEffort[] StartsFor(LayoutEffort effort, int wires) =>
+    private static RouterEffort[] StartsFor(LayoutEffort effort, Lattice lattice, LayoutBounds bounds) =>
         effort == LayoutEffort.Quick
-            ? [QuickEffort(wires)]
+            ? [QuickEffort(lattice, bounds)]
             :
             [
                 .. from manner in new[]
@@ -68,20 +67,29 @@ internal static class RouterStarts
                     manner.Item1,
                     Haste: 4,
                     ImproveHaste: 4,
-                    manner.Item2,
+                    manner.Item2 with
+                    {
+                        MostRounds = bounds.Rounds,
+                    },
                     ImproveSweeps: 3,
                     ImprovePairs: true
                 ),
             ];
 
-    private static RouterEffort QuickEffort(int wires) =>
-        new(
+    private static RouterEffort QuickEffort(Lattice lattice, LayoutBounds bounds)
+    {
+        var areMany = lattice.Wiring.Connections.Length > Many;
+        return new RouterEffort(
             0,
-            wires > Many ? RouteCosts.Crossing : DearCrossing,
-            Haste: wires > Many ? 12 : 10,
+            areMany ? RouteCosts.Crossing : DearCrossing,
+            Haste: areMany ? 12 : 10,
             ImproveHaste: 8,
-            Negotiation.Brisk,
-            ImproveSweeps: wires > Many ? 0 : 1,
+            Negotiation.Brisk with
+            {
+                MostRounds = bounds.Rounds,
+            },
+            ImproveSweeps: areMany ? 0 : 1,
             ImprovePairs: false
         );
+    }
 }
