@@ -105,5 +105,41 @@ public sealed class JackOptionTests : IDisposable
         );
     }
 
+    [Theory]
+    [InlineData("rest", "main: rest", "main.tip", "second.tip")]
+    [InlineData("second: rest", "second: rest", "second.tip", "main.tip")]
+    [InlineData("SECOND: rest", "second: rest", "second.tip", "main.tip")]
+    public void Trace_OfAState_IsFollowedToTheJack(string asked, string caption, string lit, string faded)
+    {
+        var drawn = Ran.Of(new TestHost(TwoJacks), "draw", "-", "--trace", asked, "--effort", "quick").Output;
+
+        Assert.Contains(caption, drawn, StringComparison.Ordinal);
+        var whole = Ran.Of(new TestHost(TwoJacks), "draw", "-", "--effort", "quick").Output;
+        Assert.Equal(JointIn(whole, lit), JointIn(drawn, lit));
+        Assert.NotEqual(JointIn(whole, faded), JointIn(drawn, faded));
+    }
+
+    /// <summary>The colour of the solder on a lug.</summary>
+    private static string JointIn(string svg, string lug) =>
+        svg.Split($"<circle class=\"joint\" data-lug=\"{lug}\"")[1].Split("fill=\"")[1].Split('"')[0];
+
+    [Fact]
+    public void Trace_ToAnUnknownJack_SaysWhichThereAre()
+    {
+        var ran = Ran.Of(new TestHost(TwoJacks), "draw", "-", "--trace", "aux: rest");
+
+        Assert.Equal((2, ""), (ran.Code, ran.Output));
+        Assert.Contains("'aux' is no jack in use; there is main and second", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Views_OfTwoJacks_ShowEach()
+    {
+        var drawn = Ran.Of(new TestHost(TwoJacks), "draw", "-", "--views", "positions", "--effort", "quick").Output;
+
+        Assert.Contains("main: rest", drawn, StringComparison.Ordinal);
+        Assert.Contains("second: rest", drawn, StringComparison.Ordinal);
+    }
+
     private static string[] Asked(string? jack) => jack is null ? [] : ["--jack", jack];
 }

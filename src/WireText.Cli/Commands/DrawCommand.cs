@@ -44,7 +44,8 @@ internal sealed class DrawCommand : Command
     private readonly ChoiceOption<Theme> theme = CommonOptions.Theme("picture");
     private readonly Option<string?> trace = new("--trace")
     {
-        Description = "Follow the net of a lug, or the signal in a state (sel=neck); the rest is faded",
+        Description =
+            "Follow the net of a lug, or the signal in a state (sel=neck; main: sel=neck for one of two jacks); the rest is faded",
         HelpName = "LUG|STATE",
     };
     private readonly Option<string?> views = new Option<string?>("--views")

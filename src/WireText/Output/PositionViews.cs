@@ -8,12 +8,17 @@ using WireText.Electrical.Traces;
 
 namespace WireText.Output;
 
-/// <summary>What a sheet of views shows of a table of positions: a view a row.</summary>
+/// <summary>What a sheet of views shows of a table of positions: a view a row, at each jack in use.</summary>
 public static class PositionViews
 {
     /// <param name="circuit">That of the study, or a twin of it.</param>
     public static ImmutableArray<SheetView> Of(Circuit circuit, Study study) =>
-        [.. PositionSheet.RowsOf(study.Positions).Select(row => ViewOf(circuit, study, row))];
+        [
+            .. from jack in study.Jacks
+            let seen = circuit.SeenFrom(jack.Circuit.Outputs[0])
+            from row in PositionSheet.RowsOf(jack.Positions)
+            select ViewOf(seen, jack, row),
+        ];
 
     private static SheetView ViewOf(Circuit circuit, Study study, PositionRow row)
     {
@@ -22,10 +27,11 @@ public static class PositionViews
             .Where(at => !at.Control.IsPlug)
             .ToList();
         var state = stated.Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
+        var trace = Trace.OfState(circuit, study.Network, state);
         return new SheetView(
-            StateText.AsSaid(state),
+            trace.InWords,
             row.WhatIsHeard(circuit) + (IsPhaseAssumed(row) ? " (phase assumed)" : ""),
-            Trace.OfState(circuit, study.Network, state)
+            trace
         )
         {
             Controls =

@@ -6,7 +6,7 @@ using WireText.Electrical.Solving;
 namespace WireText.Electrical.Traces;
 
 /// <summary>A part of the circuit to be followed: the net of a lug, or everything that carries the signal in a state.</summary>
-/// <param name="InWords">What is followed: <c>vol.3</c>, <c>sel=neck</c>.</param>
+/// <param name="InWords">What is followed: <c>vol.3</c>, <c>sel=neck</c>; with the jack where there are several: <c>main: sel=neck</c>.</param>
 /// <param name="Lugs">By lug: whether it belongs to it.</param>
 /// <param name="Wires">By wire: whether it belongs to it.</param>
 /// <param name="Contacts">The lugs that closed contacts join on the way, a group each.</param>
@@ -97,7 +97,7 @@ public sealed record Trace(
         }
 
         return new Trace(
-            StateText.AsSaid(state),
+            (circuit.JackToName() is { } jack ? $"{jack}: " : "") + StateText.AsSaid(state),
             [.. lugs],
             [.. wires],
             [.. contacts.Values.Select(group => group.ToImmutableArray())]
