@@ -29,12 +29,15 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
 
     public ImmutableArray<TextEdit> Edits => [.. Findings.SelectMany(finding => finding.Edits)];
 
+    /// <summary>True for what a check says of the circuit.</summary>
+    public bool IsOfTheCircuit => NatureOf(Findings[0]) == Nature.Circuit;
+
     /// <summary>True when another line may say the same, and is mended too.</summary>
-    public bool MayStandTwice => NatureOf(Findings[0]) != Nature.Circuit;
+    public bool MayStandTwice => !IsOfTheCircuit;
 
     /// <summary>
     /// The first finding that can be mended in this file alone, with those of its nature that stand in other lines; null when there is
-    /// none. Where not all that was found is told nobody can say what an edit makes better.
+    /// none. The circuit comes last. Where not all that was found is told nobody can say what an edit makes better.
     /// </summary>
     /// <param name="tried">What was not mended by its edits.</param>
     /// <param name="most">Findings in the batch.</param>
@@ -46,7 +49,7 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
         }
 
         var mendable = now.Findings.Where(finding => IsMendable(finding, now.Source, tried));
-        if (mendable.FirstOrDefault() is not { } first)
+        if (mendable.MinBy(NatureOf) is not { } first)
         {
             return null;
         }
@@ -74,16 +77,17 @@ internal sealed record MendBatch(ImmutableArray<Finding> Findings)
 
     public static (string Id, string Message) KeyOf(Finding finding) => (finding.Id, finding.Message);
 
-    private static Nature NatureOf(Finding finding) =>
-        finding.Id == AllowanceFindings.AllowUnused.Id ? Nature.Allowance
-        : OfReading.Contains(finding.Id) ? Nature.Reading
-        : Nature.Circuit;
-
-    private static bool IsMendable(Finding finding, SourceText source, HashSet<(string Id, string Message)> tried) =>
+    /// <summary>True for a finding whose edits are in this file alone and were not tried.</summary>
+    public static bool IsMendable(Finding finding, SourceText source, HashSet<(string Id, string Message)> tried) =>
         !finding.Edits.IsEmpty
         && finding.Edits.All(edit => edit.At.Source == source)
         && TextEdit.AreApart(finding.Edits)
         && !tried.Contains(KeyOf(finding));
+
+    private static Nature NatureOf(Finding finding) =>
+        finding.Id == AllowanceFindings.AllowUnused.Id ? Nature.Allowance
+        : OfReading.Contains(finding.Id) ? Nature.Reading
+        : Nature.Circuit;
 
     /// <summary>Those whose edits touch no line that an earlier one touches: of two in one line the other is judged anew.</summary>
     private static IEnumerable<Finding> InLinesOfTheirOwn(IEnumerable<Finding> findings)

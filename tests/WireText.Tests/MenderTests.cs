@@ -149,6 +149,18 @@ public class MenderTests
 
             """
     )]
+    // The saddle's wire on the tip: found there too, and half of the mend alone.
+    [InlineData(
+        """
+            pickup neck single-coil
+            metal saddle
+            jack out
+            wire neck.hot to out.tip white
+            wire neck.ground to out.sleeve black
+            wire out.tip to out.sleeve black
+
+            """
+    )]
     // The saddle's wire on a throw that nothing else is on.
     [InlineData(
         """

@@ -1,3 +1,5 @@
+using WireText.Checks.Repairs;
+using WireText.Circuits;
 using WireText.Text;
 
 namespace WireText.Checks.Connections;
@@ -61,10 +63,26 @@ public sealed class SleeveOnHot : IJackCheck
         yield return Description.At(
             Places.Of(context, sleeve),
             $"'{context.Circuit.NameOf(sleeve)}' is on '{context.Circuit.NameOf(hot)}' and on no ground",
-            $"move its wire: {WireLines.Line(context.Circuit.NameOf(ground), context.Circuit.NameOf(sleeve), WireLines.GroundColour)}",
+            Help(context, sleeve, ground),
             context.Subject(sleeve),
             context.Subject(hot)
         );
+    }
+
+    /// <summary>Where what sounds now, upside down, would fall silent, more than one wire is astray.</summary>
+    private static string Help(StudyContext context, int sleeve, int ground)
+    {
+        var line = WireLines.Line(
+            context.Circuit.NameOf(ground),
+            context.Circuit.NameOf(sleeve),
+            WireLines.GroundColour
+        );
+        var ends = context
+            .WiresAt(sleeve)
+            .Select(wire => (new WireEnd(wire.Index, IsFrom: wire.From != sleeve), ground));
+        return Advice.KeepsTheSound(context, new MoveEnds([.. ends]))
+            ? $"move its wire: {line}"
+            : $"look which wires are astray: the sleeve belongs on '{context.Circuit.NameOf(ground)}', and no hot lug does";
     }
 
     /// <summary>A lug of the ground side that a wire can be soldered to; a lead is where it is soldered itself. -1 when there is none.</summary>

@@ -75,7 +75,7 @@ public sealed class ToneWithoutCapacitor : IJackCheck
                 $"'{dial.Name}' shorts the signal at the end of its turn: it leads to ground without a capacitor",
                 bridged is not null
                     ? $"take wiper and end apart: as the volume it has the pickup on '{bridged}', the jack on '{context.Circuit.NameOf(track.Wiper)}'"
-                    : $"put a capacitor in its way: cap dark 22n from {context.Circuit.NameOf(GroundEnd(context, track))} to {GroundName(context, track)}",
+                    : CapacitorInItsWay(context, GroundEnd(context, track)),
                 Subject.Part(part.Name)
             )
             .Seeking(bridged is null ? Remedy.Told : Remedy.Part);
@@ -112,14 +112,20 @@ public sealed class ToneWithoutCapacitor : IJackCheck
     private static int GroundEnd(StudyContext context, Track track) =>
         track.Ends.First(lug => context.IsJointed(lug) && IsGrounded(context, lug));
 
-    private static string GroundName(StudyContext context, Track track)
+    /// <summary>A capacitor in place of the one wire that brings the ground; without a line where there is none, or several.</summary>
+    private static string CapacitorInItsWay(StudyContext context, int lug)
     {
-        var lug = GroundEnd(context, track);
-        var other = context
+        var (circuit, sleeve) = (context.Circuit, context.Circuit.Outputs[0].Sleeve);
+        var brings = context
             .WiresAt(lug)
+            .Where(wire => wire is { From: >= 0, To: >= 0 })
+            .Where(wire => !circuit.Without(wire.Index).Nets.SameNet(lug, sleeve))
             .Select(wire => wire.From == lug ? wire.To : wire.From)
-            .FirstOrDefault(end => end >= 0 && end != lug, context.Circuit.Outputs[0].Sleeve);
-        return context.Circuit.NameOf(other);
+            .Take(2)
+            .ToList();
+        return brings is [var other]
+            ? $"put a capacitor in its way: cap dark 22n from {circuit.NameOf(lug)} to {circuit.NameOf(other)}"
+            : $"put a capacitor in its way, between '{circuit.NameOf(lug)}' and ground";
     }
 
     private static bool IsGrounded(StudyContext context, int lug) =>

@@ -59,7 +59,9 @@ public sealed class MuteOpensHot : IJackCheck
         select Description.At(
             context.PlaceOf(control),
             $"'{control.Name}' opens the signal: the cable hangs on nothing and hums",
-            $"lift its wires and write: {string.Join("; ", MuteWires.AcrossTheJack(context, mute))}{turned}",
+            part.Dials.IsEmpty
+                ? $"lift its wires and write: {string.Join("; ", MuteWires.AcrossTheJack(context, mute))}{turned}"
+                : "join what its switch opens, and put the switch across tip and sleeve",
             Subject.Part(part.Name)
         );
 }

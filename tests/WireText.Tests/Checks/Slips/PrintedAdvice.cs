@@ -26,9 +26,14 @@ internal static partial class PrintedAdvice
 
         var help = Otherwise().Replace(finding.Help ?? "", "");
         var lines = WiringLines.Of(text);
+        if (TakeOut().Match(help) is { Success: true } taken)
+        {
+            return Without(lines, LinesIn(taken)) is { } left ? WiringLines.Text(left) : null;
+        }
+
+        lines = WiringLines.Stretches(lines);
         var done =
-            TakeOut().Match(help) is { Success: true } taken ? Without(lines, LinesIn(taken))
-            : Rewire().Match(help) is { Success: true } rewired ? Rewired(lines, circuit, finding, LinesIn(rewired))
+            Rewire().Match(help) is { Success: true } rewired ? Rewired(lines, circuit, finding, LinesIn(rewired))
             : OtherEnd().Match(help) is { Success: true } brought ? OnOtherEnd(lines, Names(brought), LinesIn(brought))
             : OnItsPart().Match(help) is { Success: true } instead ? Replaced(lines, LinesIn(instead), lug: 0)
             : Both().Match(help) is { Success: true } both ? OnTheOther(lines, finding, LinesIn(both))

@@ -29,6 +29,23 @@ internal static class WiringLines
     /// <summary>The lugs of a wire's line in order; a run has more than two.</summary>
     public static string[] LugsOf(string wire) => [.. Words(wire)[1..^1].Where(word => word != "to")];
 
+    /// <summary>The lines with each run cut into its single wires, and a cable into those that it holds: one of them can go alone.</summary>
+    public static List<string> Stretches(List<string> lines) => [.. lines.SelectMany(Stretches)];
+
+    private static IEnumerable<string> Stretches(string line)
+    {
+        if (IsWire(line))
+        {
+            var (lugs, colour) = (LugsOf(line), Words(line)[^1]);
+            return lugs.Zip(lugs.Skip(1), (from, to) => $"wire {from} to {to} {colour}");
+        }
+
+        var words = Words(line);
+        return words is ["cable", var core, "to", var end, var insulation, "braid", var braid, "to", var ground]
+            ? [$"wire {core} to {end} {insulation}", $"wire {braid} to {ground} bare"]
+            : [line];
+    }
+
     /// <summary>The line with one name in place of another, and the other in place of the one.</summary>
     public static string Exchanged(string line, string one, string other) =>
         string.Join(

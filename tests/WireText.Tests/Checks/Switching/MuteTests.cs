@@ -55,6 +55,23 @@ public class MuteTests
         Assert.Equal((Severity.Error, "mute-opens-hot"), (found.Severity, found.Id));
     }
 
+    /// <summary>The wires of the pot itself stay where they are, so no line says what to do with all wires of the part.</summary>
+    [Fact]
+    public void Mute_ThatAPotsSwitchOpens_IsToldWithoutALine()
+    {
+        var found = One(
+            """
+            pickup neck single-coil
+            pot vol push-pull 500k audio
+            jack out
+            neck.hot ~ vol.3; vol.2 ~ vol.A0; vol.A1 ~ out.tip; neck.ground ~ vol.1; vol.1 ~ vol.case; vol.case ~ out.sleeve
+            """
+        );
+
+        Assert.Equal("mute-opens-hot", found.Id);
+        Assert.Equal("join what its switch opens, and put the switch across tip and sleeve", found.Help);
+    }
+
     [Fact]
     public void Mute_ThatLiftsTheReturnOfTheOnlyPickup_IsAnErrorToo()
     {
