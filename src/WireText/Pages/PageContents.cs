@@ -1,3 +1,4 @@
+using WireText.Circuits;
 using WireText.Drawing.Shapes;
 using WireText.Sheets;
 
@@ -12,11 +13,13 @@ public sealed record PageContents(PageTable Table, Picture Light, Picture Dark, 
     /// <summary>The title of the circuit that it stands on; null for one that stands alone or on one without a title.</summary>
     public string? StockTitle { get; init; }
 
-    public string Title => Table.Circuit.Title ?? "Untitled wiring";
+    public string Title => TitleOf(Table.Circuit);
 
     /// <summary>What stands at the foot of the page.</summary>
     public string Foot =>
         FileName is { } file
             ? $"{file}, circuit {CircuitMark.Of(Table.Circuit)}"
             : $"circuit {CircuitMark.Of(Table.Circuit)}";
+
+    internal static string TitleOf(Circuit circuit) => circuit.Title ?? "Untitled wiring";
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using WireText.Documents;
 using WireText.Output;
@@ -16,6 +14,9 @@ public static class PageHtml
 
         """;
 
+    private const string NoScript =
+        "<noscript><p>Scripts are switched off here: the drawing and the tables are all there is to see.</p></noscript>\n";
+
     private static readonly string Script = "\n" + PageResources.Viewer + Start;
 
     public static string Write(PageContents contents)
@@ -26,15 +27,16 @@ public static class PageHtml
         html.Append("<!DOCTYPE html>\n<html lang=\"").Append(Document.Language).Append("\">\n<head>\n");
         html.Append("<meta charset=\"utf-8\">\n");
         html.Append(
-            $"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src '{HashOf(Script)}'; style-src '{HashOf(style)}'; base-uri 'none'; form-action 'none'\">\n"
+            $"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src '{PageMarkup.HashOf(Script)}'; style-src '{PageMarkup.HashOf(style)}'; base-uri 'none'; form-action 'none'\">\n"
         );
-        html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append("<meta name=\"color-scheme\" content=\"light dark\">\n");
-        AppendElement(html, "title", contents.Title);
+        PageMarkup.AppendMeta(html);
+        PageMarkup.AppendElement(html, "title", contents.Title);
         html.Append("<style>").Append(style).Append("</style>\n</head>\n<body>\n");
-        AppendHeader(html, contents);
+        html.Append("<header>\n<div>\n");
+        PageMarkup.AppendHead(html, contents.Table.Circuit, contents.Title);
+        html.Append("</div>\n<div data-place=\"colours\"></div>\n</header>\n");
         html.Append("<main>\n");
-        AppendInstrument(html, drawing);
+        PageMarkup.AppendInstrument(html, drawing.Markup, NoScript);
         PageSections.Append(html, contents);
         html.Append("</main>\n<footer><p>").Append(MarkupText.Escaped(contents.Foot)).Append("</p></footer>\n");
         html.Append("<script type=\"application/json\" id=\"data\">")
@@ -43,55 +45,4 @@ public static class PageHtml
         html.Append("<script type=\"module\">").Append(Script).Append("</script>\n</body>\n</html>\n");
         return html.ToString();
     }
-
-    private static void AppendHeader(StringBuilder html, PageContents contents)
-    {
-        html.Append("<header>\n<div>\n");
-        AppendElement(html, "h1", contents.Title);
-        foreach (var remark in contents.Table.Circuit.Remarks)
-        {
-            AppendElement(html, "p", remark);
-        }
-
-        if (!contents.Table.Circuit.About.IsEmpty)
-        {
-            html.Append("<dl>\n");
-            foreach (var about in contents.Table.Circuit.About)
-            {
-                html.Append("<div>");
-                AppendElement(html, "dt", about.Key);
-                AppendElement(html, "dd", about.Words);
-                html.Append("</div>\n");
-            }
-
-            html.Append("</dl>\n");
-        }
-
-        html.Append("</div>\n<div data-place=\"colours\"></div>\n</header>\n");
-    }
-
-    /// <summary>The drawing, and places that the viewer fills.</summary>
-    private static void AppendInstrument(StringBuilder html, ThemedSvg drawing) =>
-        html.Append("<div class=\"instrument\">\n")
-            .Append("<section class=\"drawing\" aria-label=\"Drawing\">\n")
-            .Append(
-                "<div class=\"sheet\" tabindex=\"0\" role=\"region\" aria-label=\"Wiring seen from behind\" data-place=\"drawing\">\n"
-            )
-            .Append(drawing.Markup)
-            .Append("</div>\n<p class=\"hint\" data-place=\"hint\"></p>\n</section>\n")
-            .Append("<div class=\"desk\">\n")
-            .Append(
-                "<noscript><p>Scripts are switched off here: the drawing and the tables are all there is to see.</p></noscript>\n"
-            )
-            .Append("<section data-place=\"controls\" aria-label=\"Controls\"></section>\n")
-            .Append("<section data-place=\"told\" aria-label=\"This position\"></section>\n")
-            .Append("<section data-place=\"response\" aria-label=\"Response\"></section>\n")
-            .Append("</div>\n</div>\n");
-
-    private static void AppendElement(StringBuilder html, string name, string text) =>
-        html.Append(CultureInfo.InvariantCulture, $"<{name}>{MarkupText.Escaped(text)}</{name}>\n");
-
-    /// <summary>How a policy names a script or a style sheet that stands in the page (CSP Level 3, W3C).</summary>
-    private static string HashOf(string text) =>
-        $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
 }
