@@ -22,6 +22,7 @@ public static class CliProgram
           wiretext draw guitar.wiring -o guitar.png
           wiretext sheet guitar.wiring -o sheet.pdf
           wiretext page guitar.wiring -o guitar.html
+          wiretext watch guitar.wiring --open
           wiretext template guitar.wiring -o template.pdf
           wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
@@ -56,6 +57,7 @@ public static class CliProgram
             new DrawCommand(context),
             new SheetCommand(context),
             new PageCommand(context),
+            new WatchCommand(context),
             new TemplateCommand(context),
             new ArrangeCommand(context),
             new PartsCommand(context),

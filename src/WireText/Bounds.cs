@@ -257,6 +257,17 @@ public static class Bounds
             PageStates.MostMarks,
             "it has fewer states: the same"
         ),
+        new("watching", "places at which a page is open at once", LivePage.MostReaders, "the next is refused"),
+        new("watching", "connections at once", LivePage.MostConnections, "the next is closed"),
+        new("watching", "bytes of a request", LivePage.MostRequestBytes, "it is refused"),
+        new("watching", "findings that a page lists", LivePage.MostFindings, "it says how many more there are"),
+        new("watching", "files that are followed", LivePage.MostFiles, "changes of the rest are not seen"),
+        new(
+            "watching",
+            "folders of which the system is asked to tell",
+            LivePage.MostFolders,
+            "the files of the rest are looked at by turns"
+        ),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),
         new("measuring", "elements in one another", SvgPictureReader.MostDepth, "an error"),

@@ -3,18 +3,17 @@ using WireText.Testing;
 
 namespace WireText.Page.Tests;
 
-/// <summary>The viewer's own tests, which run on Node.</summary>
+/// <summary>The tests of the scripts by themselves, which run on Node.</summary>
 public class ViewerTests
 {
-    [SkippableFact]
-    public void Viewer_PassesItsTestsOnNode()
+    [SkippableTheory]
+    [InlineData("viewer.test.mjs")]
+    [InlineData("live.test.mjs")]
+    public void Script_PassesItsTestsOnNode(string tests)
     {
         var node = Programs.Find("node");
-        Skip.If(node is null, "node is not installed: install it to have the viewer tested by itself");
-        var start = new ProcessStartInfo(
-            node!,
-            ["--test", Repository.PathOf("tests", "WireText.Page.Tests", "viewer.test.mjs")]
-        )
+        Skip.If(node is null, "node is not installed: install it to have the scripts tested by themselves");
+        var start = new ProcessStartInfo(node!, ["--test", Repository.PathOf("tests", "WireText.Page.Tests", tests)])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,

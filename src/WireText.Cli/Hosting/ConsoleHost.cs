@@ -29,4 +29,8 @@ internal sealed class ConsoleHost : ICliHost
     }
 
     public string? Variable(string name) => Environment.GetEnvironmentVariable(name);
+
+    public CancellationToken Ending => EndSignals.Told;
+
+    public void OpenInBrowser(string address) => BrowserStart.Open(address);
 }

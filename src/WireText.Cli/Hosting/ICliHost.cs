@@ -20,4 +20,11 @@ public interface ICliHost
 
     /// <summary>The value of an environment variable, or null.</summary>
     string? Variable(string name);
+
+    /// <summary>Cancelled when somebody tells the program to end, as with Ctrl-C. From the first time that it is asked for, to end is left to who asked.</summary>
+    CancellationToken Ending => CancellationToken.None;
+
+    /// <summary>Shows an address in the browser of who works here.</summary>
+    /// <exception cref="IOException">There is no browser that can be started.</exception>
+    void OpenInBrowser(string address) => throw new IOException("there is no browser here");
 }

@@ -4,8 +4,16 @@ using WireText.Text;
 namespace WireText.Cli.Storage;
 
 /// <summary>Hands in included files from below the including file's folder, or from the folders named on the command line.</summary>
-internal sealed class FolderSources(IReadOnlyList<string> partsFolders, SourceReader reader) : ISourceProvider
+/// <param name="follower">Is told of each place where a file was looked for, before it is read; null for nobody.</param>
+internal sealed class FolderSources(
+    IReadOnlyList<string> partsFolders,
+    SourceReader reader,
+    FileFollower? follower = null
+) : ISourceProvider
 {
+    /// <summary>The same, and somebody is told where files were looked for.</summary>
+    public FolderSources FollowedBy(FileFollower by) => new(partsFolders, reader, by);
+
     public SourceLoad Load(string path, SourceText from)
     {
         if (Path.IsPathRooted(path))
@@ -32,7 +40,13 @@ internal sealed class FolderSources(IReadOnlyList<string> partsFolders, SourceRe
         {
             var root = RealPath.Of(reader.FullPath(folder));
             var real = RealPath.Of(Path.Combine(root, path));
-            return RealPath.IsBelow(real, root) && FileStatus.Of(real).Kind is not (FileKind.Missing or FileKind.Folder)
+            if (!RealPath.IsBelow(real, root))
+            {
+                return null;
+            }
+
+            follower?.Follow(Path.Combine(root, path));
+            return FileStatus.Of(real).Kind is not (FileKind.Missing or FileKind.Folder)
                 ? Path.Combine(folder, Path.GetRelativePath(root, real))
                 : null;
         }

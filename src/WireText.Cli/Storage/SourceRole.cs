@@ -6,6 +6,9 @@ internal enum SourceRole
     /// <summary>It was named on the command line.</summary>
     Wiring,
 
+    /// <summary>It was named on the command line, and is read again whenever it is saved.</summary>
+    Watched,
+
     /// <summary>It stands in a folder that was named.</summary>
     InFolder,
 

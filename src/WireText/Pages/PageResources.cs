@@ -10,6 +10,11 @@ internal static class PageResources
 
     public static string Style { get; } = Read("page.css");
 
+    /// <summary>A module that starts itself on the page that is served while somebody writes.</summary>
+    public static string Live { get; } = Read("live.mjs");
+
+    public static string LiveStyle { get; } = Read("live.css");
+
     private static string Read(string name)
     {
         using var stream = typeof(PageResources).Assembly.GetManifestResourceStream(name)!;

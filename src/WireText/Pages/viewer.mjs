@@ -112,12 +112,13 @@ export function barsOf(data, state) {
 
 /**
  * Fills the places below an element (data-place: drawing, hint, controls, told, response, colours); a place that is not there
- * is left out. Returns what a host needs to move things itself: state() and show(state).
+ * is left out. It starts with everything at rest, or with what another viewer kept. Returns what a host needs to move things
+ * itself: state() and show(state), and kept() for the viewer after it.
  */
-export function createViewer(root, data) {
+export function createViewer(root, data, start = {}) {
   const place = (name) => root.querySelector(`[data-place="${name}"]`);
   const parts = [];
-  const viewer = { state: restOf(data), isCompared: false, isFollowed: true };
+  const viewer = { state: restOf(data), isCompared: false, isFollowed: true, ...start };
   const update = (change, moved = "") => {
     Object.assign(viewer, change);
     for (const part of parts) {
@@ -132,7 +133,7 @@ export function createViewer(root, data) {
   addPart("response", createResponse);
   addPart("colours", createColours);
   update({});
-  return { state: () => viewer.state, show: (state) => update({ state }) };
+  return { state: () => viewer.state, show: (state) => update({ state }), kept: () => ({ ...viewer }) };
 
   function addPart(name, create) {
     const element = place(name);
@@ -144,7 +145,7 @@ export function createViewer(root, data) {
 
 // Elements. Whatever stands in a name stays text: nothing is ever read as markup.
 
-function element(name, attributes = {}, ...children) {
+export function element(name, attributes = {}, ...children) {
   return filled(document.createElement(name), attributes, children);
 }
 
@@ -514,6 +515,7 @@ function createColours(section) {
     { "aria-label": "Colours of the page" },
     ...Object.entries(words).map(([value, word]) => element("option", { value }, word)),
   );
+  select.value = page.dataset.colours ?? "";
   select.addEventListener("change", () => {
     if (select.value) {
       page.dataset.colours = select.value;
