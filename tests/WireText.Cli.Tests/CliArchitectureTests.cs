@@ -10,7 +10,16 @@ public class CliArchitectureTests
     private const string Program = "WireText.Cli";
 
     /// <summary>The rooms in their order; each may use those before it, and the program itself all of them.</summary>
-    private static readonly string[] Rooms = ["Hosting", "Storage", "Settings", "Running", "Arguments", "Commands"];
+    private static readonly string[] Rooms =
+    [
+        "Hosting",
+        "Storage",
+        "Settings",
+        "Running",
+        "Serving",
+        "Arguments",
+        "Commands",
+    ];
 
     private static readonly Architecture Compiled = new ArchLoader().LoadAssembly(typeof(CliProgram).Assembly).Build();
 
@@ -61,6 +70,9 @@ public class CliArchitectureTests
     [InlineData("System.IO.File", "Storage")]
     [InlineData("System.IO.FileStream", "Storage")]
     [InlineData("System.Console", "Hosting")]
+    [InlineData("System.IO.FileSystemWatcher", "Storage")]
+    [InlineData("System.Net.Sockets.TcpListener", "Serving")]
+    [InlineData("System.Diagnostics.Process", "Hosting")]
     public void Library_IsUsedInOneRoomAlone(string type, string room)
     {
         var users = Rooms.Where(one => UsesOf(TypesIn(one)).Any(use => use.To == type));

@@ -33,10 +33,16 @@ public sealed class Browser : IAsyncLifetime
     }
 
     /// <summary>Opens a page of HTML from a file, in a window of its own. The test is skipped where no browser is installed.</summary>
-    internal async Task<OpenPage> Open(string html, int width = OpenPage.Desktop)
+    internal Task<OpenPage> Open(string html, int width = OpenPage.Desktop) => OpenPage.Of(Found(), html, width);
+
+    /// <summary>The same of a page that is served.</summary>
+    internal Task<OpenPage> OpenAddress(string address, int width = OpenPage.Desktop) =>
+        OpenPage.At(Found(), address, width);
+
+    private IBrowser Found()
     {
         Skip.If(browser is null, "chromium is not installed: install it to have pages looked at in it");
-        return await OpenPage.Of(browser!, html, width);
+        return browser!;
     }
 }
 

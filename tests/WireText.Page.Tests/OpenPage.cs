@@ -11,10 +11,10 @@ internal sealed class OpenPage : IAsyncDisposable
     public const int Phone = 390;
 
     private readonly IBrowserContext context;
-    private readonly string file;
+    private readonly string? file;
     private readonly List<string> faults = [];
 
-    private OpenPage(IBrowserContext context, IPage page, string file)
+    private OpenPage(IBrowserContext context, IPage page, string? file)
     {
         this.context = context;
         this.file = file;
@@ -30,6 +30,22 @@ internal sealed class OpenPage : IAsyncDisposable
     {
         var written = Path.Combine(Path.GetTempPath(), $"wiretext-{Path.GetRandomFileName()}.html");
         await File.WriteAllTextAsync(written, html);
+        var address = new Uri(written).AbsoluteUri;
+        return await At(browser, address, asked => asked == address, width, written);
+    }
+
+    /// <summary>Opens an address; what lies below it may be asked for.</summary>
+    public static Task<OpenPage> At(IBrowser browser, string address, int width) =>
+        At(browser, address, asked => asked.StartsWith(address, StringComparison.Ordinal), width, written: null);
+
+    private static async Task<OpenPage> At(
+        IBrowser browser,
+        string address,
+        Predicate<string> mayAsk,
+        int width,
+        string? written
+    )
+    {
         var window = await browser.NewContextAsync(
             new()
             {
@@ -40,12 +56,11 @@ internal sealed class OpenPage : IAsyncDisposable
         window.SetDefaultTimeout(10_000);
         var page = await window.NewPageAsync();
         var open = new OpenPage(window, page, written);
-        var address = new Uri(written).AbsoluteUri;
         await page.RouteAsync(
             "**/*",
             async route =>
             {
-                if (route.Request.Url == address)
+                if (mayAsk(route.Request.Url))
                 {
                     await route.ContinueAsync();
                     return;
@@ -138,7 +153,10 @@ internal sealed class OpenPage : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await context.DisposeAsync();
-        File.Delete(file);
+        if (file is not null)
+        {
+            File.Delete(file);
+        }
     }
 
     private Task<string> CellOf(string when, string label) =>
