@@ -75,7 +75,7 @@ internal sealed class PageServer : IDisposable
         try
         {
             client.NoDelay = true;
-            await using var stream = new NetworkStream(client, ownsSocket: true);
+            using var stream = new NetworkStream(client, ownsSocket: true);
             var reply = await AskedAsync(stream).ConfigureAwait(false);
             if (reply == Reply.Events)
             {
