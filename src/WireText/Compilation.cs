@@ -132,7 +132,7 @@ public sealed class Compilation
     /// <param name="fileName">Null for none.</param>
     public string? WritePage(PageTable table, LayoutEffort effort, string? fileName)
     {
-        var options = new DrawOptions(effort, Theme.Light, fileName) { Bars = table.Bars, ShowsFindings = false };
+        var options = new DrawOptions(effort, Theme.Light, fileName) { Bars = table.Bars, ForBench = false };
         return PictureFor(options) is { } light && PictureFor(options with { Theme = Theme.Dark }) is { } dark
             ? PageHtml.Write(new PageContents(table, light, dark, fileName) { StockTitle = BaseCircuit?.Title })
             : null;

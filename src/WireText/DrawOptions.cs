@@ -23,8 +23,8 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
     /// <summary>The joints whose numbers stand on the picture; empty for none.</summary>
     public ImmutableArray<Joint> Joints { get; init; } = [];
 
-    /// <summary>False for a picture that leaves findings out: one for who is not to mend them.</summary>
-    public bool ShowsFindings { get; init; } = true;
+    /// <summary>See <see cref="PictureOptions.ForBench"/>.</summary>
+    public bool ForBench { get; init; } = true;
 
     /// <summary>How the circuit differs from an earlier one; null where it is drawn by itself. Findings are left out then: the numbers are those of the changes.</summary>
     public ChangesShown? Changes { get; init; }

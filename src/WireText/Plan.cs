@@ -86,7 +86,8 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             Bars = options.Bars,
             Joints = options.Joints,
             Changes = options.Changes,
-            Findings = options is { ShowsFindings: true, Changes: null } ? findings : [],
+            ForBench = options.ForBench,
+            Findings = options is { ForBench: true, Changes: null } ? findings : [],
         };
         return options.Views.IsEmpty
             ? PictureBuilder.Build(circuit, Layout, pictured)

@@ -31,6 +31,34 @@ public sealed class DrawCommandTests : IDisposable
     }
 
     [Fact]
+    public void Draw_Clean_LeavesOutWhatIsForTheBench()
+    {
+        const string Text = """
+            pickup  neck  single-coil
+            pot     vol   250k audio "the only knob"
+            cap     dark  22n paper-in-oil from vol.3 to vol.case
+            jack    out   mono
+            wire    neck.hot     to vol.3       white  length=120mm
+            wire    neck.ground  to vol.case    black
+            wire    vol.2        to out.tip     red
+            wire    vol.case     to out.sleeve  black
+
+            """;
+        var file = folder.Put("a.wiring", Text);
+
+        var (bench, customer) = (Ran.Of("draw", file, "-o", "-"), Ran.Of("draw", file, "--clean", "-o", "-"));
+
+        string[] forBench = ["class=\"finding\"", "class=\"heat\"", "Lengths stated", "heat-sensitive"];
+        Every.Item(forBench, words => Assert.Contains(words, bench.Output, StringComparison.Ordinal));
+        Every.Item(forBench, words => Assert.DoesNotContain(words, customer.Output, StringComparison.Ordinal));
+        Assert.Contains("the only knob", customer.Output, StringComparison.Ordinal);
+        // What is wrong is told to who draws it all the same.
+        Assert.Equal(bench.Code, customer.Code);
+        Assert.Contains("warning: ", bench.Error, StringComparison.Ordinal);
+        Assert.Equal(bench.Error, customer.Error);
+    }
+
+    [Fact]
     public void Draw_Trace_SaysWhatIsFollowed()
     {
         var ran = Ran.Of("draw", folder.Put("a.wiring", Sample.Right), "--trace", "neck.hot", "-o", "-");

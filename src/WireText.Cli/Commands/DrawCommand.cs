@@ -58,6 +58,10 @@ internal sealed class DrawCommand : Command
         Description = "Show what changes against an earlier wiring: what comes off, what is new, what stays",
         HelpName = "OLD",
     };
+    private readonly Option<bool> clean = new("--clean")
+    {
+        Description = "For a customer: no findings, signs for heat or lengths to cut",
+    };
     private readonly FrameArguments frames = new();
     private readonly PartsOption parts = new();
 
@@ -86,6 +90,7 @@ internal sealed class DrawCommand : Command
         Add(trace);
         Add(views);
         Add(against);
+        Add(clean);
         frames.AddTo(this);
         Add(parts);
         SetAction(parsed =>
@@ -100,7 +105,7 @@ internal sealed class DrawCommand : Command
     }
 
     private FrameRequest? FramesIn(ParseResult parsed) =>
-        frames.In(parsed, [output, format, scale, paper, fit, measure, trace, views, against, .. png.Sizes]);
+        frames.In(parsed, [output, format, scale, paper, fit, measure, trace, views, against, clean, .. png.Sizes]);
 
     private DrawRequest RequestIn(ParseResult parsed)
     {
@@ -121,7 +126,8 @@ internal sealed class DrawCommand : Command
             theme.In(parsed),
             parsed.GetValue(trace),
             parsed.GetValue(views) is not null,
-            parsed.GetValue(against)
+            parsed.GetValue(against),
+            parsed.GetValue(clean)
         );
     }
 
@@ -136,6 +142,7 @@ internal sealed class DrawCommand : Command
             Trace = TraceIn(compiled, request.Trace),
             Views = request.HasViews ? ViewsOf(compiled) : [],
             Scale = request.Scale,
+            ForBench = !request.IsClean,
         };
         var findings = compiled.Findings.AddRange(compiled.DrawingFindings);
         FindingText.Write(findings, context.Error);

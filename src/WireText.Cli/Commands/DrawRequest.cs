@@ -13,6 +13,7 @@ namespace WireText.Cli.Commands;
 /// <param name="Paper">What a PDF is printed on; null for a page as large as the drawing.</param>
 /// <param name="IsFitted">True for one page of that paper.</param>
 /// <param name="Trace">The lug or the state to follow; null for none.</param>
+/// <param name="IsClean">True for a picture without what is for the bench.</param>
 /// <param name="Against">The earlier wiring that changes are shown against; null for none.</param>
 internal sealed record DrawRequest(
     string Source,
@@ -27,7 +28,8 @@ internal sealed record DrawRequest(
     Theme Theme,
     string? Trace,
     bool HasViews,
-    string? Against
+    string? Against,
+    bool IsClean
 )
 {
     /// <summary>One place cannot take two things.</summary>

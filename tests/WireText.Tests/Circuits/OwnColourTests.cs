@@ -8,6 +8,7 @@ using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
 using WireText.Testing;
 using WireText.Tests.Drawing;
+using WireText.Tests.Drawing.Pictures;
 using WireText.Text;
 
 namespace WireText.Tests.Circuits;
@@ -99,7 +100,7 @@ public class OwnColourTests
     {
         var picture = Drawings.PictureOf($"colour cream CR #efe3c2\n{Jack} cream/black");
 
-        var items = Flat(picture.Items).ToList();
+        var items = PictureItems.In(picture.Items).ToList();
 
         Assert.Contains(items.OfType<TextItem>(), text => text is { Class: "legend-text", Text: "CR/BK cream/black" });
         Assert.Contains(
@@ -115,7 +116,7 @@ public class OwnColourTests
         var picture = Drawings.PictureOf($"colour {name} CRXX #efe3c2\n{Jack} {name}/{name}");
 
         Every.Item(
-            Flat(picture.Items).OfType<TextItem>(),
+            PictureItems.In(picture.Items).OfType<TextItem>(),
             text => Assert.True(text.Bounds.X >= 0 && text.Bounds.Right <= picture.Page.Width, text.Text)
         );
     }
@@ -149,9 +150,6 @@ public class OwnColourTests
             """,
             Formatter.Format(Parse("colour cream CR #efe3c2  # cloth\ncolour   light-tan TAN #b08b5a"))
         );
-
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items) : [item]);
 
     private static double Ratio(Colour one, Colour other) =>
         Contrast.Between((one.Red, one.Green, one.Blue), (other.Red, other.Green, other.Blue));

@@ -7,6 +7,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Responses;
 using WireText.Electrical.Studies;
 using WireText.Output;
+using WireText.Tests.Drawing.Pictures;
 using WireText.Text;
 
 namespace WireText.Tests.Output;
@@ -161,10 +162,7 @@ public class AssumedValueTests
         string.Join('\n', TextsOf(ResponseChart.Build(study, Theme.Light, null)));
 
     private static IEnumerable<string> TextsOf(Picture picture) =>
-        Flat(picture.Items).OfType<TextItem>().Select(text => text.Text);
-
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items) : [item]);
+        PictureItems.In(picture.Items).OfType<TextItem>().Select(text => text.Text);
 
     private static IEnumerable<string> AssumedIn(string json)
     {

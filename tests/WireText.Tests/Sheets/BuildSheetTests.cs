@@ -4,6 +4,7 @@ using WireText.Geometry;
 using WireText.Output;
 using WireText.Sheets;
 using WireText.Testing;
+using WireText.Tests.Drawing.Pictures;
 
 namespace WireText.Tests.Sheets;
 
@@ -123,7 +124,7 @@ public class BuildSheetTests
     public void Numbers_OfJoints_PointAtNoOtherLug(string name)
     {
         var contents = ComposedSheet.ContentsOf(File.ReadAllText(Repository.PathOf("examples", name)));
-        var items = Flat(contents.Diagram!.Items).ToList();
+        var items = PictureItems.In(contents.Diagram!.Items).ToList();
         var lugs = items.OfType<CircleShape>().Where(circle => circle.Class is "lug" or "joint" or "eyelet").ToList();
 
         Every.Item(
@@ -140,9 +141,6 @@ public class BuildSheetTests
             }
         );
         Assert.NotEmpty(lugs);
-
-        static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> all) =>
-            all.SelectMany(item => item is PictureGroup group ? Flat(group.Items) : [item]);
     }
 
     [Fact]

@@ -62,7 +62,7 @@ internal sealed class LabelSpace
                 Take(label);
             }
 
-            if (scene.PartOf(part).IsHeatSensitive)
+            if (scene.HasHeatSign(part))
             {
                 Take(HeatSign.BoxOn(part.OnPage(part.MainOutline.Bounds)));
             }

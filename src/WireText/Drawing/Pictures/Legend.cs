@@ -152,7 +152,7 @@ internal sealed class Legend
             yield return ((a, b) => sign.Sample(theme, a, b), sign.Words);
         }
 
-        if (scene.Parts.Any(part => scene.PartOf(part).IsHeatSensitive))
+        if (scene.Parts.Any(scene.HasHeatSign))
         {
             yield return (HeatSample, HeatSign.Words);
         }

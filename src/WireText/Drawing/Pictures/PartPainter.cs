@@ -21,7 +21,7 @@ internal sealed class PartPainter(Scene scene, PlacedFace face)
         PaintBodies();
         items.AddRange(look.Art(face, scene.Circuit, theme));
         PaintWords();
-        if (part.IsHeatSensitive)
+        if (scene.HasHeatSign(face))
         {
             items.AddRange(HeatSign.At(HeatSign.PlaceOn(face.OnPage(face.MainOutline.Bounds)), theme));
         }

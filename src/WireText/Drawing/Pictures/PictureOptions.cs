@@ -33,6 +33,12 @@ public sealed record PictureOptions
     /// <summary>How the circuit differs from an earlier one; null where it is drawn by itself.</summary>
     public ChangesShown? Changes { get; init; }
 
+    /// <summary>
+    /// False for a picture that leaves out what only the bench needs: findings, what heat harms, what is cut to length or to be
+    /// extended. One for who is not to solder from it.
+    /// </summary>
+    public bool ForBench { get; init; } = true;
+
     /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
     public ImmutableArray<Finding> Findings
     {

@@ -55,6 +55,9 @@ internal sealed class Scene
 
     public Look LookOf(PlacedFace face) => LookList.Of(PartOf(face));
 
+    /// <summary>True for a part with the sign that heat harms it.</summary>
+    public bool HasHeatSign(PlacedFace face) => Options.ForBench && PartOf(face).IsHeatSensitive;
+
     public PlacedFace? FindPart(int part) => Parts.FirstOrDefault(p => p.Index == part);
 
     /// <summary>The wires that are drawn to a lug, and the braids whose tails are, in the order of the circuit.</summary>

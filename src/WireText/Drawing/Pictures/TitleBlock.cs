@@ -13,6 +13,8 @@ namespace WireText.Drawing.Pictures;
 /// <summary>What stands under the drawing: title, notes, scale, the colours in use, wires told in words, and the findings.</summary>
 internal sealed class TitleBlock
 {
+    private const int MostTitleLines = 2;
+
     private readonly Scene scene;
     private readonly Theme theme;
     private readonly Box area;
@@ -63,7 +65,11 @@ internal sealed class TitleBlock
         }
 
         block.WireTable();
-        block.Lengths();
+        if (scene.Options.ForBench)
+        {
+            block.Lengths();
+        }
+
         block.Unrouted();
         block.Findings();
         return (new PictureGroup("title-block", [.. block.items]), Math.Max(bottom, block.column.Y));
@@ -85,37 +91,81 @@ internal sealed class TitleBlock
     /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
     private void Heading()
     {
-        var file = FileLine();
-        var scaleWidth = Math.Max(Tokens.ScaleBar, DrawnText.Width(file, TextWeight.Regular, Tokens.NoteSize));
+        var file = FileLines();
+        var scaleWidth = file.Select(line => DrawnText.Width(line, TextWeight.Regular, Tokens.NoteSize))
+            .Append(Tokens.ScaleBar)
+            .Max();
         ScaleBar(new Point(column.Right - Tokens.ScaleBar, column.Y));
-        var titleWidth = column.Width - scaleWidth - Tokens.ColumnGap;
         var top = column.Y;
-        var lines = DrawnText.Wrap(
-            scene.Circuit.Title ?? "Untitled wiring",
-            TextWeight.SemiBold,
-            Tokens.TitleSize,
-            titleWidth
-        );
+        var (lines, style) = TitleIn(column.Width - scaleWidth - Tokens.ColumnGap);
         foreach (var line in lines)
         {
-            column.Line("title", line, TextStyle.Title(theme.Ink));
+            column.Line("title", line, style);
         }
 
         var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
         var below = top + scale + (Tokens.NoteSize * Tokens.LineHeight / 2);
-        column.EndOn(below + Tokens.NoteSize, "file", file, TextStyle.Note(theme.QuietInk));
-        column.MoveTo(Math.Max(column.Y, below + (Tokens.NoteSize * Tokens.LineHeight)) + (Tokens.BlockGap / 2));
-    }
-
-    private string FileLine()
-    {
-        var words = new List<string> { "seen from behind" };
-        if (scene.Options.FileName is { Length: > 0 } file)
+        foreach (var line in file)
         {
-            words.Add(file);
+            column.EndOn(below + Tokens.NoteSize, "file", line, TextStyle.Note(theme.QuietInk));
+            below += Tokens.NoteSize * Tokens.LineHeight;
         }
 
-        return DrawnText.Fit(string.Join(" · ", words), TextWeight.Regular, Tokens.NoteSize, column.Width / 2);
+        column.MoveTo(Math.Max(column.Y, below) + (Tokens.BlockGap / 2));
+    }
+
+    /// <summary>The title in two lines at most: smaller where it is long, and cut where it is longer than any title.</summary>
+    private (IReadOnlyList<string> Lines, TextStyle Style) TitleIn(double width)
+    {
+        var title = scene.Circuit.Title ?? "Untitled wiring";
+        for (var size = Tokens.TitleSize; size >= Tokens.NoteSize; size -= 0.4)
+        {
+            var lines = DrawnText.Wrap(title, TextWeight.SemiBold, size, width);
+            if (lines.Count <= MostTitleLines)
+            {
+                return (lines, TextStyle.Title(theme.Ink) with { Size = size });
+            }
+        }
+
+        var whole = DrawnText.Wrap(title, TextWeight.SemiBold, Tokens.NoteSize, width);
+        var last = DrawnText.Fit(string.Join(' ', whole.Skip(1)), TextWeight.SemiBold, Tokens.NoteSize, width);
+        return ([whole[0], last], TextStyle.Title(theme.Ink) with { Size = Tokens.NoteSize });
+    }
+
+    /// <summary>The view and the name of the file: whole, in as many lines as it takes.</summary>
+    private ImmutableArray<string> FileLines()
+    {
+        const string View = "seen from behind";
+        if (scene.Options.FileName is not { Length: > 0 } file)
+        {
+            return [View];
+        }
+
+        var room = column.Width / 2;
+        var one = DrawnText.Clean($"{View} · {file}");
+        return DrawnText.Width(one, TextWeight.Regular, Tokens.NoteSize) <= room
+            ? [one]
+            : [View, .. Broken(DrawnText.Clean(file), room)];
+    }
+
+    /// <summary>A name without blanks in pieces that fit.</summary>
+    private static IEnumerable<string> Broken(string name, double room)
+    {
+        var left = StringInfo.GetTextElementEnumerator(name);
+        var line = "";
+        while (left.MoveNext())
+        {
+            var longer = line + left.GetTextElement();
+            if (line.Length > 0 && DrawnText.Width(longer, TextWeight.Regular, Tokens.NoteSize) > room)
+            {
+                yield return line;
+                longer = left.GetTextElement();
+            }
+
+            line = longer;
+        }
+
+        yield return line;
     }
 
     private void ScaleBar(Point left)

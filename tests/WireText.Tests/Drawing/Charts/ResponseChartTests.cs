@@ -7,6 +7,7 @@ using WireText.Electrical.Responses;
 using WireText.Geometry;
 using WireText.Output;
 using WireText.Testing;
+using WireText.Tests.Drawing.Pictures;
 using WireText.Tests.Electrical;
 using static WireText.Tests.Drawing.Lettering.ColourDifference;
 
@@ -49,7 +50,7 @@ public class ResponseChartTests
         foreach (var theme in Themes)
         {
             var picture = ResponseChart.Build(Study(example, states, sweeps, changes), theme, example + ".wiring");
-            var items = Flat(picture.Items).ToList();
+            var items = PictureItems.In(picture.Items).ToList();
             var texts = items.OfType<TextItem>().ToList();
 
             for (var i = 0; i < texts.Count; i++)
@@ -82,7 +83,7 @@ public class ResponseChartTests
     {
         var study = Study(example, states, sweeps, changes);
 
-        var items = Flat(ResponseChart.Build(study, Theme.Light, null).Items).ToList();
+        var items = PictureItems.In(ResponseChart.Build(study, Theme.Light, null).Items).ToList();
 
         var drawn = items.OfType<PictureGroup>().Where(group => group.Class == "response");
         Assert.Equal(
@@ -111,7 +112,7 @@ public class ResponseChartTests
     {
         var study = Study("1-one-pickup", "rest", "", "");
 
-        var items = Flat(ResponseChart.Build(study, Theme.Light, null).Items).ToList();
+        var items = PictureItems.In(ResponseChart.Build(study, Theme.Light, null).Items).ToList();
 
         // From the frame and two ticks alone: 20 Hz at the left edge, 20 kHz at the right; 6 dB from line to line.
         var frame = ((RectangleShape)items.Single(item => item.Class == "frame")).Box;
@@ -132,7 +133,9 @@ public class ResponseChartTests
     {
         // ISO 16: A4 is 440 Hz. E2 A2 D3 G3 B3 E4 lie 29, 24, 19, 14, 10 and 5 semitones below it.
         double[] strings = [.. new[] { 29, 24, 19, 14, 10, 5 }.Select(below => 440 * Math.Pow(2, -below / 12.0))];
-        var items = Flat(ResponseChart.Build(Study("1-one-pickup", "rest", "", ""), Theme.Light, null).Items).ToList();
+        var items = PictureItems
+            .In(ResponseChart.Build(Study("1-one-pickup", "rest", "", ""), Theme.Light, null).Items)
+            .ToList();
         var frame = ((RectangleShape)items.Single(item => item.Class == "frame")).Box;
         var marks = items.OfType<PathShape>().Where(shape => shape.Class == "landmark").ToList();
 
@@ -178,7 +181,8 @@ public class ResponseChartTests
         foreach (var row in Charts)
         {
             var study = Study((string)row[0], (string)row[1], (string)row[2], (string)row[3]);
-            var curves = Flat(ResponseChart.Build(study, Theme.Light, null).Items)
+            var curves = PictureItems
+                .In(ResponseChart.Build(study, Theme.Light, null).Items)
                 .OfType<PathShape>()
                 .Where(shape => shape.Class == "sample")
                 .Select(shape => $"{shape.Paint.Line} {string.Join(' ', shape.Paint.Dashes)}")
@@ -218,9 +222,6 @@ public class ResponseChartTests
 
         static string[] Words(string text) => text.Split('|', StringSplitOptions.RemoveEmptyEntries);
     }
-
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(group) : [item]);
 
     private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 

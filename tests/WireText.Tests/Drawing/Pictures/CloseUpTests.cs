@@ -37,7 +37,8 @@ public class CloseUpTests
         {
             var part = circuit.FindPart(ShownBy(close, "part")!)!;
             var wires = circuit.Wires.Where(wire => part.Lugs.Any(wire.Touches)).ToList();
-            var drawn = Flat(close.Items)
+            var drawn = PictureItems
+                .In(close.Items)
                 .Where(item => item.Class is "wire" or "braid")
                 .Select(item => ShownBy(item, "wire"));
             Assert.Equal(
@@ -50,7 +51,8 @@ public class CloseUpTests
                 .SelectMany(wire => new[] { wire.From, wire.To })
                 .Where(lug => lug >= 0 && !part.Lugs.Contains(lug))
                 .Select(circuit.NameOf);
-            var said = Flat(close.Items)
+            var said = PictureItems
+                .In(close.Items)
                 .OfType<TextItem>()
                 .Where(text => text.Class == "way")
                 .Select(text => text.Text);
@@ -65,12 +67,20 @@ public class CloseUpTests
         var (_, picture) = Draw(name);
         foreach (var close in CloseUpsOf(picture))
         {
-            var tags = Flat(close.Items)
+            var tags = PictureItems
+                .In(close.Items)
                 .OfType<RectangleShape>()
                 .Where(item => item.Class == "tag-box")
                 .Select(tag => tag.Box);
-            var words = Flat(close.Items).OfType<TextItem>().Where(text => text.Class != "tag-text").ToList();
-            var lugs = Flat(close.Items).OfType<CircleShape>().Where(item => item.Class is "eyelet" or "joint");
+            var words = PictureItems
+                .In(close.Items)
+                .OfType<TextItem>()
+                .Where(text => text.Class != "tag-text")
+                .ToList();
+            var lugs = PictureItems
+                .In(close.Items)
+                .OfType<CircleShape>()
+                .Where(item => item.Class is "eyelet" or "joint");
             Box[] taken = [.. tags, .. words.Select(word => word.Bounds)];
             for (var i = 0; i < taken.Length; i++)
             {
@@ -95,20 +105,20 @@ public class CloseUpTests
         var close = Assert.Single(CloseUpsOf(picture));
 
         Assert.Equal("turn", ShownBy(close, "part"));
-        var tags = Flat(close.Items)
+        var tags = PictureItems
+            .In(close.Items)
             .OfType<TextItem>()
             .Where(text => text.Class == "tag-text")
             .Select(text => text.Text);
         Assert.Equal(["BK", "GY", "OG", "RD", "VT", "WH"], tags.Order(StringComparer.Ordinal));
-        Assert.DoesNotContain(Flat(picture.Items), item => item.Class == "wire-row");
+        Assert.DoesNotContain(PictureItems.In(picture.Items), item => item.Class == "wire-row");
     }
 
     [Fact]
     public void CloseUp_WithRoomBesideTheTitle_StandsThere()
     {
-        var items = Flat(
-                Drawings.PictureOf($"{Crossed}\npickup bridge single-coil\narrange\n    neck turn bridge out\n").Items
-            )
+        var items = PictureItems
+            .In(Drawings.PictureOf($"{Crossed}\npickup bridge single-coil\narrange\n    neck turn bridge out\n").Items)
             .ToList();
         var frame = Assert.Single(items.OfType<RectangleShape>(), item => item.Class == "close-up-frame").Box;
         var words = items
@@ -149,8 +159,12 @@ public class CloseUpTests
         );
 
         var close = Assert.Single(CloseUpsOf(picture));
-        var frame = Flat(close.Items).OfType<RectangleShape>().Single(item => item.Class == "close-up-frame").Box;
-        var body = Flat(picture.Items).OfType<RectangleShape>().First(item => item.Class == "body").Box;
+        var frame = PictureItems
+            .In(close.Items)
+            .OfType<RectangleShape>()
+            .Single(item => item.Class == "close-up-frame")
+            .Box;
+        var body = PictureItems.In(picture.Items).OfType<RectangleShape>().First(item => item.Class == "body").Box;
         // The switch at true size would fit the narrowest page; at 2 : 1 it does not.
         Assert.True(body.Width + (2 * Tokens.PageMargin) < Tokens.NarrowestPage, $"{body.Width}");
         Assert.True(frame.Width + (2 * Tokens.PageMargin) > Tokens.NarrowestPage, $"{frame.Width}");
@@ -170,13 +184,10 @@ public class CloseUpTests
     }
 
     private static List<PictureGroup> CloseUpsOf(Picture picture) =>
-        [.. Flat(picture.Items).OfType<PictureGroup>().Where(group => group.Class == "close-up")];
+        [.. PictureItems.In(picture.Items).OfType<PictureGroup>().Where(group => group.Class == "close-up")];
 
     private static string? ShownBy(PictureItem item, string name) =>
         item.Shows.Where(shown => shown.Name == name).Select(shown => shown.Value).FirstOrDefault();
-
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(item) : [item]);
 
     private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 

@@ -5,8 +5,8 @@ namespace WireText.Tests.Drawing.Pictures;
 /// <summary>All that is on a picture, groups and what is in them.</summary>
 internal static class PictureItems
 {
-    public static IEnumerable<PictureItem> In(Picture picture) => Flat(picture.Items);
+    public static IEnumerable<PictureItem> In(Picture picture) => In(picture.Items);
 
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(group) : [item]);
+    public static IEnumerable<PictureItem> In(IEnumerable<PictureItem> items) =>
+        items.SelectMany(item => item is PictureGroup group ? In(group.Items).Prepend(group) : [item]);
 }

@@ -1,3 +1,6 @@
+using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 
 namespace WireText.Tests.Drawing.Pictures;
@@ -116,7 +119,8 @@ public class TitleBlockTests
     {
         var colours = new[] { "black", "red", "orange", "yellow", "green", "blue", "violet", "white", "pink", "grey" };
         var lines = colours.Select((colour, i) => $"metal plate{i}\nwire plate{i} to far{i} {colour}\nmetal far{i}");
-        var rows = Flat(Drawings.PictureOf(string.Join('\n', lines)).Items)
+        var rows = PictureItems
+            .In(Drawings.PictureOf(string.Join('\n', lines)).Items)
             .OfType<TextItem>()
             .Where(text => text.Class == "legend-text")
             .GroupBy(text => text.At.Y)
@@ -127,9 +131,52 @@ public class TitleBlockTests
         Assert.True(rows.Max() <= 2 * rows.Min(), string.Join(", ", rows));
     }
 
-    private static string[] Texts(Picture picture, string name) =>
-        [.. Flat(picture.Items).OfType<TextItem>().Where(text => text.Class == name).Select(text => text.Text)];
+    [Theory]
+    [InlineData("A short one")]
+    [InlineData("Two pickups with coils in series, a mute, and a bleed that the customer brought")]
+    public void Title_OfAnyLength_HasTwoLinesAtMostAndLosesNoWord(string title)
+    {
+        var lines = Texts(Drawings.PictureOf($"circuit \"{title}\"\npot vol 250k audio"), "title");
 
-    private static IEnumerable<PictureItem> Flat(IEnumerable<PictureItem> items) =>
-        items.SelectMany(item => item is PictureGroup group ? Flat(group.Items).Prepend(item) : [item]);
+        Assert.InRange(lines.Length, 1, 2);
+        Assert.Equal(title, string.Join(' ', lines));
+    }
+
+    [Fact]
+    public void Title_LongerThanAny_IsCutAndSaysSo() =>
+        Assert.EndsWith(
+            "…",
+            Texts(
+                Drawings.PictureOf($"circuit \"{string.Join(' ', Enumerable.Repeat("word", 90))}\"\npot vol 250k"),
+                "title"
+            )[^1],
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void FileName_OfAnyLength_IsNeverCut()
+    {
+        var name = $"{string.Join('-', Enumerable.Repeat("a-name-that-goes-on", 9))}.wiring";
+        var circuit = Drawings.CircuitOf("pot vol 250k audio");
+        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
+
+        var picture = PictureBuilder.Build(circuit, layout, new PictureOptions { FileName = name });
+
+        var lines = Texts(picture, "file");
+        Assert.Equal(["seen from behind"], lines.Take(1));
+        Assert.Equal(name, string.Concat(lines.Skip(1)));
+        Testing.Every.Item(
+            PictureItems.In(picture).OfType<TextItem>(),
+            text => Assert.InRange(text.Bounds.Right, 0, picture.Page.Width)
+        );
+    }
+
+    private static string[] Texts(Picture picture, string name) =>
+        [
+            .. PictureItems
+                .In(picture.Items)
+                .OfType<TextItem>()
+                .Where(text => text.Class == name)
+                .Select(text => text.Text),
+        ];
 }
