@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Microsoft.Playwright;
 using WireText.Cli.Tests;
 using WireText.Testing;

@@ -53,7 +53,7 @@ internal sealed class WatchCommand : Command
         var ending = context.Host.Ending;
         using var server = new PageServer(feed, ending);
         Tell(context, path, server.Address, parsed.GetValue(open));
-        new WatchRun(source, follower, feed).Until(ending, new LiveWiring(sources, settings, effort.In(parsed), name));
+        new WatchRun(source, follower, feed).Follow(new LiveWiring(sources, settings, effort.In(parsed), name), ending);
         return ExitCode.Right;
     }
 

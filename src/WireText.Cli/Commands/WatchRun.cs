@@ -15,7 +15,7 @@ internal sealed class WatchRun(WatchedSource source, FileFollower follower, Live
 
     private const int AsLongAsItTakes = -1;
 
-    public void Until(CancellationToken ending, LiveWiring wiring)
+    public void Follow(LiveWiring wiring, CancellationToken ending)
     {
         try
         {

@@ -16,6 +16,8 @@ internal static class BrowserStart
                     ? new ProcessStartInfo(address) { UseShellExecute = true }
                     : new ProcessStartInfo(OperatingSystem.IsMacOS() ? "open" : "xdg-open", [address])
                     {
+                        UseShellExecute = false,
+
                         // What a browser says of itself is not said here.
                         RedirectStandardOutput = true,
                         RedirectStandardError = true,

@@ -222,7 +222,8 @@ internal sealed class Legend
         yield return PathShape.Through(
             "sample",
             Paint.Stroked(theme.Paper, style.OuterWidth + Tokens.Gap),
-            rising[1..3]
+            start + aside,
+            end - aside
         );
         yield return PathShape.Through("sample", style.CasingPaint, rising);
         yield return PathShape.Through("sample", style.CorePaint, rising);

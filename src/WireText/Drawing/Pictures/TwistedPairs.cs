@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
 

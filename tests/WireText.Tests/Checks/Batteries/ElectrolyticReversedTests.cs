@@ -119,7 +119,7 @@ public class ElectrolyticReversedTests
             );
         var text = Start + Battery + string.Concat(right) + "cap last 1u electrolytic from pre.common to pre.plus";
 
-        Assert.Equal(found, Found.Of("electrolytic-reversed", text).Count());
+        Assert.Equal(found, Found.Of("electrolytic-reversed", text).Count);
     }
 
     private static void Check(string text, string? message) =>

@@ -1,5 +1,4 @@
 using WireText.Drawing.Shapes;
-using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Pictures;
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using WireText.Testing;
 
 namespace WireText.Tests.Checks.Mutants.Harnesses;
@@ -11,24 +13,25 @@ public class AdviceTests
         [.. UsualHarnesses.All.AsParallel().AsOrdered().SelectMany(harness => AdviceOutcome.Of(harness))]
     );
 
-    /// <summary>Set to anything, every mutant of the examples is judged and not some of each: many minutes of work.</summary>
-    private const string WholeVariable = "WIRETEXT_ADVICE";
+    private static IReadOnlyList<AdviceOutcome> OfExamples => [.. ByExample.Value.SelectMany(one => one.Outcomes)];
+
+    /// <summary>Whether every mutant of the examples is judged and not some of each: the better part of an hour.</summary>
+    private static bool IsWhole => Environment.GetEnvironmentVariable("WIRETEXT_ADVICE") is not null;
 
     /// <summary>As many mutants of an example are tried otherwise. Bounds the time.</summary>
     private const int MostOfAnExample = 10;
 
-    private static readonly Lazy<IReadOnlyList<AdviceOutcome>> OfExamples = new(() =>
-        [.. Repository.Examples.SelectMany(OfExample)]
-    );
+    private static readonly Lazy<IReadOnlyList<(string Example, ImmutableArray<AdviceOutcome> Outcomes)>> ByExample =
+        new(() => [.. Repository.Examples.Select(path => (Path.GetFileName(path), OfExample(path)))]);
 
     [Fact]
     public void Advice_OfAnyMutant_HarmsNothing() => HarmsNothing(Outcomes.Value);
 
     [Fact]
-    public void Advice_OfMutantsOfTheExamples_HarmsNothing() => HarmsNothing(OfExamples.Value);
+    public void Advice_OfMutantsOfTheExamples_HarmsNothing() => HarmsNothing(OfExamples);
 
     [Fact]
-    public void Fix_OfMutantsOfTheExamples_LeavesNoneWrong() => LeavesNoneWrong(OfExamples.Value);
+    public void Fix_OfMutantsOfTheExamples_LeavesNoneWrong() => LeavesNoneWrong(OfExamples);
 
     private static void HarmsNothing(IReadOnlyList<AdviceOutcome> outcomes) =>
         Every.Item(
@@ -46,26 +49,86 @@ public class AdviceTests
         );
 
     [Fact]
-    public void AdvicePage_IsWhatCameOfIt()
+    public void AdvicePage_IsWhatCameOfIt() =>
+        HoldTable(
+            "advice",
+            "| finding | times | mends | leaves it wrong | in words | harms |",
+            Outcomes
+                .Value.GroupBy(one => one.Check)
+                .OrderBy(check => check.Key)
+                .Select(check => $"| {check.Key} | {Came(check)} |")
+        );
+
+    /// <summary>Of a sample it is held that each example has its row, in which no less was judged.</summary>
+    [Fact]
+    public void RowsOfExamples_AreWhatCameOfAllTheirMutants()
+    {
+        IReadOnlyList<string> rows =
+        [
+            .. ByExample.Value.Select(one => ExampleRow($"`{one.Example}`", one.Outcomes)),
+            ExampleRow("all", OfExamples),
+        ];
+        if (IsWhole)
+        {
+            HoldTable(
+                "examples",
+                "| example | advice | mends | leaves it wrong | in words | harms | `--fix` mends | leaves it wrong |",
+                rows
+            );
+            return;
+        }
+
+        var (start, end) = MarksOf("examples");
+        var written = File.ReadAllText(Repository.PathOf(Page)).Split(start)[1].Split(end)[0].Split('\n')[2..^1];
+        Assert.Equal(written.Length, rows.Count);
+        Every.Item(
+            rows.Zip(written, (sampled, whole) => (Sampled: Cells(sampled), Whole: Cells(whole))),
+            row =>
+            {
+                Assert.Equal(row.Whole[0], row.Sampled[0]);
+                Every.Item(
+                    row.Sampled[1..].Zip(row.Whole[1..], (sampled, whole) => (Sampled: sampled, Whole: whole)),
+                    cell => Assert.InRange(Number(cell.Sampled), 0, Number(cell.Whole))
+                );
+            }
+        );
+    }
+
+    private static string ExampleRow(string name, IReadOnlyList<AdviceOutcome> outcomes)
+    {
+        var (printed, written) = (
+            outcomes.Where(one => one.Check != "--fix"),
+            outcomes.Where(one => one.Check == "--fix")
+        );
+        return $"| {name} | {Came(printed)} | {Count(written, Advised.Mends)} | {Count(written, Advised.LeavesWrong)} |";
+    }
+
+    private static string Came(IEnumerable<AdviceOutcome> all) =>
+        $"{all.Count()} | {Count(all, Advised.Mends)} | {Count(all, Advised.LeavesWrong)} | {Count(all, Advised.InWords)} | {Count(all, Advised.Harms)}";
+
+    private static string[] Cells(string row) => row.Trim('|', ' ').Split(" | ");
+
+    private static int Number(string cell) => int.Parse(cell, CultureInfo.InvariantCulture);
+
+    private static (string Start, string End) MarksOf(string table) =>
+        ($"<!-- {table}: written by AdviceTests -->\n", $"<!-- end of {table} -->\n");
+
+    private static void HoldTable(string name, string heading, IEnumerable<string> rows)
     {
         var page = File.ReadAllText(Repository.PathOf(Page));
-        var (start, end) = ("<!-- advice: written by AdviceTests -->\n", "<!-- end of advice -->\n");
-        var rows =
-            from one in Outcomes.Value
-            group one.Came by one.Check into check
-            orderby check.Key
-            select $"| {check.Key} | {check.Count()} | {Count(check, Advised.Mends)} | {Count(check, Advised.LeavesWrong)} | {Count(check, Advised.InWords)} | {Count(check, Advised.Harms)} |";
+        var (start, end) = MarksOf(name);
+        var line = string.Concat(Enumerable.Repeat("| --- ", Cells(heading).Length));
         AcceptedFile.Check(
             Page,
-            $"{page.Split(start)[0]}{start}| finding | times | mends | leaves it wrong | in words | harms |\n| --- | --- | --- | --- | --- | --- |\n{string.Join('\n', rows)}\n{end}{page.Split(end)[1]}"
+            $"{page.Split(start)[0]}{start}{heading}\n{line}|\n{string.Join('\n', rows)}\n{end}{page.Split(end)[1]}"
         );
     }
 
     /// <summary>With the claims of the example and without them, since other advice is printed then; without its places, which no advice speaks of.</summary>
-    private static IEnumerable<AdviceOutcome> OfExample(string path)
+    private static ImmutableArray<AdviceOutcome> OfExample(string path)
     {
         var (name, all) = (Path.GetFileName(path), File.ReadAllLines(path));
-        var most = Environment.GetEnvironmentVariable(WholeVariable) is null ? MostOfAnExample : int.MaxValue;
+        var most = IsWhole ? int.MaxValue : MostOfAnExample;
         var wired = all.Where(line => !line.StartsWith(' ') && !line.StartsWith("arrange", StringComparison.Ordinal));
         var bare = wired.Where(line => !line.StartsWith("expect ", StringComparison.Ordinal));
         return
@@ -75,5 +138,5 @@ public class AdviceTests
         ];
     }
 
-    private static int Count(IEnumerable<Advised> all, Advised one) => all.Count(other => other == one);
+    private static int Count(IEnumerable<AdviceOutcome> all, Advised came) => all.Count(one => one.Came == came);
 }
