@@ -112,7 +112,7 @@ public sealed partial class WatchCommandTests : IDisposable
         Assert.Contains(words, ran.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>The signal of the keys, sent to the program as it is run.</summary>
+    /// <summary>The signal of the keys, sent to the program as it is run: also where who runs the tests was told to ignore it, as in the background of a shell.</summary>
     [SkippableTheory]
     [InlineData("INT")]
     [InlineData("TERM")]
@@ -120,14 +120,26 @@ public sealed partial class WatchCommandTests : IDisposable
     {
         folder.Put("a.wiring", Sample.Right);
         using var shell = new Shell();
-        using var process = shell.Start("exec wiretext watch a.wiring", folder.Root);
-        Assert.StartsWith("http://127.0.0.1:", process.StandardOutput.ReadLine(), StringComparison.Ordinal);
-        Assert.StartsWith("wiretext: watching a.wiring;", process.StandardError.ReadLine(), StringComparison.Ordinal);
+        using var process = shell.Start("exec env --default-signal=INT wiretext watch a.wiring", folder.Root);
+        try
+        {
+            Assert.StartsWith("http://127.0.0.1:", process.StandardOutput.ReadLine(), StringComparison.Ordinal);
+            Assert.StartsWith(
+                "wiretext: watching a.wiring;",
+                process.StandardError.ReadLine(),
+                StringComparison.Ordinal
+            );
 
-        shell.Run(string.Create(CultureInfo.InvariantCulture, $"kill -{signal} {process.Id}"), folder);
+            shell.Run(string.Create(CultureInfo.InvariantCulture, $"kill -{signal} {process.Id}"), folder);
 
-        Assert.True(process.WaitForExit(Watching.Longest), "it did not end");
-        Assert.Equal((0, ""), (process.ExitCode, process.StandardError.ReadToEnd()));
+            Assert.True(process.WaitForExit(Watching.Longest), "it did not end");
+            Assert.Equal((0, ""), (process.ExitCode, process.StandardError.ReadToEnd()));
+        }
+        finally
+        {
+            // One that lives on would hold up the whole run.
+            process.Kill();
+        }
     }
 
     [GeneratedRegex("^wiretext watch (?<args>.*)$", RegexOptions.Multiline, 2000)]
