@@ -49,6 +49,11 @@ public sealed record WorkOrder(ImmutableArray<Joint> Joints, ImmutableArray<Work
         );
     }
 
+    /// <summary>True for a part that is held by the joints of its own leads.</summary>
+    public static bool HangsByItsLeads(Part part) =>
+        part.HangsOn is not null
+        || (NeverMounted.Contains(part.Kind) && part.Kind is not (PartKinds.Splice or PartKinds.Metal));
+
     private static bool IsMounted(Part part) => part.HangsOn is null && !NeverMounted.Contains(part.Kind);
 
     /// <param name="there">Wires that lie in their place before the work begins.</param>

@@ -41,12 +41,16 @@ public sealed record SheetContents(
         get
         {
             var mounted = Order.Steps.OfType<WorkStep.Mount>().Select(step => step.Part);
-            var hung = Order
-                .Steps.OfType<WorkStep.Lay>()
-                .SelectMany(step => step.Wires)
-                .Where(wire => Circuit.Wires[wire].Kind == WireKind.PartLead)
-                .Select(wire => Circuit.Lugs[Circuit.Wires[wire].From].Part);
+            var laid = Order.Steps.OfType<WorkStep.Lay>().SelectMany(step => step.Wires).ToHashSet();
+            var hung = Circuit.Parts.Where(WorkOrder.HangsByItsLeads).Where(IsHung).Select(part => part.Index);
             return [.. mounted.Concat(hung).Distinct().Order().Select(part => Circuit.Parts[part])];
+
+            // One that is there already has a lead that stays where it is.
+            bool IsHung(Part part)
+            {
+                int[] leads = [.. Circuit.Wires.Where(wire => part.Lugs.Any(wire.Touches)).Select(wire => wire.Index)];
+                return leads.Length > 0 && Array.TrueForAll(leads, laid.Contains);
+            }
         }
     }
 }

@@ -38,6 +38,24 @@ public class BuildSheetTests
         Assert.Contains(rows, row => row.SequenceEqual(["1", "12", "resistor", "150k", "", "154", "load"]));
     }
 
+    /// <summary>Soldered by wires that are its own leads, it is to be had all the same.</summary>
+    [Fact]
+    public void Parts_WhoseLeadsAreWrittenAsWires_AreOnTheList()
+    {
+        const string Wired = """
+            pot    tone  500k audio
+            cap    dark  22n
+            jack   out   mono
+            wire   dark.1  to tone.2     bare
+            wire   dark.2  to tone.case  bare
+            wire   tone.3  to out.tip    white
+            """;
+
+        var rows = TableUnder(ComposedSheet.Of(Wired), "Parts");
+
+        Assert.Contains(rows, row => row.Contains("dark") && row.Contains("223"));
+    }
+
     [Fact]
     public void Wires_WhereTheFilePlacesTheParts_AreCutAsTheyRun()
     {

@@ -21,6 +21,9 @@ internal sealed class CaseSeats
     /// <summary>What it takes up at most, leads included, wherever the lattice moves it by up to a millimetre.</summary>
     private static readonly Box Room = new(-9.4, Middle.Y - 0.2 - (Body.Height / 2), 18.8, Body.Height + 1.2);
 
+    /// <summary>The sign of one that heat harms reaches so far above it, in millimetres.</summary>
+    private const double AboveForHeat = 1.4;
+
     /// <summary>A smaller case has no room for it.</summary>
     private const double LeastRadius = 12;
 
@@ -28,15 +31,14 @@ internal sealed class CaseSeats
     private const int MostJoints = 6;
 
     private readonly Dictionary<int, LayoutSeat> seats = [];
-    private readonly HashSet<int> hosts = [];
+    private readonly Dictionary<int, Part> guests = [];
 
     public CaseSeats(Circuit circuit)
     {
         foreach (var part in circuit.Parts.Where(part => IsFree(circuit, part)))
         {
-            if (SeatOf(circuit, part) is { } seat && !hosts.Contains(seat.Host.Index))
+            if (SeatOf(circuit, part) is { } seat && guests.TryAdd(seat.Host.Index, part))
             {
-                hosts.Add(seat.Host.Index);
                 seats.Add(part.Index, new LayoutSeat(seat.Host.Name, Middle, seat.Turn));
             }
         }
@@ -46,7 +48,11 @@ internal sealed class CaseSeats
     public LayoutSeat? Of(Part part) => seats.GetValueOrDefault(part.Index);
 
     /// <summary>What of a pot's case the part on it needs; null when none lies there.</summary>
-    public Box? TakenOn(Part pot) => hosts.Contains(pot.Index) ? Room : null;
+    public Box? TakenOn(Part pot) =>
+        guests.GetValueOrDefault(pot.Index) is not { } guest ? null
+        : guest.IsHeatSensitive
+            ? Box.Spanning(new Point(Room.X, Room.Y - AboveForHeat), new Point(Room.Right, Room.Bottom))
+        : Room;
 
     public FaceBody? BodyOf(Part part) =>
         seats.ContainsKey(part.Index) ? new FaceBody.Rectangle(Body.Width, Body.Height) : null;

@@ -19,7 +19,11 @@ public sealed record Face(
     ImmutableArray<FaceSurface> Surfaces,
     ImmutableArray<FaceLine> Inside,
     ImmutableArray<FaceLine> Outside
-);
+)
+{
+    /// <summary>Millimetres of the drawing for one of the part: more than 1 where it is drawn larger. What is painted on it grows with it.</summary>
+    public double Scale { get; init; } = 1;
+}
 
 public enum LugLook
 {

@@ -74,10 +74,35 @@ internal static class PartWords
             return [];
         }
 
-        var lines = DrawnText.Wrap(remark, TextWeight.Regular, Tokens.MarkSize, Tokens.WidestLabel).ToImmutableArray();
-        return lines.Length <= MostRemarkLines
-            ? [.. lines.Select(line => new FaceLine(FaceLineKind.Remark, line))]
-            : [];
+        return RemarkLines(remark);
+    }
+
+    /// <summary>The author's words in as many lines as they take; none where these are too many for a part.</summary>
+    private static ImmutableArray<FaceLine> RemarkLines(string remark)
+    {
+        var lines = Wrapped(Tokens.WidestLabel);
+        if (lines.Count > MostRemarkLines)
+        {
+            return [];
+        }
+
+        // As narrow as it goes in as many lines, so that no word is left alone in the last.
+        var narrower = lines;
+        for (
+            var width = Tokens.WidestLabel - 1;
+            width > 0 && narrower.Count == lines.Count && !IsCut(narrower);
+            width--
+        )
+        {
+            (lines, narrower) = (narrower, Wrapped(width));
+        }
+
+        return [.. lines.Select(line => new FaceLine(FaceLineKind.Remark, line))];
+
+        IReadOnlyList<string> Wrapped(double width) =>
+            DrawnText.Wrap(remark, TextWeight.Regular, Tokens.MarkSize, width);
+
+        bool IsCut(IReadOnlyList<string> wrapped) => string.Join(' ', wrapped) != string.Join(' ', lines);
     }
 
     private static Box? SpotFor(
@@ -97,18 +122,21 @@ internal static class PartWords
 
     private static ImmutableArray<FaceLine> Rest(Circuit circuit, Part part, Look look)
     {
-        var value = Value(part, look);
-        var more = look.MoreLines(circuit, part);
-        return value.Length > 0 ? [FaceLine.Fitting(FaceLineKind.Value, value), .. more] : [.. more];
-    }
-
-    private static string Value(Part part, Look look)
-    {
         var words = new[] { part.ValueLabel, part.TaperLabel }.Where(word => !string.IsNullOrEmpty(word));
         var value = string.Join(' ', words);
-        return value.Length > 0 ? value
-            : part.Remark is { Length: > 0 } remark ? remark
-            : look.IsToldByModel ? part.Definition.Model
-            : "";
+        var remark = value.Length == 0 && part.Remark is { Length: > 0 } said ? RemarkLines(said) : [];
+        if (remark.Length > 1 && look.LineWithRoom(circuit, part) is not null)
+        {
+            // How its coil is wound needs the room; the words stand under the picture.
+            remark = [];
+        }
+
+        ImmutableArray<FaceLine> lines =
+            value.Length > 0 ? [FaceLine.Fitting(FaceLineKind.Value, value)]
+            : remark.Length == 1 ? [remark[0] with { Kind = FaceLineKind.Value }]
+            : !remark.IsEmpty ? remark
+            : look.IsToldByModel ? [FaceLine.Fitting(FaceLineKind.Value, part.Definition.Model)]
+            : [];
+        return [.. lines, .. look.MoreLines(circuit, part)];
     }
 }

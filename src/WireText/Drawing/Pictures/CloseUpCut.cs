@@ -98,6 +98,7 @@ internal sealed class CloseUpCut
             },
             Lugs = [.. face.Lugs.Select(lug => lug with { At = FromHole(lug.At) })],
             Surfaces = [.. face.Surfaces.Select(surface => surface with { Shape = Larger(surface.Shape) })],
+            Scale = face.Scale * Tokens.CloseUpScale,
         };
 
     private static Point FromHole(Point own) => new(own.X * Tokens.CloseUpScale, own.Y * Tokens.CloseUpScale);

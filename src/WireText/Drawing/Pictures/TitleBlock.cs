@@ -315,9 +315,10 @@ internal sealed class TitleBlock
         );
     }
 
-    /// <summary>What is cut to a stated length, and what is longer than a part's own lead.</summary>
+    /// <summary>What is twisted, what is cut to a stated length, and what is longer than a part's own lead.</summary>
     private void Lengths()
     {
+        Told("Twisted together", ToldParts.UndrawnTwists(scene, Ends));
         Told("Lengths stated", ToldParts.StatedLengths(scene, Ends));
         Told("Longer than the part's own lead: extend it with sleeved wire", ToldParts.LongLeads(scene, Ends));
     }

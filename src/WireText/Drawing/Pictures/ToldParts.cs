@@ -68,6 +68,19 @@ internal static class ToldParts
         }
     }
 
+    /// <summary>Cables that are twisted, and whose cores do not run side by side in the drawing.</summary>
+    public static IEnumerable<string> UndrawnTwists(Scene scene, Func<Wire, string> endsOf)
+    {
+        var drawn = TwistedPairs
+            .In(scene)
+            .Where(pair => !pair.Twists.IsEmpty)
+            .Select(pair => pair.Cable.Index)
+            .ToHashSet();
+        return scene
+            .Circuit.Cables.Where(cable => cable.IsTwisted && !drawn.Contains(cable.Index))
+            .Select(cable => string.Join(" with ", cable.Cores.Select(core => endsOf(scene.Circuit.Wires[core]))));
+    }
+
     /// <summary>Leads of small parts that are longer than such a part has.</summary>
     public static IEnumerable<string> LongLeads(Scene scene, Func<Wire, string> endsOf) =>
         scene

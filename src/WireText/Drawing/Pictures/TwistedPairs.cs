@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
+using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
@@ -24,15 +25,44 @@ internal static class TwistedPairs
     /// <summary>Where two strands change places: the corners of the change on each, and whether the first lies on top.</summary>
     internal sealed record Twist(Segment First, Segment Second, bool IsFirstOver);
 
-    /// <summary>By the ids of wires: the other core of each pair, for cables of two cores that are twisted and not in a braid.</summary>
-    public static IEnumerable<(string First, string Second)> PairsIn(Circuit circuit) =>
-        circuit
-            .Cables.Where(cable => cable is { IsTwisted: true, Braid: null, Cores.Length: 2 })
-            .Select(cable => (circuit.Wires[cable.Cores[0]].Id, circuit.Wires[cable.Cores[1]].Id));
+    /// <summary>A cable of two twisted cores, with their paths as they are drawn.</summary>
+    /// <param name="Twists">Where they change places; empty where they do not run side by side far enough.</param>
+    internal sealed record Pair(Cable Cable, RoutedWire First, RoutedWire Second, ImmutableArray<Twist> Twists);
+
+    /// <summary>The cables of two cores that are twisted and not in a braid.</summary>
+    public static IEnumerable<Pair> In(Scene scene)
+    {
+        var crossings = scene.Wires.SelectMany(wire => wire.Route.Hops.Concat(wire.Route.Gaps));
+        Box[] hops = [.. crossings.Select(at => Box.Around(at, 2 * Tokens.HopRadius, 2 * Tokens.HopRadius))];
+        foreach (
+            var cable in scene.Circuit.Cables.Where(cable => cable is { IsTwisted: true, Braid: null, Cores.Length: 2 })
+        )
+        {
+            if (RouteOf(cable.Cores[0]) is { } first && RouteOf(cable.Cores[1]) is { } second)
+            {
+                Box[] taken = [.. hops, .. new[] { first.Tag, second.Tag }.OfType<Box>()];
+                var (ofFirst, ofSecond, twists) = Of(first.Points, second.Points, taken);
+                yield return new Pair(
+                    cable,
+                    first with
+                    {
+                        Points = ofFirst,
+                    },
+                    second with
+                    {
+                        Points = ofSecond,
+                    },
+                    twists
+                );
+            }
+        }
+
+        RoutedWire? RouteOf(int wire) => scene.Wires.FirstOrDefault(other => other.Wire.Index == wire)?.Route;
+    }
 
     /// <summary>The two paths with their crossings in them.</summary>
     /// <param name="taken">Where no crossing may be: tags, hops and gaps of either.</param>
-    public static (ImmutableArray<Point> First, ImmutableArray<Point> Second, ImmutableArray<Twist> Twists) Of(
+    private static (ImmutableArray<Point> First, ImmutableArray<Point> Second, ImmutableArray<Twist> Twists) Of(
         ImmutableArray<Point> first,
         ImmutableArray<Point> second,
         IReadOnlyList<Box> taken

@@ -78,9 +78,9 @@ internal sealed class WirePainter(Scene scene)
             strands.Add(new Strand(strands.Count, wire.Wire, wire.Route, IsTail: false));
         }
 
-        foreach (var (first, second) in TwistedPairs.PairsIn(scene.Circuit))
+        foreach (var pair in TwistedPairs.In(scene))
         {
-            Twist(StrandOf(first), StrandOf(second));
+            Twist(pair);
         }
 
         foreach (var braid in scene.Layout.Braids)
@@ -113,26 +113,16 @@ internal sealed class WirePainter(Scene scene)
         }
     }
 
-    private int StrandOf(string wire) => strands.FindIndex(strand => strand.Wire.Id == wire);
-
-    private void Twist(int first, int second)
+    private void Twist(TwistedPairs.Pair pair)
     {
-        if (first < 0 || second < 0 || strands[first].Route is not { } one || strands[second].Route is not { } other)
-        {
-            return;
-        }
+        var (first, second) = (Retrace(pair.First), Retrace(pair.Second));
+        twists.AddRange(pair.Twists.Select(twist => twist.IsFirstOver ? (first, twist.First) : (second, twist.Second)));
+    }
 
-        var taken = scene
-            .Wires.SelectMany(wire => wire.Route.Hops.Concat(wire.Route.Gaps))
-            .Select(at => Box.Around(at, 2 * Tokens.HopRadius, 2 * Tokens.HopRadius))
-            .Concat(new[] { one.Tag, other.Tag }.OfType<Box>())
-            .ToArray();
-        var (ofFirst, ofSecond, found) = TwistedPairs.Of(one.Points, other.Points, taken);
-        strands[first] = strands[first] with { Route = one with { Points = ofFirst } };
-        strands[second] = strands[second] with { Route = other with { Points = ofSecond } };
-        twists.AddRange(
-            found.Select(twist => twist.IsFirstOver ? (strands[first], twist.First) : (strands[second], twist.Second))
-        );
+    private Strand Retrace(RoutedWire route)
+    {
+        var index = strands.FindIndex(strand => strand.Wire.Id == route.Wire.Id);
+        return strands[index] = strands[index] with { Route = route };
     }
 
     /// <summary>The core that lies on top where two change places, once more over the other.</summary>

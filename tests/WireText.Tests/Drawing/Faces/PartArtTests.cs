@@ -43,6 +43,56 @@ public class PartArtTests
                 .Select(shape => shape.Paint.Fill is not null)
         );
 
+    /// <summary>In a larger view a lever's slot and screws are where they are on the part: between its lugs, as large as the view.</summary>
+    [Fact]
+    public void Art_InALargerView_GrowsWithThePart()
+    {
+        var picture = Drawings.PictureOf(
+            File.ReadAllText(Testing.Repository.PathOf("examples", "2-two-pickups-mute.wiring"))
+        );
+        var slots = Boxes("slot");
+        var bodies = Boxes("body").Where(box => Math.Abs(box.Width / box.Height - (46.0 / 16)) < 0.01).ToArray();
+
+        Assert.Equal(2, slots.Length);
+        Assert.Equal(2 * slots[0].Width, slots[1].Width, 6);
+        Assert.Equal(2 * bodies[0].Width, bodies[1].Width, 6);
+        Assert.Equal(bodies[1].Centre, slots[1].Centre);
+
+        Box[] Boxes(string name) =>
+            [
+                .. PictureItems
+                    .In(picture)
+                    .OfType<RectangleShape>()
+                    .Where(shape => shape.Class == name)
+                    .Select(shape => shape.Box)
+                    .OrderBy(box => box.Width),
+            ];
+    }
+
+    [Theory]
+    [InlineData("switch s toggle-3way", "stack")]
+    [InlineData("switch s lever-3way", "slot")]
+    [InlineData("pot p push-pull 250k", "detail")]
+    public void NamesOfLugs_CrossNoLineOfTheArt(string text, string art)
+    {
+        var items = PictureItems.In(Drawings.PictureOf(text)).ToList();
+        var lines = items
+            .OfType<RectangleShape>()
+            .Where(shape => shape.Class == art)
+            .Select(shape => shape.Box)
+            .ToList();
+        Assert.NotEmpty(lines);
+
+        Testing.Every.Item(
+            items.OfType<TextItem>().Where(word => word.Class == "lug-label"),
+            word =>
+                Assert.True(
+                    lines.TrueForAll(line => !line.Overlaps(word.Ink) || line.Contains(word.Ink)),
+                    $"{word.Text} crosses the {art}"
+                )
+        );
+    }
+
     [Fact]
     public void Gangs_OfAConcentricPot_StandAsTheyAreCalled()
     {

@@ -23,7 +23,7 @@ public class ContinuedLayoutTests
 
                 var now = LayoutEngine.Continue(problem, before, laid);
 
-                AssertIsLegal(problem, now);
+                LegalLayout.Check(problem, now);
                 if (now.Unrouted.IsEmpty)
                 {
                     var joined = before
@@ -57,8 +57,8 @@ public class ContinuedLayoutTests
                     Wires = [.. problem.Wires.Where(wire => !IsOf(wire.From) && !IsOf(wire.To))],
                 };
 
-                AssertIsLegal(without, LayoutEngine.Continue(without, problem, laid));
-                AssertIsLegal(
+                LegalLayout.Check(without, LayoutEngine.Continue(without, problem, laid));
+                LegalLayout.Check(
                     problem,
                     LayoutEngine.Continue(problem, without, LayoutEngine.Lay(without, LayoutEffort.Quick))
                 );
@@ -189,23 +189,6 @@ public class ContinuedLayoutTests
         LayoutResult layout,
         HashSet<string> parts
     ) => layout.Parts.Where(part => parts.Contains(part.Part.Id)).Select(part => (part.Part.Id, part.At, part.Turn));
-
-    private static void AssertIsLegal(LayoutProblem problem, LayoutResult result)
-    {
-        Assert.Equal(problem.Parts.Length, result.Parts.Length);
-        Assert.Equal(problem.Wires.Length, result.Wires.Length + result.Unrouted.Length);
-        LayoutFaultKind[] never =
-        [
-            LayoutFaultKind.Overlap,
-            LayoutFaultKind.WrongEnd,
-            LayoutFaultKind.ThroughBody,
-            LayoutFaultKind.Slanted,
-        ];
-        Assert.DoesNotContain(
-            new LayoutMeasure(result, LayoutMeasure.CrowdedPartsSlant).Faults,
-            fault => never.Contains(fault.Kind)
-        );
-    }
 
     /// <remarks>At quick effort some crossing is drawn as a gap, with an earlier picture and without.</remarks>
     private static void AssertHasNoFault(LayoutResult result) =>

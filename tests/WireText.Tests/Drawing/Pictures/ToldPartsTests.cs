@@ -1,4 +1,5 @@
 using WireText.Drawing.Shapes;
+using WireText.Testing;
 
 namespace WireText.Tests.Drawing.Pictures;
 
@@ -139,6 +140,64 @@ public class ToldPartsTests
         Assert.Equal(0, twists.Length % 2);
         Assert.Equal(2, twists.Select(twist => twist.Shows[0].Value).Distinct().Count());
         Assert.Contains("twisted", Texts(Text));
+    }
+
+    [Fact]
+    public void Cores_ThatAreTwistedAndLieApart_AreTold()
+    {
+        const string Text = """
+            pot vol 250k audio
+            jack out mono
+            metal plate
+            place vol at 40,40
+            place out at 130,40
+            place plate at 40,130
+            cable vol.2 to out.tip red and vol.case to plate black twisted
+            """;
+
+        Assert.DoesNotContain("twisted", Texts(Text));
+        Assert.Contains("vol.2 to out.tip with vol.case to plate", Texts(Text));
+    }
+
+    [Theory]
+    [InlineData("cap c1 22n \"clip a heat sink on each lead, tin first\"")]
+    [InlineData("metal plate \"the plate under the controls, shielded with foil\"")]
+    public void Remark_OfTwoLines_HasNoWordAloneInTheLast(string text)
+    {
+        var lines = PictureItems
+            .In(Drawings.PictureOf(text))
+            .OfType<TextItem>()
+            .Where(item => item.Class == "part-remark")
+            .Select(item => item.Bounds.Width)
+            .ToArray();
+
+        Assert.Equal(2, lines.Length);
+        Assert.True(lines.Min() > lines.Max() / 2, string.Join(", ", lines));
+    }
+
+    [Fact]
+    public void Remark_OfTwoLinesOnAPickup_LeavesTheRoomToItsWinding()
+    {
+        var texts = Texts("pickup neck single-coil wind=ccw \"the old soapbar, with its cover on a lead of its own\"");
+
+        Assert.Contains("wound ccw", texts);
+        Assert.Contains("neck: the old soapbar, with its cover on a lead of its own", Words(texts));
+    }
+
+    /// <summary>The sign lies on no word of the pot below it.</summary>
+    [Fact]
+    public void HeatSign_OfAPartOnAPot_LeavesThePotsWordsFree()
+    {
+        const string Text = """
+            pot tone 250k audio
+            cap dark 22n paper-in-oil from tone.2 to tone.case
+            """;
+        var items = PictureItems.In(Drawings.PictureOf(Text)).ToList();
+        var sign = items.OfType<CircleShape>().First(shape => shape is { Class: "heat", Paint.Fill: not null });
+        var words = items.OfType<TextItem>().Where(word => word.Class is "part-name" or "part-value").ToList();
+        Assert.Contains(words, word => word.Text == "250k audio");
+
+        Every.Item(words, word => Assert.True(word.Ink.DistanceTo(sign.Centre) >= sign.Radius, word.Text));
     }
 
     private static string[] Texts(string text) =>

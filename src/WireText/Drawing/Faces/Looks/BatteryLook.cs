@@ -18,15 +18,10 @@ internal sealed class BatteryLook : Look
 
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
-        var body = face.MainOutline.Bounds;
-        var y = body.Y + Inset;
-        yield return new CircleShape("snap", face.OnPage(new Point(body.X + Inset, y)), Socket, DetailOf(theme));
-        yield return new CircleShape("snap", face.OnPage(new Point(body.X + Inset, y)), Socket / 2, DetailOf(theme));
-        yield return new CircleShape(
-            "snap",
-            face.OnPage(new Point(body.Right - Inset, y)),
-            Stud,
-            Paint.Filled(theme.Tin)
-        );
+        var (body, scale) = (face.MainOutline.Bounds.Grown(-Inset * face.Face.Scale), face.Face.Scale);
+        var (socket, stud) = (face.OnPage(new Point(body.X, body.Y)), face.OnPage(new Point(body.Right, body.Y)));
+        yield return new CircleShape("snap", socket, Socket * scale, DetailOf(theme));
+        yield return new CircleShape("snap", socket, Socket * scale / 2, DetailOf(theme));
+        yield return new CircleShape("snap", stud, Stud * scale, Paint.Filled(theme.Tin));
     }
 }

@@ -26,49 +26,57 @@ internal sealed class LeverLook : SwitchLook
         }
 
         var part = circuit.Parts[face.Index];
-        var body = face.MainOutline.Bounds;
+        var scale = face.Face.Scale;
         foreach (var hole in part.Definition.Holes)
         {
-            if (hole.Shape is HoleShape.Slot slot)
+            var at = new Point(hole.At.X * scale, hole.At.Y * scale);
+            var items = hole.Shape switch
             {
                 // Between rows that stand so near there is no room for it beside their names.
-                if (face.Face.Lugs.Any(lug => Math.Abs(lug.At.Y - hole.At.Y) < RoomForSlot))
-                {
-                    continue;
-                }
-
-                foreach (var item in Slot(face, part, hole.At, slot.Width, theme))
-                {
-                    yield return item;
-                }
-            }
-            else if (hole.Shape is HoleShape.Round && body.Contains(Box.Around(hole.At, 2 * ScrewHead, 2 * ScrewHead)))
+                HoleShape.Slot slot when face.Face.Lugs.All(lug => Math.Abs(lug.At.Y - at.Y) >= RoomForSlot * scale) =>
+                    Slot(face, part, at, slot.Width * scale, theme),
+                HoleShape.Round => Screw(face, at, theme),
+                _ => [],
+            };
+            foreach (var item in items)
             {
-                yield return new CircleShape("screw", face.OnPage(hole.At), ScrewHead, DetailOf(theme));
-                yield return PathShape.Through(
-                    "screw",
-                    DetailOf(theme),
-                    face.OnPage(hole.At - new Point(ScrewHead * 0.7, ScrewHead * 0.7)),
-                    face.OnPage(hole.At + new Point(ScrewHead * 0.7, ScrewHead * 0.7))
-                );
+                yield return item;
             }
         }
     }
 
+    /// <summary>The head of a screw with its slot; nothing where it lies beside the body.</summary>
+    private static IEnumerable<PictureItem> Screw(PlacedFace face, Point at, Theme theme)
+    {
+        var radius = ScrewHead * face.Face.Scale;
+        if (!face.MainOutline.Bounds.Contains(Box.Around(at, 2 * radius, 2 * radius)))
+        {
+            return [];
+        }
+
+        var slot = new Point(radius * 0.7, radius * 0.7);
+        return
+        [
+            new CircleShape("screw", face.OnPage(at), radius, DetailOf(theme)),
+            PathShape.Through("screw", DetailOf(theme), face.OnPage(at - slot), face.OnPage(at + slot)),
+        ];
+    }
+
     private static IEnumerable<PictureItem> Slot(PlacedFace face, Part part, Point middle, double length, Theme theme)
     {
-        var box = Box.Around(middle, length, SlotWidth);
-        yield return new RectangleShape("slot", face.OnPage(box), SlotWidth / 2, DetailOf(theme));
+        var width = SlotWidth * face.Face.Scale;
+        var box = Box.Around(middle, length, width);
+        yield return new RectangleShape("slot", face.OnPage(box), width / 2, DetailOf(theme));
         var positions = part.Definition.Controls.Length == 1 ? part.Definition.Controls[0].Positions : [];
         for (var i = 0; i < positions.Length; i++)
         {
             var share = positions.Length == 1 ? 0.5 : i / (positions.Length - 1.0);
-            var at = new Point(box.X + (SlotWidth / 2) + (share * (box.Width - SlotWidth)), middle.Y);
+            var at = new Point(box.X + (width / 2) + (share * (box.Width - width)), middle.Y);
             var isHalfWay = positions[i].Closed.Any(contact => contact.Terminals.Length > 2);
             yield return new CircleShape(
                 "stop",
                 face.OnPage(at),
-                Stop,
+                Stop * face.Face.Scale,
                 isHalfWay ? DetailOf(theme) : Paint.Filled(theme.PartLine)
             );
         }

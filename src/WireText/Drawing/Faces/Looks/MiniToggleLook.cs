@@ -14,11 +14,12 @@ internal sealed class MiniToggleLook : SwitchLook
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
         var body = face.MainOutline.Bounds.Grown(-Tokens.PartLine / 2);
-        foreach (var x in new[] { body.X, body.Right - Bracket })
+        var width = Bracket * face.Face.Scale;
+        foreach (var x in new[] { body.X, body.Right - width })
         {
             yield return new RectangleShape(
                 "bracket",
-                face.OnPage(new Box(x, body.Y, Bracket, body.Height)),
+                face.OnPage(new Box(x, body.Y, width, body.Height)),
                 0,
                 new Paint(theme.Tin, theme.Detail, Tokens.DetailLine)
             );

@@ -56,14 +56,24 @@ internal sealed class PickupLook : Look
         var body = face.MainOutline.Bounds;
         if (face.Face.Lugs.Any(lug => string.Equals(lug.Label, "cover", StringComparison.OrdinalIgnoreCase)))
         {
-            yield return new RectangleShape("cover", face.OnPage(body.Grown(-UnderCover)), 3, DetailOf(theme));
+            yield return new RectangleShape(
+                "cover",
+                face.OnPage(body.Grown(-UnderCover * face.Face.Scale)),
+                3,
+                DetailOf(theme)
+            );
         }
 
         if (coils == 2 && body.Width > 30)
         {
             foreach (var x in new[] { body.X + 2.4, body.Right - 2.4 })
             {
-                yield return new CircleShape("ear", face.OnPage(new Point(x, body.Centre.Y)), EarHole, DetailOf(theme));
+                yield return new CircleShape(
+                    "ear",
+                    face.OnPage(new Point(x, body.Centre.Y)),
+                    EarHole * face.Face.Scale,
+                    DetailOf(theme)
+                );
             }
         }
     }
@@ -72,7 +82,8 @@ internal sealed class PickupLook : Look
     private static IEnumerable<PictureItem> PoleRow(PlacedFace face, Box oval, bool areScrews, Theme theme)
     {
         var pitch = (oval.Width - oval.Height) / (Poles - 1);
-        if (pitch < 3 * Pole || oval.Height < 3 * Pole)
+        var radius = Pole * face.Face.Scale;
+        if (pitch < 3 * radius || oval.Height < 3 * radius)
         {
             yield break;
         }
@@ -80,14 +91,14 @@ internal sealed class PickupLook : Look
         for (var i = 0; i < Poles; i++)
         {
             var at = new Point(oval.X + (oval.Height / 2) + (i * pitch), oval.Centre.Y);
-            yield return new CircleShape("pole", face.OnPage(at), Pole, Paint.Filled(theme.Pole));
+            yield return new CircleShape("pole", face.OnPage(at), radius, Paint.Filled(theme.Pole));
             if (areScrews)
             {
                 yield return PathShape.Through(
                     "pole",
                     Paint.Stroked(theme.PartFill, 2 * Tokens.DetailLine),
-                    face.OnPage(at - new Point(Pole, 0)),
-                    face.OnPage(at + new Point(Pole, 0))
+                    face.OnPage(at - new Point(radius, 0)),
+                    face.OnPage(at + new Point(radius, 0))
                 );
             }
         }

@@ -11,6 +11,9 @@ namespace WireText.Drawing.Faces.Looks;
 /// <summary>A pot: a round shell whose back takes joints and small parts, with the block of its switch where it has one.</summary>
 internal sealed class PotLook : Look
 {
+    /// <summary>How much wider than its lugs the block of a switch is, so that their names lie on it, in millimetres. Chosen by eye.</summary>
+    private const double BesideLugs = 5.2;
+
     public override LayoutZone ZoneOf(Part part) => LayoutZone.Pot;
 
     public override bool CarriesSmallParts => true;
@@ -33,7 +36,7 @@ internal sealed class PotLook : Look
 
         // A square about the lugs that leaves the rim of the case free, where grounds are soldered.
         var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Box.Union);
-        var side = Math.Max(box.Width, box.Height) + 4.4;
+        var side = Math.Max(box.Width, box.Height) + (BesideLugs * face.Face.Scale);
         var block = Box.Around(box.Centre, side, side);
         return
         [

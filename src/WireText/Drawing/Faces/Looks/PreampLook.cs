@@ -21,22 +21,32 @@ internal sealed class PreampLook : Look
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
         var board = face.MainOutline.Bounds;
-        var corners = board.Grown(-Inset);
+        var (pads, corners) = (Pad * face.Face.Scale, board.Grown(-Inset * face.Face.Scale));
         foreach (var x in new[] { corners.X, corners.Right })
         {
             foreach (var y in new[] { corners.Y, corners.Bottom })
             {
-                yield return new CircleShape("detail", face.OnPage(new Point(x, y)), Hole, DetailOf(theme));
+                yield return new CircleShape(
+                    "detail",
+                    face.OnPage(new Point(x, y)),
+                    Hole * face.Face.Scale,
+                    DetailOf(theme)
+                );
             }
         }
 
         foreach (var lug in face.Face.Lugs.Where(lug => lug.Look != LugLook.Riveted))
         {
             var pad = new Point(
-                Math.Clamp(lug.At.X, board.X + (Pad / 2), board.Right - (Pad / 2)),
-                Math.Clamp(lug.At.Y, board.Y + (Pad / 2), board.Bottom - (Pad / 2))
+                Math.Clamp(lug.At.X, board.X + (pads / 2), board.Right - (pads / 2)),
+                Math.Clamp(lug.At.Y, board.Y + (pads / 2), board.Bottom - (pads / 2))
             );
-            yield return new RectangleShape("pad", face.OnPage(Box.Around(pad, Pad, Pad)), 0, Paint.Filled(theme.Tin));
+            yield return new RectangleShape(
+                "pad",
+                face.OnPage(Box.Around(pad, pads, pads)),
+                0,
+                Paint.Filled(theme.Tin)
+            );
         }
     }
 }

@@ -13,10 +13,10 @@ internal sealed class SlideLook : SwitchLook
 
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
-        var body = face.MainOutline.Bounds;
-        var slot = Box.Around(body.Centre, body.Width * 0.7, SlotHeight);
-        yield return new RectangleShape("slot", face.OnPage(slot), SlotHeight / 4, Paint.Filled(theme.PartFill));
+        var (body, height) = (face.MainOutline.Bounds, SlotHeight * face.Face.Scale);
+        var slot = Box.Around(body.Centre, body.Width * 0.7, height);
+        yield return new RectangleShape("slot", face.OnPage(slot), height / 4, Paint.Filled(theme.PartFill));
         var knob = slot with { Width = slot.Width / 2 };
-        yield return new RectangleShape("knob", face.OnPage(knob), SlotHeight / 4, Paint.Filled(theme.Pole));
+        yield return new RectangleShape("knob", face.OnPage(knob), height / 4, Paint.Filled(theme.Pole));
     }
 }
