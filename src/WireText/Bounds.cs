@@ -12,6 +12,7 @@ using WireText.Drawing.Layout.Finishing;
 using WireText.Drawing.Layout.Placement;
 using WireText.Drawing.Layout.Routing;
 using WireText.Drawing.Pictures;
+using WireText.Editing;
 using WireText.Electrical.BenchPlans;
 using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
@@ -267,6 +268,13 @@ public static class Bounds
             "folders of which the system is asked to tell",
             LivePage.MostFolders,
             "the files of the rest are looked at by turns"
+        ),
+        new("answering an editor", "bytes of a message", EditorLimits.MostMessageBytes, "it is skipped and refused"),
+        new(
+            "answering an editor",
+            "files in which a name is looked for",
+            EditorLimits.MostFiles,
+            "those in folders further up are not looked at"
         ),
         new("measuring", "characters of an SVG", SvgPictureReader.MostCharacters, "an error"),
         new("measuring", "elements of an SVG", SvgPictureReader.MostElements, "an error"),

@@ -44,6 +44,9 @@ public sealed class Compilation
     /// <summary>The standard models and those the file defines or includes.</summary>
     public PartCatalogue Catalogue => steps.Bound.Get(cancellation).Catalogue;
 
+    /// <summary>The files that the circuit's files include, and those that these include, each once.</summary>
+    public ImmutableArray<WiringTree> Included => steps.Bound.Get(cancellation).Included;
+
     /// <summary>
     /// What the electrical stage finds out, of this circuit or a twin of it; null without a circuit, or without an output jack.
     /// </summary>

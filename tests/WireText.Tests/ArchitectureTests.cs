@@ -35,6 +35,7 @@ public class ArchitectureTests
                 "Templates",
                 "Output",
                 "Pages",
+                "Editing",
             ]
         ),
         (

@@ -31,6 +31,18 @@ public sealed class SourceText
         return (line + 1, offset - lineStarts[line] + 1);
     }
 
+    /// <summary>The offset of a line and a column, both from 1; of a place past the end of its line or of the text, that end.</summary>
+    public int OffsetOf(int line, int column)
+    {
+        if (line > LineCount)
+        {
+            return Content.Length;
+        }
+
+        var span = LineSpan(Math.Max(line, 1));
+        return span.Start + Math.Clamp(column - 1, 0, span.Length);
+    }
+
     /// <summary>The span of a line (numbered from 1) without its line ending.</summary>
     public TextSpan LineSpan(int line)
     {

@@ -10,7 +10,11 @@ namespace WireText.Circuits.Binding;
 /// <summary>A circuit made from statements, with what was wrong in the lines.</summary>
 /// <param name="Circuit">Null when there is none: it is too large, or what a mod stands on cannot be read.</param>
 /// <param name="Catalogue">The standard models and those the file defines or includes.</param>
-public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, ImmutableArray<Finding> Findings);
+public sealed record BoundCircuit(Circuit? Circuit, PartCatalogue Catalogue, ImmutableArray<Finding> Findings)
+{
+    /// <summary>The files that the statements include, and those that these include.</summary>
+    public ImmutableArray<WiringTree> Included { get; init; } = [];
+}
 
 /// <summary>Turns statements into the connection model. They may stand in any order: names first, then what uses them.</summary>
 public static class Binder
@@ -36,22 +40,28 @@ public static class Binder
         var sink = new FindingSink();
         var gatherer = new DefinitionGatherer(sources, sink);
         var catalogue = gatherer.Gather(statements);
-        if (IsTooLarge(statements, sink))
-        {
-            return new BoundCircuit(null, catalogue, sink.ToImmutable());
-        }
+        var circuit = IsTooLarge(statements, sink)
+            ? null
+            : BindCircuit(statements, new CircuitDraft(catalogue, sink), gatherer);
+        return new BoundCircuit(circuit, catalogue, sink.ToImmutable()) { Included = [.. gatherer.Included] };
+    }
 
-        var draft = new CircuitDraft(catalogue, sink);
+    /// <summary>Null when there are more insides than one circuit has room for.</summary>
+    private static Circuit? BindCircuit(
+        ImmutableArray<StatementSyntax> statements,
+        CircuitDraft draft,
+        DefinitionGatherer gatherer
+    )
+    {
         if (!BindParts(statements, draft, gatherer.BrokenModels))
         {
-            return new BoundCircuit(null, catalogue, sink.ToImmutable());
+            return null;
         }
 
         BindControls(statements, draft);
         var resolver = new LugResolver(draft);
         BindWires(statements, new WireBinder(draft, resolver, gatherer.Colours));
-        var circuit = Finish(statements, draft, resolver);
-        return new BoundCircuit(circuit, catalogue, sink.ToImmutable());
+        return Finish(statements, draft, resolver);
     }
 
     /// <summary>False when there are more insides than one circuit has room for: the rest is not made.</summary>

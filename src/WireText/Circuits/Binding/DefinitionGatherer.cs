@@ -19,6 +19,9 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
     /// <summary>Kinds whose model could not be read, so that parts of it are not reported again.</summary>
     public HashSet<string> BrokenModels { get; } = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>The files that were included, each once.</summary>
+    public List<WiringTree> Included { get; } = [];
+
     /// <summary>The colours that were gathered.</summary>
     public ColourBinder Colours { get; } = new(sink);
 
@@ -89,6 +92,7 @@ internal sealed class DefinitionGatherer(ISourceProvider sources, FindingSink si
         }
 
         var tree = WiringParser.Parse(source);
+        Included.Add(tree);
         foreach (var finding in tree.Findings)
         {
             sink.Add(finding);
