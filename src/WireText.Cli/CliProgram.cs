@@ -23,6 +23,7 @@ public static class CliProgram
           wiretext sheet guitar.wiring -o sheet.pdf
           wiretext page guitar.wiring -o guitar.html
           wiretext watch guitar.wiring --open
+          wiretext language-server
           wiretext template guitar.wiring -o template.pdf
           wiretext arrange guitar.wiring --write
           wiretext parts lever-3way
@@ -58,6 +59,7 @@ public static class CliProgram
             new SheetCommand(context),
             new PageCommand(context),
             new WatchCommand(context),
+            new LanguageServerCommand(context),
             new TemplateCommand(context),
             new ArrangeCommand(context),
             new PartsCommand(context),

@@ -17,6 +17,7 @@ public class CliArchitectureTests
         "Settings",
         "Running",
         "Serving",
+        "Answering",
         "Arguments",
         "Commands",
     ];

@@ -22,8 +22,12 @@ public sealed class CliProgramTests : IDisposable
 
     public static TheoryData<string> AllCommands => Rows.Of(Ending);
 
-    /// <summary>Those that end by themselves; <c>watch</c> goes on until it is told to end, and <see cref="WatchCommandTests"/> runs its example.</summary>
-    private static IEnumerable<string> Ending => Commands.Where(command => command != "watch");
+    /// <summary>
+    /// Those that end by themselves. The others go on until they are told to end: <see cref="WatchCommandTests"/> and
+    /// <see cref="LanguageServerCommandTests"/> run their examples.
+    /// </summary>
+    private static IEnumerable<string> Ending =>
+        Commands.Where(command => command is not ("watch" or "language-server"));
 
     public void Dispose() => folder.Dispose();
 

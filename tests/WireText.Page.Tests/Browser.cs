@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using WireText.Testing;
 
 namespace WireText.Page.Tests;
 

@@ -1,4 +1,4 @@
-namespace WireText.Page.Tests;
+namespace WireText.Testing;
 
 /// <summary>Programs of the machine that tests need.</summary>
 internal static class Programs
