@@ -11,6 +11,7 @@ public class LanguageServerTests
     [SkippableTheory]
     [InlineData("server.test.mjs")]
     [InlineData("names.test.mjs")]
+    [InlineData("words.test.mjs")]
     public void Server_AnswersAnEditor(string tests)
     {
         var node = Programs.Find("node");

@@ -22,6 +22,26 @@ internal static class ServerCapabilities
         json.WriteBoolean("documentFormattingProvider", true);
         json.WriteBoolean("documentSymbolProvider", true);
         json.WriteBoolean("foldingRangeProvider", true);
+        json.WriteStartObject("completionProvider");
+        WriteStrings(json, "triggerCharacters", [".", "=", ":"]);
+        json.WriteEndObject();
+        json.WriteBoolean("hoverProvider", true);
+        json.WriteStartObject("codeActionProvider");
+        WriteStrings(json, "codeActionKinds", [FixJson.QuickFixKind]);
+        json.WriteEndObject();
+        json.WriteStartObject("semanticTokensProvider");
+        json.WriteStartObject("legend");
+        WriteStrings(json, "tokenTypes", TokenJson.Types);
+        WriteStrings(json, "tokenModifiers", TokenJson.Modifiers);
+        json.WriteEndObject();
+        json.WriteBoolean("full", true);
+        json.WriteEndObject();
+        json.WriteBoolean("inlayHintProvider", true);
+        json.WriteStartObject("codeLensProvider");
+        json.WriteEndObject();
+        json.WriteStartObject("executeCommandProvider");
+        WriteStrings(json, "commands", LensCommands.Names);
+        json.WriteEndObject();
         json.WriteBoolean("definitionProvider", true);
         json.WriteBoolean("referencesProvider", true);
         json.WriteBoolean("documentHighlightProvider", true);
@@ -34,6 +54,17 @@ internal static class ServerCapabilities
         json.WriteString("version", ProgramVersion.Text);
         json.WriteEndObject();
         json.WriteEndObject();
+    }
+
+    private static void WriteStrings(Utf8JsonWriter json, string name, IEnumerable<string> strings)
+    {
+        json.WriteStartArray(name);
+        foreach (var one in strings)
+        {
+            json.WriteStringValue(one);
+        }
+
+        json.WriteEndArray();
     }
 
     /// <summary>The registration of the files that others may change.</summary>

@@ -56,7 +56,7 @@ internal static class LugHover
     private static void AppendRows(StringBuilder text, Circuit circuit, Study study, Lug lug)
     {
         var rows = study.Positions.Rows;
-        if (rows.Length > MostRows || study.Positions.Columns.Take(1).Count() == 0)
+        if (rows.Length > MostRows || !study.Positions.Columns.Any())
         {
             return;
         }
