@@ -31,6 +31,7 @@ public static class CliProgram
           wiretext format guitar.wiring
           wiretext flatten guitar.wiring
           wiretext compare stock.wiring guitar.wiring
+          wiretext propose guitar.wiring
           wiretext response guitar.wiring --sweep tone -o tone.svg
           wiretext export guitar.wiring --spice -o guitar.cir
         """;
@@ -67,6 +68,7 @@ public static class CliProgram
             new FormatCommand(context),
             new FlattenCommand(context),
             new CompareCommand(context),
+            new ProposeCommand(context),
             new ResponseCommand(context),
             new ExportCommand(context),
         };

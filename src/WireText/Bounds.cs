@@ -26,6 +26,7 @@ using WireText.Frames;
 using WireText.Measuring;
 using WireText.Mods;
 using WireText.Pages;
+using WireText.Proposing;
 using WireText.Quantities;
 using WireText.Syntax.Parsing;
 using WireText.Text;
@@ -201,6 +202,40 @@ public static class Bounds
             Mender.MostLines,
             "the rest is not mended"
         ),
+        new(
+            "proposing",
+            "nets that wires on open lugs may lead to",
+            HarnessSearch.MostNets,
+            "nothing is looked for; it says why"
+        ),
+        new("proposing", "states of all controls together", HarnessStates.Limit, "nothing is looked for; it says why"),
+        new("proposing", "positions of an open control", OpenLugs.MostPositions, "nothing is looked for; it says why"),
+        new(
+            "proposing",
+            "contacts of an open control that close together",
+            HarnessSearch.MostContacts,
+            "nothing is looked for; it says why"
+        ),
+        new(
+            "proposing",
+            "steps of a search for wires, at the usual effort",
+            HarnessBudget.MostNodes,
+            "the best so far is told, and how many joints are needed at least"
+        ),
+        new(
+            "proposing",
+            "joinings judged in a search for wires, at the usual effort",
+            HarnessBudget.MostJudged,
+            "the same"
+        ),
+        new("proposing", "nets of lugs alone in a harness", HarnessSearch.MostJumpers, "no harness has more"),
+        new(
+            "proposing",
+            "harnesses of the least joints that are compared",
+            HarnessSearch.MostKept,
+            "the rest is not compared"
+        ),
+        new("proposing", "completed texts that are checked", HarnessTrials.MostChecked, "nothing is proposed"),
         new("drawing", "stretches of wire", CircuitLimits.MaxDrawnWires, "the finding too-large-to-draw"),
         new("drawing", "wires laid at full effort", LayoutEngine.MostWiresAtFullEffort, "the quick effort is taken"),
         new(

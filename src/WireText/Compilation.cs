@@ -52,6 +52,9 @@ public sealed class Compilation
     /// </summary>
     public Study? Study => steps.Study.Get(cancellation)?.Until(cancellation);
 
+    /// <summary>Which checks look.</summary>
+    internal CheckRequest Request => steps.Request;
+
     /// <summary>What the checks found, without the search for repairs; empty while a line cannot be read.</summary>
     public CheckReport Report => steps.Report.Get(cancellation);
 

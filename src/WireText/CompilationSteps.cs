@@ -53,7 +53,7 @@ internal sealed class CompilationSteps
         Report = new(cancel =>
             said is not null ? said.Report
             : IsRead(cancel) && Bound.Get(cancel).Circuit is { } circuit
-                ? Checker.Examine(circuit, Study.Get(cancel), request, cancel)
+                ? Checker.Examine(circuit, Study.Get(cancel), request.For(circuit), cancel)
             : Nothing
         );
         Repairs = new(cancel =>
@@ -123,7 +123,7 @@ internal sealed class CompilationSteps
             report =
                 Repairs.Get(cancellation) is { } repairs ? RepairAdvice.AddTo(report, circuit, repairs)
                 : Study.Get(cancellation) is { } study
-                    ? LikelyMend.AddTo(report, circuit, study.Until(cancellation), Request, cancellation)
+                    ? LikelyMend.AddTo(report, circuit, study.Until(cancellation), Request.For(circuit), cancellation)
                 : report;
         }
 

@@ -24,6 +24,20 @@ internal static class Sample
 
         """;
 
+    /// <summary>The wires of its switch are to be found, and three will do.</summary>
+    public const string ToBeFound = """
+        pickup  neck    single-coil
+        pickup  bridge  single-coil
+        switch  sel     spdt
+        jack    out     mono
+        wire    neck.ground    to out.sleeve  black
+        wire    bridge.ground  to out.sleeve  black
+        expect  sel=1:  bridge
+        expect  sel=2:  neck
+        find    sel
+
+        """;
+
     /// <summary>In the middle position nothing sounds, and what is said of the volume waits for that.</summary>
     public const string Waiting = """
         pickup neck single-coil

@@ -24,7 +24,7 @@ public partial class LanguagePageTests
 
         var errors = tree
             .Findings.Concat(bound.Findings)
-            .Where(f => f.Severity > Severity.Right)
+            .Where(f => f.Severity > Severity.Note)
             .Select(f => f.Message)
             .ToList();
 

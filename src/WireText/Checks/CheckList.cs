@@ -85,6 +85,10 @@ public static class CheckList
         new BraidEnd(),
     ];
 
+    /// <summary>Those whose findings no wire that is still to be found can mend.</summary>
+    public static ImmutableArray<ICheck> WhileOpen { get; } =
+    [.. All.Where(check => check is WireToItself or WireTwice or ExpectConflict or CrowdedLug)];
+
     /// <summary>Those that look without being asked: what is harmless is told on request alone.</summary>
     public static ImmutableArray<ICheck> Usual { get; } = [.. All.Where(check => !check.Description.OnlyWhenAsked)];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using WireText.Circuits;
 
 namespace WireText.Checks;
 
@@ -13,4 +14,8 @@ public sealed record CheckRequest(ImmutableArray<ICheck> Checks, CheckSettings S
     /// <param name="settings">Null for everything as the table of checks says.</param>
     public static CheckRequest Of(bool withHarmless, CheckSettings? settings) =>
         new(withHarmless ? CheckList.All : CheckList.Usual, settings ?? CheckSettings.Standard);
+
+    /// <summary>The same; of a circuit whose wires are in part to be found, what those wires decide waits.</summary>
+    public CheckRequest For(Circuit circuit) =>
+        circuit.Open.IsEmpty ? this : this with { Checks = [.. Checks.Where(CheckList.WhileOpen.Contains)] };
 }

@@ -66,6 +66,9 @@ public sealed record Circuit
     /// <summary>What the author says must be true, in the order written.</summary>
     public ImmutableArray<Expectation> Expectations { get; init; } = [];
 
+    /// <summary>The lugs that are to be found: what <c>find</c> lines name, in the order written.</summary>
+    public ImmutableArray<OpenControl> Open { get; init; } = [];
+
     public Part PartOf(Lug lug) => Parts[lug.Part];
 
     /// <summary>The full name of a lug by its index.</summary>
@@ -93,6 +96,12 @@ public sealed record OutputJack(int Part, int Tip, int Sleeve, int? Ring);
 /// <summary>A place the author gave to a part: its hole in millimetres, its turn clockwise in degrees.</summary>
 /// <param name="At">Null when only the turn is given.</param>
 public sealed record GivenPlace(int Part, Point? At, double Turn, SourceLocation DeclaredAt);
+
+/// <summary>A control whose lugs are open: the wires on them are to be found.</summary>
+/// <param name="Control">The index of the control.</param>
+/// <param name="At">Lugs where wires may land too, as indices.</param>
+/// <param name="DeclaredAt">The whole line, which may name several controls.</param>
+public sealed record OpenControl(int Control, ImmutableArray<int> At, SourceLocation DeclaredAt);
 
 /// <summary>A finding that the author says is meant.</summary>
 /// <param name="Check">The id of the check.</param>

@@ -32,6 +32,7 @@ internal static class Dropping
             PositionsSyntax positions when IsOn(positions.Control, name) => [],
             PlaceSyntax place when Naming.Alike(place.Name.Text, name) => [],
             AllowSyntax { At: { } at } when IsOn(at, name) => [],
+            FindSyntax find when find.Controls.Concat(find.At).Any(one => IsOn(one, name)) => Finding(find, name),
             RestSyntax rest when rest.Pairs.Any(pair => Mentions.Part(pair, name)) => Resting(rest, name),
             ArrangeSyntax arrange when arrange.Rows.Any(row => row.Cells.Any(cell => cell.Is(name))) =>
             [
@@ -71,6 +72,11 @@ internal static class Dropping
 
     private static ImmutableArray<StatementSyntax> Touching(TouchSyntax touch, string name) =>
         touch.Lugs.RemoveAll(lug => IsOn(lug, name)) is { Length: > 1 } left ? [touch with { Lugs = left }] : [];
+
+    private static ImmutableArray<StatementSyntax> Finding(FindSyntax find, string name) =>
+        find.Controls.RemoveAll(control => IsOn(control, name)) is { IsEmpty: false } left
+            ? [find with { Controls = left, At = find.At.RemoveAll(lug => IsOn(lug, name)) }]
+            : [];
 
     private static ImmutableArray<StatementSyntax> Resting(RestSyntax rest, string name) =>
         rest.Pairs.RemoveAll(pair => Mentions.Part(pair, name)) is { IsEmpty: false } left

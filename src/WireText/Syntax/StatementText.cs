@@ -21,7 +21,8 @@ public static class StatementText
                 or RestSyntax
                 or LoadSyntax
                 or PositionsSyntax
-                or ArrangeSyntax;
+                or ArrangeSyntax
+                or FindSyntax;
 
     /// <summary>The line, without its ending; several where the statement has rows.</summary>
     /// <exception cref="ArgumentOutOfRangeException">For one that cannot be written, see <see cref="CanWrite"/>.</exception>
@@ -67,6 +68,12 @@ public static class StatementText
                 "positions",
                 positions.Control.FullName,
                 .. positions.Names.Select(name => name.Text),
+            ]),
+            FindSyntax find => Joined([
+                "find",
+                .. find.Controls.Select(control => control.FullName),
+                .. find.At.IsEmpty ? Array.Empty<string>() : ["at"],
+                .. find.At.Select(lug => lug.FullName),
             ]),
             ArrangeSyntax arrange => string.Join(
                 '\n',

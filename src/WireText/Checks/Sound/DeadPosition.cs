@@ -10,12 +10,14 @@ namespace WireText.Checks.Sound;
 /// <summary>Finds positions in which no coil reaches the jack and nothing shorts it either.</summary>
 public sealed class DeadPosition : IJackCheck
 {
+    public const string Id = "dead-position";
+
     /// <summary>Positions that are named; the rest is counted, and all are marked. Chosen: a line of text holds them.</summary>
     private const int MostNamed = 2;
 
     public CheckDescription Description { get; } =
         new(
-            Id: "dead-position",
+            Id: Id,
             Title: "a position is dead",
             Severity: Severity.Warning,
             Group: FindingGroup.Sound,

@@ -10,11 +10,13 @@ namespace WireText.Checks.Sound;
 public sealed class HangingCoil : IJackCheck
 {
     /// <summary>From so many controls off rest on, it weighs less.</summary>
-    private const int RarelyMoved = 2;
+    internal const int RarelyMoved = 2;
+
+    internal const string Id = "hanging-coil";
 
     public CheckDescription Description { get; } =
         new(
-            Id: "hanging-coil",
+            Id: Id,
             Title: "a coil hangs on the signal by one end",
             Severity: Severity.Warning,
             Group: FindingGroup.Sound,

@@ -176,6 +176,7 @@ public static class Binder
                     .OfType<Allowance>(),
             ],
             Expectations = BindExpectations(statements, draft, outputs),
+            Open = BindOpen(statements, draft, resolver),
         };
     }
 
@@ -187,6 +188,21 @@ public static class Binder
     {
         var binder = new ExpectBinder(draft, outputs);
         return [.. Whole<ExpectSyntax>(statements).Select(binder.Bind).OfType<Expectation>()];
+    }
+
+    private static ImmutableArray<OpenControl> BindOpen(
+        ImmutableArray<StatementSyntax> statements,
+        CircuitDraft draft,
+        LugResolver resolver
+    )
+    {
+        var binder = new OpenBinder(draft, resolver);
+        foreach (var find in Whole<FindSyntax>(statements))
+        {
+            binder.Bind(find);
+        }
+
+        return [.. binder.Open];
     }
 
     private static ImmutableArray<AboutLine> ReadAbout(ImmutableArray<StatementSyntax> statements, FindingSink sink) =>

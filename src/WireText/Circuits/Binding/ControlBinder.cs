@@ -116,7 +116,8 @@ internal sealed class ControlBinder(CircuitDraft draft)
         return false;
     }
 
-    private Control? FindControl(LugSyntax syntax)
+    /// <summary>The control that a line names, or null after a finding.</summary>
+    public Control? FindControl(LugSyntax syntax)
     {
         if (draft.Controls.Find(c => Naming.Alike(c.Name, syntax.FullName)) is { } control)
         {

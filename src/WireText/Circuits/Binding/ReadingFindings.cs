@@ -56,6 +56,7 @@ public static class ReadingFindings
         WireFindings.LeadEndsTwice,
         WireFindings.LeadToLead,
         WireFindings.NotTwoLeads,
+        OpenFindings.ToBeFound,
     ];
 
     /// <summary>Of parts of one's own, and of the files they come from.</summary>

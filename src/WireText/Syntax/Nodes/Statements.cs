@@ -108,6 +108,14 @@ public sealed record ExpectSyntax(
 public sealed record AllowSyntax(WordSyntax Check, LugSyntax? At, TextSyntax Reason, SourceLocation Location)
     : StatementSyntax(Location);
 
+/// <param name="Controls">The controls whose lugs are open.</param>
+/// <param name="At">Lugs where a wire may land too; empty when the line names none.</param>
+public sealed record FindSyntax(
+    ImmutableArray<LugSyntax> Controls,
+    ImmutableArray<LugSyntax> At,
+    SourceLocation Location
+) : StatementSyntax(Location);
+
 public sealed record LiftSyntax(LugSyntax Lug, LugSyntax? To, SourceLocation Location) : StatementSyntax(Location);
 
 public sealed record DropSyntax(WordSyntax Name, SourceLocation Location) : StatementSyntax(Location);

@@ -11,6 +11,7 @@ public static class Keywords
     internal const string Define = "define";
     internal const string Drop = "drop";
     internal const string Expect = "expect";
+    internal const string Find = "find";
     internal const string Remark = "remark";
 
     /// <summary>What <see cref="Remark"/> was called when a note was not yet a weight of findings alone; it is still read.</summary>
@@ -38,6 +39,7 @@ public static class Keywords
         Colour,
         "load",
         "allow",
+        Find,
         Define,
         "include",
         "base",

@@ -107,6 +107,12 @@ internal static class StatementParsers
             from reason in WordParsers.Text
             from line in WordParsers.WholeLine
             select new AllowSyntax(check, at.GetOrDefault(), reason, line),
+        [Keywords.Find] =
+            from first in WordParsers.Lug("a control, such as sel or vol.pull")
+            from others in WordParsers.Lug("another control").Many()
+            from at in After("at", WordParsers.Lug("a lug where a wire may land").AtLeastOnce()).Optional()
+            from line in WordParsers.WholeLine
+            select new FindSyntax([first, .. others], [.. at.GetOrElse([])], line),
         ["lift"] =
             from lug in WordParsers.Lug("a lug")
             from to in After("to", WordParsers.Lug("the lug at the other end")).Optional()
