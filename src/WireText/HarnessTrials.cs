@@ -111,6 +111,21 @@ internal sealed class HarnessTrials(
                 .. block.Select(line => TextEdit.LineBelow(last.Location, line)),
                 .. finds.Select(find => TextEdit.WithoutStatement(find.Location)),
             ];
-        return new SourceText(compiled.Source.Path, TextEdit.Apply(compiled.Source.Content, edits));
+        return new SourceText(
+            compiled.Source.Path,
+            WithoutBlankLinesBehind(TextEdit.Apply(compiled.Source.Content, edits))
+        );
+    }
+
+    /// <summary>Where the last line went, the blank lines before it go too.</summary>
+    private static string WithoutBlankLinesBehind(string text)
+    {
+        var ending = text.EndsWith("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+        while (text.EndsWith(ending + ending, StringComparison.Ordinal))
+        {
+            text = text[..^ending.Length];
+        }
+
+        return text;
     }
 }

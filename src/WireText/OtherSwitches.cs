@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits;
 using WireText.Parts;
 using WireText.Proposing;
 using WireText.Syntax.Nodes;
@@ -86,7 +85,7 @@ internal static class OtherSwitches
         var problem = whole.Without(state => state.State[place] >= stops);
         var judge = new JoiningJudge(problem, study);
         var found = HarnessLeast.Of(
-            new HarnessSearch(problem, judge, new HarnessBudget(request.Effort), cancellation),
+            new HarnessSearch(problem, judge, new HarnessBudget(request), cancellation),
             0,
             null
         );

@@ -29,7 +29,7 @@ public static class Proposer
         }
 
         var judge = new JoiningJudge(problem, compiled.Study!);
-        var budget = new HarnessBudget(request.Effort);
+        var budget = new HarnessBudget(request);
         var search = new HarnessSearch(problem, judge, budget, cancellation);
         var atLeast = 0;
         var trials = new HarnessTrials(compiled, problem, judge, cancellation);
@@ -102,7 +102,7 @@ public static class Proposer
         CancellationToken cancellation
     )
     {
-        var budget = new HarnessBudget(request.Effort);
+        var budget = new HarnessBudget(request);
         var hopeless = search.Hopeless.Select(state => StateText.OfStated(problem.Circuit, state.State)).ToList();
         var excluding =
             request.MostJoints is not null || hopeless.Count > 0

@@ -25,8 +25,6 @@ public static class ProposalText
                 text.Append("\nWhat each dial does there; - is nothing:\n\n");
                 TextTable.Write(text, dials.Heading, dials.Rows, dials.Heading.Length - 1, below: []);
             }
-
-            text.Append('\n');
         }
 
         TextTable.WriteRemarks(text, Remarks(proposal));
@@ -93,9 +91,20 @@ public static class ProposalText
             [
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{proposal.Alike} harnesses have so few joints; {proposal.Others.Length} of them join other nets in some position (--all shows them)"
+                    $"{proposal.Alike} harnesses have so few joints; {Differing(proposal)}"
                 ),
             ];
+
+    private static string Differing(Proposal proposal) =>
+        proposal.Others.Length switch
+        {
+            0 => "all of them join the same in every position",
+            1 => "one other way joins other nets in some position (--all shows it)",
+            var ways => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{ways} other ways join other nets in some position (--all shows them)"
+            ),
+        };
 
     private static string Work(Proposal proposal) =>
         string.Create(

@@ -1,8 +1,7 @@
 namespace WireText.Proposing;
 
 /// <summary>How much a search may look at: counted and never timed, so that every machine stops at the same place.</summary>
-/// <param name="effort">How many times the usual; from 1.</param>
-internal sealed class HarnessBudget(int effort)
+internal sealed class HarnessBudget(ProposalRequest request)
 {
     /// <summary>Steps of one search at the usual effort. Chosen: some seconds.</summary>
     internal const int MostNodes = 5_000_000;
@@ -10,8 +9,8 @@ internal sealed class HarnessBudget(int effort)
     /// <summary>Joinings judged in one search at the usual effort. Chosen: some ten seconds.</summary>
     internal const int MostJudged = 300_000;
 
-    private readonly long nodes = (long)MostNodes * effort;
-    private readonly long judged = (long)MostJudged * effort;
+    private readonly long nodes = Math.Min(request.MostSteps ?? long.MaxValue, (long)MostNodes * request.Effort);
+    private readonly long judged = (long)MostJudged * request.Effort;
 
     public long Nodes { get; private set; }
 

@@ -98,6 +98,12 @@ internal sealed class HarnessSearch
     public List<Harness> Run(int mostJumpers, int atLeast, int atMost, bool isFirstEnough)
     {
         (jumpers, least, limit, this.isFirstEnough, found) = (mostJumpers, atLeast, atMost, isFirstEnough, []);
+        if (budget.IsSpent)
+        {
+            // Of joinings that are listed in part nothing follows.
+            return found;
+        }
+
         var ordered = directs
             .Select(direct => new DirectSearch(this, direct))
             .Where(one => one.IsPossible)

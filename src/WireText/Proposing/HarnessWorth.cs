@@ -1,5 +1,3 @@
-using WireText.Electrical.Sound;
-
 namespace WireText.Proposing;
 
 /// <summary>What tells harnesses of equal joints apart, the less of it the better.</summary>

@@ -87,8 +87,8 @@ internal sealed class JoiningJudge(HarnessProblem problem, Study study)
         }
 
         var there = StudyOf(joining);
-        return IsSound(state, there)
-            && state.Claims.All(claim => there.JudgeOf(claim).Holds(claim, mayNameTraces: true));
+        return state.Claims.All(claim => there.JudgeOf(claim).Holds(claim, mayNameTraces: true))
+            && IsSound(state, there);
     }
 
     /// <summary>Something is heard, where nothing says otherwise, and no coil hangs on the signal by one end.</summary>

@@ -2,8 +2,12 @@ using System.Globalization;
 using System.Text;
 using WireText.Checks;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
+using WireText.Electrical.Situations;
+using WireText.Electrical.Solving;
 using WireText.Proposing;
 using WireText.Testing;
+using WireText.Tests.Output;
 using WireText.Text;
 
 namespace WireText.Tests.Proposing;
@@ -14,6 +18,8 @@ public class ProposalsPageTests
     private static readonly Lazy<IReadOnlyList<Case>> All = new(() => Every.Of(Cases()));
 
     public static TheoryData<string> Names => Rows.Of(Every.Of(Cases()).Select(one => one.Name));
+
+    public static TheoryData<string> OwnNames => Rows.Of(Every.Of(ProposalCases.Own).Select(one => one.Name));
 
     /// <summary>The completed text, judged from its beginning: no finding, every claim proven, and the lines stand as <c>format</c> sets them.</summary>
     [Theory]
@@ -49,7 +55,7 @@ public class ProposalsPageTests
                 var without = whole.Circuit.Without(wire.Index);
                 var study = whole.Study!.Rewired(without);
                 Assert.False(
-                    without.Expectations.All(claim => study.JudgeOf(claim).Refute(claim) is null)
+                    without.Expectations.All(claim => study.JudgeOf(claim).Holds(claim, mayNameTraces: true))
                         && Checker
                             .Examine(without, study, CheckRequest.Usual)
                             .Findings.All(finding => finding.Severity < Severity.Warning),
@@ -57,6 +63,34 @@ public class ProposalsPageTests
                 );
             }
         );
+    }
+
+    /// <summary>ngspice as referee: every gain of every coil in every situation at rest.</summary>
+    [SkippableTheory]
+    [MemberData(nameof(OwnNames))]
+    public void Gains_OfAProposal_AreThoseOfNgspice(string name)
+    {
+        Ngspice.SkipWhereAbsent();
+        var network = Network.Of(
+            Compilation
+                .Of(All.Value.Single(one => one.Name == name).Proposal.Value.Completed!, NoSources.Instance)
+                .Circuit!
+        )!;
+        var states = Every.Of(
+            SituationTree
+                .Of(network)
+                .Situations.Where(situation => !situation.IsShort)
+                .Select(situation => situation.State)
+                .Where(state => !LiveNetwork.Of(network, state).IsShort)
+        );
+        Ngspice.Deck[] decks = [.. states.Select(state => SpiceComparison.DeckOf(network, state))];
+        var answers = Ngspice.Run(decks);
+
+        var worst = states
+            .Select((state, i) => SpiceComparison.Compare(network, state, decks[i], answers[i]))
+            .Aggregate((one, other) => one.With(other));
+        Assert.True(worst.Gains > 0, "there is something to compare");
+        Assert.True(worst.Worst <= SpiceComparison.Tolerance, $"{worst.Where}: {worst.Worst}");
     }
 
     [Fact]
