@@ -83,6 +83,8 @@ public static class Proposer
         }
 
         return circuit.Open.IsEmpty ? "nothing is to be found: name a control, such as: find sel"
+            : circuit.Open.FirstOrDefault(open => circuit.Controls[open.Control].IsPlug) is { } plug
+                ? $"'{circuit.Controls[plug.Control].Name}' is a plug: name a switch, a pull or a button"
             : circuit.Open.Any(open => open.DeclaredAt.Source != compiled.Source)
                 ? "the line find stands in another file: write it here"
             : compiled.Report.Findings.Any(finding => finding.Severity == Severity.Error)

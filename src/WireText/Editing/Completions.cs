@@ -43,6 +43,9 @@ public static class Completions
             "drop" => OfDrop(place),
             "place" => line.Words.Length == 1 ? place.Parts() : place.Words("at", "turned"),
             "positions" => line.Words.Length == 1 ? Controls(place) : [],
+            "find" => line.Words.Contains("at", Naming.Comparer)
+                ? place.Lugs()
+                : [.. Controls(place), .. place.Words("at")],
             "rest" => place.Settings(mayBeAny: false),
             "expect" => ExpectCompletions.At(place, line.Words[1..]),
             "allow" => OfAllow(place),

@@ -84,6 +84,14 @@ internal sealed class NameFinder(
                 Add(allow.Check, NameKind.Check, $"check {Lower(allow.Check)}", null);
                 TakeLugs(allow.At is { } at ? [at] : []);
                 break;
+            case FindSyntax find:
+                foreach (var control in find.Controls)
+                {
+                    TakeControl(control.Words, scope);
+                }
+
+                TakeLugs(find.At);
+                break;
             case LiftSyntax lift:
                 TakeLug(lift.Lug, scope.Below);
                 TakeLugs(lift.To is { } to ? [to] : [], scope.Below);

@@ -50,6 +50,13 @@ public static class Outline
                 OutlineKind.Control,
                 positions.Control
             ),
+            FindSyntax find => Item(
+                find,
+                "find",
+                string.Join(' ', find.Controls.Select(control => control.FullName)),
+                OutlineKind.Control,
+                find
+            ),
             RestSyntax rest => Item(rest, "rest", Pairs(rest.Pairs), OutlineKind.Control, rest),
             ArrangeSyntax arrange => Item(arrange, "arrange", "", OutlineKind.Place, arrange),
             PlaceSyntax place => Item(place, place.Name.Text, "place", OutlineKind.Place, place.Name),

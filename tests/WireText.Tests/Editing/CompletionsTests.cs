@@ -38,6 +38,8 @@ public class CompletionsTests
     [InlineData("expect rest: battery [||]", "on,off", "neck")]
     [InlineData("drop expect sel=[||]", "bridge,both,neck,any", "sel")]
     [InlineData("positions [||]", "sel", "vol,neck")]
+    [InlineData("find [||]", "sel", "vol,neck")]
+    [InlineData("find sel at [||]", "vol,out", "white")]
     [InlineData("rest sel=[||]", "bridge,both,neck", "any")]
     [InlineData("allow [||]", "floating-ground,hot-case", "at")]
     [InlineData("allow hot-case at vol.[||]", "case,1", "vol")]

@@ -17,6 +17,11 @@ public class NewNameTests
         "switch sel lever-3way\npositions sel [|a|] b c\nexpect sel=[|A|] x=a: a\nrest sel=[|a|]",
         "switch x lever-3way"
     )]
+    [InlineData(
+        "switch [|sel|] lever-3way\nfind [|sel|] at tone.1\nwire [|sel|].A0 to tone.1 red",
+        "pot tone 500k audio"
+    )]
+    [InlineData("switch sel lever-3way\nfind sel at [|tone|].1\npot [|tone|] 500k audio", "")]
     [InlineData("cap [|dark|] 22n from tone.2 to tone.1\nexpect rest: neck through [|dark|]", "pot tone 500k audio")]
     [InlineData("colour [|cream|] CR #efe3c2\nwire a.1 to b.1 [|cream|]/black", "wire a.2 to b.2 white")]
     [InlineData("define pot [|mine|]\n    lugs 1 0,0 2 1,1\npot vol [|mine|]", "switch mine lever-3way")]

@@ -8,6 +8,8 @@ public class ProposerTests
 {
     private static string Wish => File.ReadAllText(Repository.PathOf("examples", "propose", "wish.wiring"));
 
+    public static TheoryData<string> AllExamples => Rows.Of(Repository.RightAndWrongExamples);
+
     [Fact]
     public void TooFewThrows_AreImpossible_AndSwitchesThatDoAreNamed()
     {
@@ -130,6 +132,7 @@ public class ProposerTests
     [InlineData("find    sel", "find    sle", "cannot be read")]
     [InlineData("neck.ground ", "neck.grund ", "cannot be read")]
     [InlineData("jack    out     mono", "", "cannot be read")]
+    [InlineData("mono", "stereo\nfind out", "is a plug")]
     public void WhatCannotBeLookedFor_IsRefused(string was, string now, string why)
     {
         var proposal = Of(Wish.Replace(was, now, StringComparison.Ordinal));
@@ -163,6 +166,26 @@ public class ProposerTests
 
         Assert.Equal(ProposalOutcome.Impossible, proposal.Outcome);
         Assert.Contains("sel=both", proposal.Why, StringComparison.Ordinal);
+    }
+
+    /// <summary>Also where wires are there already, and where the circuit is wrong: an answer, or why there is none.</summary>
+    [Theory]
+    [MemberData(nameof(AllExamples))]
+    public void EveryControlOfEveryExample_GivesAnAnswer(string path)
+    {
+        var text = File.ReadAllText(path);
+        var circuit = Compilation.Of(new SourceText("whole.wiring", text), NoSources.Instance).Circuit;
+        foreach (var control in circuit?.Controls ?? [])
+        {
+            var proposal = Of($"{text}\nfind {control.Name}\n", new ProposalRequest { MostSteps = 2_000 });
+
+            Assert.True(
+                (proposal.Outcome == ProposalOutcome.Found)
+                    == (proposal.Completed is not null && proposal.AtLeast == proposal.Joints),
+                control.Name
+            );
+            Assert.True(proposal.Outcome != ProposalOutcome.Refused || proposal.Why is not null, control.Name);
+        }
     }
 
     /// <summary>Until the wires are there, claims are neither proved nor refuted.</summary>
