@@ -1,9 +1,13 @@
+using System.Collections.Immutable;
 using WireText.Editing;
 using WireText.Text;
 
 namespace WireText.Cli.Answering;
 
-/// <summary>Tells the editor what is found in a text, on a thread of its own. A newer text takes the work for the older one away.</summary>
+/// <summary>
+/// Tells the editor what is found in a text, on a thread of its own: first what the checks say, then the same with the edits that mend
+/// it. A newer text takes the work for the older one away.
+/// </summary>
 internal sealed class DiagnosticPublisher(RpcPeer peer)
 {
     private readonly Lock gate = new();
@@ -44,24 +48,16 @@ internal sealed class DiagnosticPublisher(RpcPeer peer)
         try
         {
             var compiled = document.Compiled.Until(cancellation);
-            var findings = compiled
-                .Findings.AddRange(compiled.DrawingFindings)
-                .Where(one => one.Severity > Severity.Right);
-            lock (gate)
+            var found = FindingLimit
+                .Keep(compiled.ReadingFindings.AddRange(compiled.Report.Findings))
+                .AddRange(compiled.DrawingFindings);
+            Tell(document, found, cancellation);
+
+            // Edits are looked for in many trials: nobody waits for them to see what is found.
+            var mended = compiled.Findings.AddRange(compiled.DrawingFindings);
+            if (!mended.SequenceEqual(found))
             {
-                // What is told last must be of the newest text.
-                cancellation.ThrowIfCancellationRequested();
-                Tell(
-                    document.Address,
-                    document.Version,
-                    json =>
-                    {
-                        foreach (var finding in findings)
-                        {
-                            DiagnosticJson.Write(json, finding, document, OtherFiles.NamedIn(compiled));
-                        }
-                    }
-                );
+                Tell(document, mended, cancellation);
             }
         }
         catch (Exception e) when (e is OperationCanceledException or IOException)
@@ -71,6 +67,27 @@ internal sealed class DiagnosticPublisher(RpcPeer peer)
         catch (Exception e)
         {
             peer.Log($"what is found in '{document.Address}' cannot be told: {RpcPeer.FaultWords(e)}");
+        }
+    }
+
+    private void Tell(OpenDocument document, ImmutableArray<Finding> findings, CancellationToken cancellation)
+    {
+        var named = OtherFiles.NamedIn(document.Compiled);
+        lock (gate)
+        {
+            // What is told last must be of the newest text.
+            cancellation.ThrowIfCancellationRequested();
+            Tell(
+                document.Address,
+                document.Version,
+                json =>
+                {
+                    foreach (var finding in findings.Where(finding => finding.Severity > Severity.Right))
+                    {
+                        DiagnosticJson.Write(json, finding, document, named);
+                    }
+                }
+            );
         }
     }
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using WireText.Editing;
-using WireText.Text;
 
 namespace WireText.Cli.Answering;
 

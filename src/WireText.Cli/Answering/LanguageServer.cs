@@ -6,19 +6,27 @@ using WireText.Cli.Storage;
 namespace WireText.Cli.Answering;
 
 /// <summary>A conversation with an editor by LSP 3.17, from its first message to its last.</summary>
-internal sealed class LanguageServer
+internal sealed class LanguageServer : IDisposable
 {
+    private const int BufferBytes = 64 * 1024;
+
     private readonly RpcPeer peer;
     private readonly OpenDocuments documents;
     private readonly DiagnosticPublisher publisher;
     private readonly CancellationTokenSource ending = new();
+    private readonly TaskCompletionSource editorGone = new();
+    private readonly ICliHost host;
     private bool isReady;
     private bool isShutDown;
     private bool mayRegister;
 
     public LanguageServer(CliContext context, FolderSources files)
     {
-        peer = new RpcPeer(new MessageStream(context.Host.Input, context.Host.Output)) { Refusal = Refusal };
+        host = context.Host;
+        peer = new RpcPeer(new MessageStream(new BufferedStream(host.Input, BufferBytes), host.Output))
+        {
+            Refusal = Refusal,
+        };
         documents = new OpenDocuments(context, files);
         publisher = new DiagnosticPublisher(peer);
         peer.AtOnce["initialize"] = Initialize;
@@ -37,9 +45,18 @@ internal sealed class LanguageServer
     /// <returns>True where the editor said that it would end.</returns>
     public bool Run()
     {
-        peer.Run(ending.Token);
+        // Whoever inherited the streams of an editor that died may keep them open: nothing is read from them any more.
+        var talk = Task.Factory.StartNew(
+            () => peer.Run(ending.Token),
+            CancellationToken.None,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default
+        );
+        Task.WhenAny(talk, editorGone.Task).GetAwaiter().GetResult().GetAwaiter().GetResult();
         return isShutDown;
     }
+
+    public void Dispose() => ending.Dispose();
 
     private RpcFault? Refusal(string method) =>
         method == "exit" ? null
@@ -57,6 +74,14 @@ internal sealed class LanguageServer
         mayRegister =
             ProtocolJson.Find(parameters, "capabilities", "workspace", "didChangeWatchedFiles", "dynamicRegistration")
                 is { ValueKind: JsonValueKind.True };
+        if (
+            ProtocolJson.Find(parameters, "processId") is { ValueKind: JsonValueKind.Number } process
+            && process.TryGetInt32(out var id)
+        )
+        {
+            _ = host.EndOf(id).ContinueWith(_ => editorGone.TrySetResult(), TaskScheduler.Default);
+        }
+
         documents.Top = ProtocolJson.Find(parameters, "rootUri") is { ValueKind: JsonValueKind.String } top
             ? DocumentAddress.PathOf(top.GetString()!)
             : null;

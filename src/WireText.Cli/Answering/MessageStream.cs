@@ -9,6 +9,7 @@ namespace WireText.Cli.Answering;
 /// over, up to the next one: whoever sends a line of something else is still understood after it.
 /// </summary>
 /// <remarks>Read by one thread; written by any.</remarks>
+/// <param name="input">Read a byte at a time where it is no message: buffered.</param>
 internal sealed class MessageStream(Stream input, Stream output)
 {
     /// <summary>Of a line that has no end so much is remembered, in bytes: a head may start in the middle of something else.</summary>
@@ -16,7 +17,6 @@ internal sealed class MessageStream(Stream input, Stream output)
 
     private const string LengthField = "Content-Length:";
 
-    private readonly BufferedStream source = new(input, 64 * 1024);
     private readonly Lock writing = new();
 
     /// <summary>The next message; null when there is no more. Empty for one that is longer than any that is read.</summary>
@@ -33,7 +33,7 @@ internal sealed class MessageStream(Stream input, Stream output)
         }
 
         var body = new byte[length];
-        return source.ReadAtLeast(body, body.Length, throwOnEndOfStream: false) == body.Length ? body : null;
+        return input.ReadAtLeast(body, body.Length, throwOnEndOfStream: false) == body.Length ? body : null;
     }
 
     /// <exception cref="IOException">Whoever read is gone.</exception>
@@ -87,7 +87,7 @@ internal sealed class MessageStream(Stream input, Stream output)
     private string? ReadLine()
     {
         var line = new StringBuilder();
-        while (source.ReadByte() is >= 0 and var read)
+        while (input.ReadByte() is >= 0 and var read)
         {
             if (read == '\n')
             {
@@ -109,7 +109,7 @@ internal sealed class MessageStream(Stream input, Stream output)
         var buffer = new byte[64 * 1024];
         while (length > 0)
         {
-            var read = source.Read(buffer, 0, (int)Math.Min(length, buffer.Length));
+            var read = input.Read(buffer, 0, (int)Math.Min(length, buffer.Length));
             if (read == 0)
             {
                 return false;

@@ -31,6 +31,9 @@ internal sealed class LanguageServerCommand : Command
     }
 
     /// <returns>As LSP asks: 0 where the editor said that it would end, else 1.</returns>
-    private int Run(CliContext context, ParseResult parsed) =>
-        new LanguageServer(context, parts.In(parsed, context.Sources)).Run() ? ExitCode.Right : ExitCode.Findings;
+    private int Run(CliContext context, ParseResult parsed)
+    {
+        using var server = new LanguageServer(context, parts.In(parsed, context.Sources));
+        return server.Run() ? ExitCode.Right : ExitCode.Findings;
+    }
 }

@@ -32,5 +32,7 @@ internal sealed class ConsoleHost : ICliHost
 
     public CancellationToken Ending => EndSignals.Told;
 
+    public Task EndOf(int process) => OtherProcess.EndOf(process);
+
     public void OpenInBrowser(string address) => BrowserStart.Open(address);
 }

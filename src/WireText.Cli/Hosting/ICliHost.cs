@@ -24,6 +24,9 @@ public interface ICliHost
     /// <summary>Cancelled when somebody tells the program to end, as with Ctrl-C. From the first time that it is asked for, to end is left to who asked.</summary>
     CancellationToken Ending => CancellationToken.None;
 
+    /// <summary>Waits for the end of another process of this machine; without an end where that cannot be seen from here.</summary>
+    Task EndOf(int process) => new TaskCompletionSource().Task;
+
     /// <summary>Shows an address in the browser of who works here.</summary>
     /// <exception cref="IOException">There is no browser that can be started.</exception>
     void OpenInBrowser(string address) => throw new IOException("there is no browser here");

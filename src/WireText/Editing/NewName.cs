@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Quantities;
@@ -11,7 +12,7 @@ namespace WireText.Editing;
 public sealed record NewName(ImmutableArray<TextEdit> Edits, string? Problem)
 {
     /// <summary>What parts a state, a claim or a comment, and is in no name.</summary>
-    private const string Marks = "=:,()\"# \t\r\n";
+    private static readonly SearchValues<char> Marks = SearchValues.Create("=:,()\"# \t\r\n");
 
     /// <summary>Why a thing cannot have another name at all; null where it can.</summary>
     public static string? WhyFixed(NameUse use) =>

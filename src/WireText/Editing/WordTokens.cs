@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
 using WireText.Text;
 

@@ -32,7 +32,7 @@ public static class FindingLimit
 
     /// <summary>The first of them, and that there are more; all of them where they are few enough.</summary>
     /// <param name="findings">In the order in which they are told. Their collectors may have left some out already.</param>
-    internal static ImmutableArray<Finding> Keep(ImmutableArray<Finding> findings)
+    public static ImmutableArray<Finding> Keep(ImmutableArray<Finding> findings)
     {
         if (findings.Length <= MostKept)
         {

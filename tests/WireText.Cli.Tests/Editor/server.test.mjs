@@ -1,5 +1,6 @@
 // The language server as an editor meets it, over the reference implementation of the protocol.
 import assert from 'node:assert/strict';
+import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { test } from 'node:test';
 import { Editor, edited, example, protocol, start, textIn } from './client.mjs';
@@ -144,6 +145,18 @@ test('a client that dies takes the program with it', async () => {
   server.stdin.write('Content-Length: 500\r\n\r\n{"jsonrpc":');
   server.stdin.destroy();
   server.stdout.destroy();
+  assert.deepEqual(await exited, [1, null]);
+});
+
+test('an editor that dies takes the program with it, whoever holds its streams', async () => {
+  const editor = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
+  await once(editor, 'spawn');
+  const server = start();
+  const exited = once(server, 'exit');
+  const body = `{"jsonrpc":"2.0","id":1,"method":"initialize","params":{"processId":${editor.pid},"capabilities":{}}}`;
+  server.stdin.write(`Content-Length: ${body.length}\r\n\r\n${body}`);
+  await once(server.stdout, 'data');
+  editor.kill('SIGKILL');
   assert.deepEqual(await exited, [1, null]);
 });
 

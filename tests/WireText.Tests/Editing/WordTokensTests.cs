@@ -51,7 +51,10 @@ public class WordTokensTests
                         Array.Fill(left, ' ', token.At.Start, token.At.Length);
                     }
                 );
-                Assert.Empty(left.Where(character => !char.IsWhiteSpace(character) && !".:,()/=+".Contains(character)));
+                Assert.DoesNotContain(
+                    left,
+                    character => !char.IsWhiteSpace(character) && !".:,()/=+".Contains(character)
+                );
             }
         );
     }
