@@ -91,6 +91,23 @@ public sealed class ProposeCommandTests : IDisposable
         Assert.Equal(2, Ran.Of("propose", Wish, "--most-joints", "0").Code);
     }
 
+    /// <summary>What a mod leaves open is found on the wires of its base, and written into the mod.</summary>
+    [Fact]
+    public void Propose_AModWithAWish_FindsItsWires()
+    {
+        folder.Put("stock.wiring", Sample.ToBeFound.Replace("find    sel\n", "", StringComparison.Ordinal));
+        var mod = folder.Put("mod.wiring", "base \"stock.wiring\"\nfind sel\n");
+
+        Assert.Equal(0, Ran.Of("propose", mod, "--write").Code);
+
+        Assert.StartsWith(
+            "base \"stock.wiring\"\n# wires that were found\nwire ",
+            File.ReadAllText(mod),
+            StringComparison.Ordinal
+        );
+        Assert.Equal(0, Ran.Of("check", mod, "--strict").Code);
+    }
+
     /// <summary>A mod that drops the switch drops the wish with it; one that stands on the file keeps it.</summary>
     [Fact]
     public void Flatten_OfAModOnAWish_KeepsFindWhereTheSwitchStays()

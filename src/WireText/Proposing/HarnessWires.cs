@@ -24,6 +24,9 @@ internal sealed class HarnessWires
     /// <summary>The usual colour of the rail that leads to a volume. Common practice.</summary>
     private const string HotColour = "red";
 
+    /// <summary>Joints on a case up to which another is put there. Chosen: <c>check</c> speaks of one more.</summary>
+    private const int MostOnACase = 8;
+
     /// <summary>Between lugs of different parts, in millimetres, for the order of a chain alone. Chosen.</summary>
     private const double Apart = 60;
 
@@ -128,14 +131,25 @@ internal sealed class HarnessWires
             .Lugs.Concat(problem.Lugs.Lugs.Where(lug => problem.Lugs.FixedOn(lug) == net))
             .Where(lug => !circuit.Lugs[lug].IsInner && (!circuit.Lugs[lug].IsLead || ends[lug] == 0));
 
-    /// <summary>The lug with fewest conductors; for a ground a case before a lug.</summary>
+    /// <summary>The lug with fewest conductors; for a ground a case before a lug, and that before bare metal far away.</summary>
     private int? Rail(int net, List<int> rest) =>
         (net == 0 && rest.Count == 0 ? RestOf(0) : rest)
-            .OrderBy(lug => net == 0 && circuit.Lugs[lug] is { IsMetal: true, IsLead: false } ? 0 : 1)
+            .OrderBy(lug =>
+                net != 0 ? 0
+                : IsCase(lug) ? 0
+                : circuit.Lugs[lug].IsMetal ? 2
+                : 1
+            )
             .ThenBy(Crowd)
             .ThenBy(lug => lug)
             .Select(lug => (int?)lug)
             .FirstOrDefault();
+
+    /// <summary>True for the metal of a part that has other lugs, while it has room.</summary>
+    private bool IsCase(int lug) =>
+        circuit.Lugs[lug] is { IsMetal: true, IsLead: false }
+        && circuit.PartOf(circuit.Lugs[lug]).Lugs.Length > 1
+        && ends[lug] < MostOnACase;
 
     /// <summary>A splice has room for any number; a case for many.</summary>
     private int Crowd(int lug) => circuit.PartOf(circuit.Lugs[lug]).Kind == "splice" ? 0 : ends[lug];
