@@ -34,6 +34,9 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     /// <summary>From a point to the nearest point of the box; 0 inside it.</summary>
     public double DistanceTo(Point at) => Distance(this, Spanning(at, at));
 
+    /// <summary>The point of the box that is nearest to another point.</summary>
+    public Point NearestTo(Point at) => new(Math.Clamp(at.X, X, Right), Math.Clamp(at.Y, Y, Bottom));
+
     /// <summary>How deep a point lies inside; negative outside.</summary>
     public double Depth(Point at) => Math.Min(Math.Min(at.X - X, Right - at.X), Math.Min(at.Y - Y, Bottom - at.Y));
 

@@ -22,6 +22,9 @@ internal static class CrossingPoint
             : null;
     }
 
+    /// <summary>Whether two segments have a point in common that is no running side by side.</summary>
+    public static bool DoMeet(Segment one, Segment two) => Meet(one, two) is not null;
+
     private static Spot? Meet(Segment one, Segment two)
     {
         var sine = one.Direction.Cross(two.Direction);

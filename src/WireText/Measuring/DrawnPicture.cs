@@ -14,6 +14,9 @@ internal sealed record DrawnPicture(
     ImmutableArray<DrawnLabel> Labels
 )
 {
+    /// <summary>By lug or wire whose name or tag stands apart: where the thin line to it begins.</summary>
+    public Dictionary<string, Spot> Led { get; init; } = new(StringComparer.Ordinal);
+
     /// <summary>Pairs of a part and the one on which it lies.</summary>
     public HashSet<(string Part, string On)> Seats { get; } =
     [.. Bodies.Where(body => body.On is not null).Select(body => (body.Part, body.On!))];
@@ -48,7 +51,8 @@ internal abstract record Shape
 }
 
 /// <param name="On">The part on which this one lies, or null.</param>
-internal sealed record DrawnBody(string Part, Shape Shape, string? On = null);
+/// <param name="Kind">What the part is, as the drawing says it.</param>
+internal sealed record DrawnBody(string Part, Shape Shape, string? On = null, string Kind = "");
 
 internal sealed record DrawnLug(string Name, string Part, Shape.Disc Eyelet);
 
@@ -99,7 +103,8 @@ internal sealed record DrawnBraid(
 /// <param name="Thing">What it is, for reports.</param>
 /// <param name="Part">The part that it belongs to, or null.</param>
 /// <param name="Wire">The wire that it is the tag of, or null.</param>
-internal sealed record DrawnLabel(DrawnThing Thing, string? Part, string? Wire, Frame Bounds);
+/// <param name="Words">What it says; empty for a tag.</param>
+internal sealed record DrawnLabel(DrawnThing Thing, string? Part, string? Wire, Frame Bounds, string Words = "");
 
 /// <summary>The text is no drawing that can be measured.</summary>
 internal sealed class UnreadablePictureException : Exception

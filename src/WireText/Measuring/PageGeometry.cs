@@ -50,6 +50,13 @@ internal readonly record struct Frame(double Left, double Top, double Right, dou
         && other.Right <= Right + slack
         && other.Bottom <= Bottom + slack;
 
+    public double DistanceTo(Frame other)
+    {
+        var x = Math.Max(0, Math.Max(Left - other.Right, other.Left - Right));
+        var y = Math.Max(0, Math.Max(Top - other.Bottom, other.Top - Bottom));
+        return new Spot(x, y).Length;
+    }
+
     public double DistanceTo(Spot spot)
     {
         var x = Math.Max(0, Math.Max(Left - spot.X, spot.X - Right));

@@ -24,6 +24,9 @@ public sealed record PictureMeasure
     /// <summary>What no drawing may have: kind by kind, each in the ordinal order of the names concerned.</summary>
     public ImmutableArray<PictureFault> Faults { get; init; } = [];
 
+    /// <summary>What is right and can be read wrongly: kind by kind, each in the ordinal order of the names concerned.</summary>
+    public ImmutableArray<PictureDoubt> Doubts { get; init; } = [];
+
     /// <summary>Wires whose insulation has a stated colour, so that its code should stand on them.</summary>
     public int TagsWanted { get; init; }
 
@@ -55,6 +58,12 @@ public sealed record PictureMeasure
     /// <summary>Square millimetres.</summary>
     public double Area => Width * Height;
 
+    /// <summary>Of the whole page, in square millimetres.</summary>
+    public double PageArea { get; init; }
+
+    /// <summary>The share, 0 to 1, of the page that the box around parts, lugs and wires takes.</summary>
+    public double ShareOfPage => PageArea > 0 ? Area / PageArea : 0;
+
     /// <summary>1 when there is no wire.</summary>
     public double LengthOverLowerBound => LowerBound > 0 ? Length / LowerBound : 1;
 
@@ -66,6 +75,9 @@ public sealed record PictureMeasure
 
     /// <summary>The faults of one kind.</summary>
     public IEnumerable<PictureFault> FaultsOf(FaultKind kind) => Faults.Where(fault => fault.Kind == kind);
+
+    /// <summary>The doubts of one kind.</summary>
+    public IEnumerable<PictureDoubt> DoubtsOf(DoubtKind kind) => Doubts.Where(doubt => doubt.Kind == kind);
 
     /// <summary>The measure as JSON, indented, in a fixed order; numbers to three decimals.</summary>
     public string ToJson() => PictureMeasureJson.Write(this);

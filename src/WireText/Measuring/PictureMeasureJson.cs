@@ -29,6 +29,7 @@ internal static class PictureMeasureJson
             {
                 WriteWires(json, measure);
                 WriteFaults(json, measure);
+                WriteDoubts(json, measure);
                 WriteQuality(json, measure);
             }
 
@@ -63,7 +64,7 @@ internal static class PictureMeasureJson
             json.WriteStartArray(KeyOf(kind));
             foreach (var fault in measure.FaultsOf(kind))
             {
-                WriteFault(json, fault);
+                WriteThings(json, fault.First, fault.Second, IsOfWiresAlone(fault.Kind));
             }
 
             json.WriteEndArray();
@@ -71,6 +72,37 @@ internal static class PictureMeasureJson
 
         json.WriteEndObject();
     }
+
+    private static void WriteDoubts(Utf8JsonWriter json, PictureMeasure measure)
+    {
+        json.WriteStartObject("doubts");
+        foreach (var kind in Enum.GetValues<DoubtKind>())
+        {
+            json.WriteStartArray(KeyOf(kind));
+            foreach (var doubt in measure.DoubtsOf(kind))
+            {
+                WriteThings(json, doubt.First, doubt.Second, isOfWiresAlone: false);
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static string KeyOf(DoubtKind kind) =>
+        kind switch
+        {
+            DoubtKind.UnnamedLug => "unnamedLugs",
+            DoubtKind.NameNearAnother => "namesNearAnother",
+            DoubtKind.NameBehindAWire => "namesBehindAWire",
+            DoubtKind.NameOutOfRow => "namesOutOfRow",
+            DoubtKind.JointNearName => "jointsNearNames",
+            DoubtKind.ShortEnd => "shortEnds",
+            DoubtKind.LongLead => "longLeads",
+            DoubtKind.CutText => "cutTexts",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "it has no key"),
+        };
 
     private static string KeyOf(FaultKind kind) =>
         kind switch
@@ -90,18 +122,18 @@ internal static class PictureMeasureJson
         };
 
     /// <summary>A pair as two names; a wire, where only wires can be at fault, by its id alone.</summary>
-    private static void WriteFault(Utf8JsonWriter json, PictureFault fault)
+    private static void WriteThings(Utf8JsonWriter json, DrawnThing first, DrawnThing? second, bool isOfWiresAlone)
     {
-        if (fault.Second is { } second)
+        if (second is { } other)
         {
             json.WriteStartArray();
-            json.WriteStringValue(fault.First.ToString());
-            json.WriteStringValue(second.ToString());
+            json.WriteStringValue(first.ToString());
+            json.WriteStringValue(other.ToString());
             json.WriteEndArray();
         }
         else
         {
-            json.WriteStringValue(IsOfWiresAlone(fault.Kind) ? fault.First.Id : fault.First.ToString());
+            json.WriteStringValue(isOfWiresAlone ? first.Id : first.ToString());
         }
     }
 
@@ -126,6 +158,7 @@ internal static class PictureMeasureJson
         WriteNumber(json, "widthMm", measure.Width);
         WriteNumber(json, "heightMm", measure.Height);
         WriteNumber(json, "areaMm2", measure.Area);
+        WriteNumber(json, "shareOfPage", measure.ShareOfPage);
         WriteNumber(json, "score", measure.Score);
     }
 

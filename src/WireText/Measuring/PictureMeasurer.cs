@@ -5,6 +5,9 @@ namespace WireText.Measuring;
 /// <summary>Measures a finished drawing from its SVG alone; it shares no code with what places parts and routes wires.</summary>
 public static class PictureMeasurer
 {
+    /// <summary>What the own lead of a small part reaches without a wire, in millimetres: <c>common practice</c>.</summary>
+    private const double LongestLead = 35;
+
     /// <summary>Measures the drawing. Text that is no such drawing gives a measure with an <see cref="PictureMeasure.Error"/>; nothing is thrown.</summary>
     /// <param name="source">The circuit's wires, to count the picture's against; null to leave that out.</param>
     public static PictureMeasure Measure(string svg, IReadOnlyList<ExpectedWire>? source)
@@ -47,6 +50,12 @@ public static class PictureMeasurer
                 .. OutsidePage(picture, map),
                 .. OfWires(FaultKind.CrampedHop, map.Strands.SelectMany(HopsAndCorners.Cramped)),
             ]),
+            Doubts = InOrder([
+                .. LugNames.Doubts(picture, map),
+                .. ShortEnds.Doubts(map, pairs),
+                .. LongLeads(map, picture),
+                .. CutTexts(picture),
+            ]),
             TagsWanted = wanted.Length,
             TagsPlaced = wanted.Count(tagged.Contains),
             Crossings = pairs.Crossings.Count(),
@@ -60,6 +69,7 @@ public static class PictureMeasurer
             LowerBound = map.Strands.Sum(strand => strand.LowerBound),
             Width = extent.Right - extent.Left,
             Height = extent.Bottom - extent.Top,
+            PageArea = (picture.Page.Right - picture.Page.Left) * (picture.Page.Bottom - picture.Page.Top),
         };
     }
 
@@ -87,7 +97,10 @@ public static class PictureMeasurer
                     map.Strands[segment.Strand].Wire == label.Wire
                     && !Clipping.InsideFrame(segment.Line, label.Bounds).IsEmpty
                 );
-            if (!isOnWire)
+            var isLed =
+                picture.Led.TryGetValue(label.Wire!, out var dot)
+                && map.Strands.Any(strand => strand.Wire == label.Wire && strand.DistanceTo(dot) <= Tolerance.Touch);
+            if (!isOnWire && !isLed)
             {
                 yield return new PictureFault(FaultKind.StrayTag, label.Thing);
             }
@@ -112,6 +125,29 @@ public static class PictureMeasurer
             .Select(thing => new PictureFault(FaultKind.OutsidePage, thing.Thing))
             .Distinct();
     }
+
+    private static IEnumerable<PictureDoubt> LongLeads(StrandMap map, DrawnPicture picture)
+    {
+        var leads = picture.Wires.Where(wire => wire.Kind == "part-lead").Select(wire => wire.Id);
+        var known = leads.ToHashSet(StringComparer.Ordinal);
+        return map
+            .Strands.Where(strand => known.Contains(strand.Wire) && strand.Length > LongestLead)
+            .Select(strand => new PictureDoubt(DoubtKind.LongLead, new DrawnThing(ThingKind.Wire, strand.Wire)));
+    }
+
+    private static IEnumerable<PictureDoubt> CutTexts(DrawnPicture picture) =>
+        picture
+            .Labels.Where(label => label.Words.EndsWith('…'))
+            .Select(label => new PictureDoubt(DoubtKind.CutText, label.Thing));
+
+    private static ImmutableArray<PictureDoubt> InOrder(IEnumerable<PictureDoubt> doubts) =>
+        [
+            .. doubts
+                .Distinct()
+                .OrderBy(doubt => doubt.Kind)
+                .ThenBy(doubt => doubt.First.ToString(), StringComparer.Ordinal)
+                .ThenBy(doubt => doubt.Second?.ToString(), StringComparer.Ordinal),
+        ];
 
     private static Frame ExtentOf(DrawnPicture picture)
     {

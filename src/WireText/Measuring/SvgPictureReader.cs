@@ -20,6 +20,7 @@ internal sealed class SvgPictureReader
     private readonly List<WireGroup> wires = [];
     private readonly List<WireGroup> braids = [];
     private readonly List<DrawnLabel> labels = [];
+    private readonly Dictionary<string, Spot> led = new(StringComparer.Ordinal);
     private Frame? page;
 
     /// <exception cref="UnreadablePictureException">It is not such a drawing.</exception>
@@ -127,6 +128,7 @@ internal sealed class SvgPictureReader
         {
             Part = element.Value("data-part") ?? parent.Part,
             On = element.Value("data-on") ?? parent.On,
+            Kind = (element.HasClass("part") ? element.Value("data-kind") : null) ?? parent.Kind,
             Lug = element.Value("data-lug") ?? parent.Lug,
             Wire = parent.Wire,
             Tag = parent.Tag,
@@ -182,7 +184,7 @@ internal sealed class SvgPictureReader
 
         if (element.HasClass("body"))
         {
-            bodies.Add(new DrawnBody(PartOf(element, group), ShapeOf(element), group.On));
+            bodies.Add(new DrawnBody(PartOf(element, group), ShapeOf(element), group.On, group.Kind ?? ""));
         }
 
         if (element.HasClass("surface"))
@@ -194,6 +196,11 @@ internal sealed class SvgPictureReader
         if (element.HasClass("eyelet"))
         {
             TakeEyelet(element, group);
+        }
+
+        if (element.HasClass("leader"))
+        {
+            led[group.Tag?.Wire ?? group.Lug ?? ""] = PathReader.Read(element.Required("d")).First;
         }
 
         if (element.HasClass("joint"))
@@ -265,7 +272,7 @@ internal sealed class SvgPictureReader
         }
 
         var part = group.Element.Value("data-part") ?? group.Part;
-        labels.Add(new DrawnLabel(ThingOf(group, content), part, Wire: null, bounds));
+        labels.Add(new DrawnLabel(ThingOf(group, content), part, Wire: null, bounds, content));
     }
 
     private static DrawnThing ThingOf(Group group, string content)
@@ -307,7 +314,10 @@ internal sealed class SvgPictureReader
                     .Select(Joined),
             ],
             [.. labels.Select(WithPart)]
-        );
+        )
+        {
+            Led = led,
+        };
     }
 
     /// <summary>A braid's sheath and its tails may stand in groups of their own.</summary>
@@ -361,6 +371,8 @@ internal sealed class SvgPictureReader
         public string? Part { get; init; }
 
         public string? On { get; init; }
+
+        public string? Kind { get; init; }
 
         public string? Lug { get; init; }
 

@@ -30,6 +30,12 @@ internal sealed class WirePairs
         from spot in entry.Value
         select (map.Strands[entry.Key.Item1].Wire, map.Strands[entry.Key.Item2].Wire);
 
+    /// <summary>Every crossing point, with the numbers of the two strands.</summary>
+    public IEnumerable<(int First, int Second, Spot At)> Spots =>
+        from entry in crossings
+        from spot in entry.Value
+        select (entry.Key.Item1, entry.Key.Item2, spot);
+
     public static WirePairs Measure(StrandMap map, Excuses excuses)
     {
         var pairs = new WirePairs(map, excuses);

@@ -35,6 +35,7 @@ public class QualityPageTests
     {
         var page = new StringBuilder(Head);
         AddExamples(page);
+        AddDoubts(page);
         AddCases(page, isGiven: true);
         AddCases(page, isGiven: false);
         AddMissed(page);
@@ -67,6 +68,31 @@ public class QualityPageTests
                 CultureInfo.InvariantCulture,
                 $"| {Path.GetFileNameWithoutExtension(name)} | {m.WiresInPicture} | {m.Crossings} | {m.MostCrossingsOnOneWire} | {m.ShareWithoutCrossing * 100:0} % | {m.Bends:0} | {m.LengthOverLowerBound:0.00} | {m.FaultsOf(FaultKind.LabelOverlap).Count()} | {m.Faults.Length} | {m.TagsPlaced}/{m.TagsWanted} |\n"
             );
+        }
+    }
+
+    private static void AddDoubts(StringBuilder page)
+    {
+        page.Append(
+            """
+
+            ## What can be read wrongly
+
+            Nothing is wrong there, yet an eye may err. Each name is looked at on the drawing itself, larger views left out.
+
+            """
+        );
+        var kinds = Enum.GetValues<DoubtKind>();
+        page.Append("| example | ")
+            .AppendJoin(" | ", kinds.Select(DoubtWords.Of))
+            .Append(" | drawing ÷ page |\n| --- |");
+        page.Insert(page.Length, " --- |", kinds.Length + 1).Append('\n');
+        foreach (var name in Repository.ExampleNames)
+        {
+            var m = FullDrawings.MeasureOf(name);
+            page.Append("| " + Path.GetFileNameWithoutExtension(name) + " | ")
+                .AppendJoin(" | ", kinds.Select(kind => m.DoubtsOf(kind).Count()))
+                .Append(CultureInfo.InvariantCulture, $" | {m.ShareOfPage * 100:0} % |\n");
         }
     }
 

@@ -44,6 +44,13 @@ public enum LugLook
 public sealed record FaceLug(int Lug, string Label, string Section, Point At, LugLook Look, ImmutableArray<Side> Exits)
 {
     public Side Outward => Exits[0];
+
+    /// <summary>What its label takes up.</summary>
+    public Size LabelSize =>
+        new(
+            DrawnText.Width(Label, TextWeight.Medium, Tokens.LugLabelSize),
+            (Tokens.LugLabelSize * DrawnText.CapHeight) + DrawnText.Descent(Label, Tokens.LugLabelSize)
+        );
 }
 
 /// <param name="Lug">Index into <see cref="Circuits.Circuit.Lugs"/>.</param>

@@ -51,7 +51,7 @@ public static class FaceBuilder
             look.ZoneOf(part),
             OrderInZone(circuit, part),
             [body.Outline, .. Wafers.Under(body, faceLugs).Select(wafer => new Outline.Rectangle(wafer))],
-            [.. faceLugs.Select(lug => new LayoutLug(circuit.NameOf(lug.Lug), lug.At, lug.Exits))],
+            [.. faceLugs.Select(lug => LayoutLugOf(circuit, lug))],
             [.. surfaces.Select(s => new LayoutSurface(circuit.NameOf(s.Lug), s.Shape))],
             box,
             outside.IsEmpty ? null : FaceLine.SizeOf(outside),
@@ -102,6 +102,9 @@ public static class FaceBuilder
             ),
         ];
     }
+
+    private static LayoutLug LayoutLugOf(Circuit circuit, FaceLug lug) =>
+        new(circuit.NameOf(lug.Lug), lug.At, lug.Exits) { Name = lug.Look == LugLook.Lead ? null : lug.LabelSize };
 
     private static LugLook LookOf(Lug lug, FaceBody body, Point at) =>
         lug.IsLead ? LugLook.Lead

@@ -37,7 +37,8 @@ public static class WireFaces
         circuit.Lugs[wire.From] is { IsMetal: true, IsLead: true }
         || circuit.Lugs[wire.To] is { IsMetal: true, IsLead: true };
 
-    private static Size? TagSize(Wire wire)
+    /// <summary>What the tag of a wire takes up; null for a wire without one.</summary>
+    public static Size? TagSize(Wire wire)
     {
         var tag = TagOf(wire);
         return tag.Length == 0

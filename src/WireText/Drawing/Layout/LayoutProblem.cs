@@ -57,7 +57,11 @@ public sealed record LayoutSeat(string Host, Point At, int Turn);
 
 /// <param name="Id">The full name, <c>sel.A1</c>.</param>
 /// <param name="Exits">The sides by which a wire may naturally leave; the first is the lug's outward side. A lug inside the body is reached from its first side along its own row or column.</param>
-public sealed record LayoutLug(string Id, Point At, ImmutableArray<Side> Exits);
+public sealed record LayoutLug(string Id, Point At, ImmutableArray<Side> Exits)
+{
+    /// <summary>The size of its name, for which a place beside it is kept as free as may be; null for none.</summary>
+    public Size? Name { get; init; }
+}
 
 /// <summary>Metal that takes many joints, each at its own place: a pot's case.</summary>
 /// <param name="Id">The full name, <c>vol.case</c>.</param>

@@ -17,6 +17,9 @@ internal static class LayoutScale
     /// <summary>Half of a solder joint on a lug or a surface.</summary>
     public const double JointRadius = 0.95;
 
+    /// <summary>Half of a solder joint on a surface.</summary>
+    public const double SurfaceJointRadius = Tokens.SurfaceJointDiameter / 2;
+
     /// <summary>Half of the drawn width of a wire, casing included.</summary>
     public const double WireRadius = 0.7;
 

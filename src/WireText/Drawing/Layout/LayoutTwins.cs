@@ -41,7 +41,7 @@ public static class LayoutTwins
         && AreAll(one.Lugs, other.Lugs, AreSame);
 
     private static bool AreSame(LayoutLug one, LayoutLug other) =>
-        one.Id == other.Id && one.At == other.At && one.Exits.SequenceEqual(other.Exits);
+        one with { Exits = [] } == other with { Exits = [] } && one.Exits.SequenceEqual(other.Exits);
 
     private static bool AreSame(LayoutCable one, LayoutCable other) =>
         one with { Cores = [] } == other with { Cores = [] } && one.Cores.SequenceEqual(other.Cores);

@@ -104,6 +104,9 @@ public static class Tokens
     public const double TagHeight = 3.1;
     public const double TagLine = 0.2;
 
+    /// <summary>The radius of the dot on a wire whose tag stands apart from it.</summary>
+    public const double LeaderDot = 0.45;
+
     /// <summary>The widest that a part's name or value may be beside its body.</summary>
     public const double WidestLabel = 40;
 

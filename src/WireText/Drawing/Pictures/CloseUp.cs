@@ -58,14 +58,14 @@ internal sealed class CloseUp
         scene.Wires.Where(wire => wire.Route.Tag is not null).Select(wire => wire.Wire.Id);
 
     /// <summary>The close-ups that a drawing needs, in the order of the parts.</summary>
-    /// <param name="unnamed">Parts some of whose lugs had no room for their names.</param>
-    public static ImmutableArray<CloseUp> Of(Scene scene, IReadOnlySet<int> unnamed)
+    /// <param name="drawn">The drawing, with the names and tags that had room.</param>
+    public static ImmutableArray<CloseUp> Of(Scene scene, PictureBuilder.DrawnCircuit drawn)
     {
         var wanted = scene
-            .Wires.Where(IsUntagged)
+            .Wires.Where(wire => IsUntagged(wire) && !drawn.Led.Contains(wire.Wire.Id))
             .Select(wire => DensestEnd(scene, wire.Wire))
             .Concat(scene.Parts.Where(part => IsCrowded(scene, part)).Select(part => part.Index))
-            .Concat(unnamed)
+            .Concat(drawn.Unnamed)
             .ToHashSet();
         return [.. scene.Parts.Where(part => wanted.Contains(part.Index)).Select(part => Build(scene, part))];
     }
@@ -94,7 +94,10 @@ internal sealed class CloseUp
     private static CloseUp Build(Scene scene, PlacedFace part)
     {
         var cut = new CloseUpCut(scene, part);
-        var larger = new Scene(scene.Circuit, [cut.Face], cut.Layout, scene.Options with { Findings = [] });
+        var larger = new Scene(scene.Circuit, [cut.Face], cut.Layout, scene.Options with { Findings = [] })
+        {
+            NameSides = scene.NameSides,
+        };
         return new CloseUp(
             larger,
             cut.Ways,
@@ -113,7 +116,10 @@ internal sealed class CloseUp
             [.. scene.Parts.Select(part => part.Face)],
             LayoutShift.By(scene.Layout, origin),
             scene.Options
-        );
+        )
+        {
+            NameSides = scene.NameSides,
+        };
         var words = ways.Select(way => way with { At = way.At + origin }).Select(Words).ToImmutableArray();
         var space = new LabelSpace(moved, frame);
         foreach (var word in words)

@@ -74,6 +74,7 @@ internal sealed class LabelSpace
             }
 
             wires.AddRange(look.LinesToKeepOff(part));
+            outlines.AddRange(look.OutlinesOfArt(part));
 
             // On a board there is room for a number beside its tab; elsewhere it goes on the body.
             var hasBoard = part.Face.Layout.Body.Length > 1;
@@ -136,6 +137,18 @@ internal sealed class LabelSpace
 
         return cost;
     }
+
+    /// <summary>True when a label there would lie on nothing, and on no line of a body.</summary>
+    public bool IsFree(Box label) => CostOfLabel(label) < OnOutline / 2;
+
+    /// <summary>True when a thin line there meets no joint, tag or word.</summary>
+    public bool IsLineFree(Point from, Point to) => !taken.Exists(new Segment(from, to).Meets);
+
+    /// <summary>True for a point on which no joint, tag, word or hop lies.</summary>
+    public bool IsClear(Point at) => !taken.Exists(box => box.DistanceTo(at) <= 0);
+
+    /// <summary>How many wires a thin line there crosses.</summary>
+    public int WiresAcross(Point from, Point to) => wires.Count(wire => Segment.Cross(wire, new Segment(from, to)));
 
     private int Hits(Box box)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
@@ -24,15 +25,15 @@ internal sealed class LugLabels
     /// <summary>Places that are kept for each name, the best of them: names are chosen against each other in bounded work. Chosen.</summary>
     internal const int MostCandidates = 400;
 
-    /// <summary>With so many places that nothing speaks against, no more are looked at.</summary>
-    private const int EnoughGood = 160;
+    /// <summary>With so many places on each side that nothing speaks against, no more are looked at there.</summary>
+    private const int EnoughGood = 60;
     private const int MostSweeps = 8;
+
+    /// <summary>Two lugs, such as tip and sleeve, may have their names on both sides of them.</summary>
+    private const int LeastInARow = 3;
 
     /// <summary>For each millimetre from its lug; the measure of the soft costs below. All chosen by eye.</summary>
     private const double PerMillimetre = 10;
-
-    /// <summary>A wire between the name and its lug: three millimetres of way are better.</summary>
-    private const double AcrossAWire = 30;
 
     /// <summary>Nearly as near to another lug as to its own.</summary>
     private const double AsNearToAnother = 8;
@@ -54,7 +55,7 @@ internal sealed class LugLabels
     private readonly Candidate[][] candidates;
     private readonly int[] chosen;
 
-    private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY);
+    private readonly record struct Candidate(Box Box, double Cost, double Distance, int WayX, int WayY, Side Side);
 
     private LugLabels(ImmutableArray<LugSurroundings> lugs)
     {
@@ -63,25 +64,40 @@ internal sealed class LugLabels
         chosen = new int[lugs.Length];
     }
 
+    /// <summary>The side of a lug on which a box lies, or most of it.</summary>
+    public static Side SideOf(Box box, Point lug)
+    {
+        var (left, right) = (lug.X - box.Right, box.X - lug.X);
+        var (above, below) = (lug.Y - box.Bottom, box.Y - lug.Y);
+        var most = Math.Max(Math.Max(left, right), Math.Max(above, below));
+        return most == above ? Side.North
+            : most == below ? Side.South
+            : most == left ? Side.West
+            : Side.East;
+    }
+
     /// <summary>A place for the label of a lug.</summary>
     /// <param name="IsClear">False when everything near the lug is taken: the label would lie on something.</param>
-    public readonly record struct Spot(Box Box, bool IsClear);
+    /// <param name="Leader">The line from the lug to a label that stands apart from it; null for one beside it.</param>
+    public readonly record struct Spot(Box Box, bool IsClear, Segment? Leader = null);
 
-    /// <summary>A place for the label of each lug, in their order; none for a part that names its only lug.</summary>
-    public static ImmutableArray<Spot> Place(Scene scene, PlacedFace part, LabelSpace space)
+    /// <summary>A place for the label of each lug, in their order; none for a part that names its only lug, or whose two leads are alike: beside a row of lugs their numbers would be read as its own.</summary>
+    public static ImmutableArray<Spot> Place(Scene scene, PlacedFace part, LabelSpace space, NameSides sides)
     {
-        if (part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
+        var look = scene.LookOf(part);
+        var isEitherWayRound = look.HangsByTwoLeads(scene.PartOf(part)) && !look.IsPolarised(scene.PartOf(part));
+        if (isEitherWayRound || part.Face.Lugs.Length + part.Face.Surfaces.Length < 2)
         {
             return [];
         }
 
-        var around = LugSurroundings.Of(scene, part, space);
+        var around = LugSurroundings.Of(scene, part, space, sides);
         return scene.Options.KnownLugLabels.Of(part.Placed.Part.Id, around, () => new LugLabels(around).Spots());
     }
 
     private ImmutableArray<Spot> Spots()
     {
-        Choose();
+        ChooseByRows();
         return [.. chosen.Select((choice, lug) => SpotOf(lug, candidates[lug][choice]))];
     }
 
@@ -95,6 +111,74 @@ internal sealed class LugLabels
             candidate.Cost < Hard
                 && Enumerable.Range(0, lug).All(other => !candidate.Box.Overlaps(candidates[other][chosen[other]].Box))
         );
+
+    /// <summary>
+    /// Names of a row of three lugs or more stand on one side of them, the best one on which each has a place; where there is none,
+    /// each where it can.
+    /// </summary>
+    private void ChooseByRows()
+    {
+        var all = candidates.ToArray();
+        var rows = LugRows
+            .Of([.. lugs.Select(lug => lug.At)])
+            .Where(row => row.Length >= LeastInARow)
+            .Select(row => (Lugs: row, Sides: new Queue<Side>(SidesFor(row))))
+            .ToList();
+        foreach (var (row, sides) in rows)
+        {
+            KeepTo(row, sides);
+        }
+
+        Choose();
+        for (var torn = Torn(); torn >= 0; torn = Torn())
+        {
+            KeepTo(rows[torn].Lugs, rows[torn].Sides);
+            Choose();
+        }
+
+        void KeepTo(ImmutableArray<int> row, Queue<Side> sides)
+        {
+            var side = sides.Count > 0 ? sides.Dequeue() : (Side?)null;
+            foreach (var lug in row)
+            {
+                candidates[lug] = side is { } kept
+                    ? [.. all[lug].Where(candidate => candidate.Side == kept)]
+                    : all[lug];
+            }
+        }
+
+        // A row that is kept to a side on which some name has no place beside the others' names.
+        int Torn() =>
+            rows.FindIndex(row => row.Lugs.Any(lug => candidates[lug].Length < all[lug].Length && CostOf(lug) >= Hard));
+    }
+
+    /// <summary>The sides on which each name of a row has a place, first the one where they stand on a part alike, then the best.</summary>
+    private IEnumerable<Side> SidesFor(ImmutableArray<int> row) =>
+        Enum.GetValues<Side>()
+            .Select(side => (Side: side, Cost: row.Sum(lug => LeastOn(lug, side))))
+            .Where(side => side.Cost < Hard)
+            .OrderBy(side => row.Count(lug => lugs[lug].Liked is { } liked && liked != side.Side))
+            .ThenBy(side => side.Cost)
+            .ThenBy(side => side.Side)
+            .Select(side => side.Side)
+            .ToList();
+
+    private double LeastOn(int lug, Side side) =>
+        candidates[lug]
+            .Where(candidate => candidate.Side == side)
+            .Select(candidate => candidate.Cost)
+            .FirstOrDefault(Hard);
+
+    /// <summary>What the chosen place of a name costs, given the others'.</summary>
+    private double CostOf(int lug)
+    {
+        var mine = candidates[lug][chosen[lug]];
+        return mine.Cost
+            + Enumerable
+                .Range(0, lugs.Length)
+                .Where(other => other != lug)
+                .Sum(other => Between(lug, mine, other, candidates[other][chosen[other]]));
+    }
 
     /// <summary>The lugs with the fewest good places first; then each again, given the others, while that is better.</summary>
     private void Choose()
@@ -202,15 +286,15 @@ internal sealed class LugLabels
     private static Candidate[] BestOf(LugSurroundings lug, IEnumerable<(Box Box, double Distance, double Least)> spots)
     {
         var found = new List<Candidate>();
-        var good = 0;
+        var good = new int[4];
         foreach (var (box, distance, least) in spots)
         {
             var (wayX, wayY) = (WayOf(box.X, box.Right, lug.At.X), WayOf(box.Y, box.Bottom, lug.At.Y));
-            found.Add(new Candidate(box, least + CostAmong(lug, box, distance), distance, wayX, wayY));
-            good += found[^1].Cost < Hard ? 1 : 0;
-            if (good == EnoughGood)
+            var side = SideOf(box, lug.At);
+            if (good[(int)side] < EnoughGood)
             {
-                break;
+                found.Add(new Candidate(box, least + CostAmong(lug, box, distance), distance, wayX, wayY, side));
+                good[(int)side] += found[^1].Cost < Hard ? 1 : 0;
             }
         }
 
@@ -230,7 +314,7 @@ internal sealed class LugLabels
             cost += CostBeside(Box.Distance(box, other), distance);
         }
 
-        return cost + (cost < Hard && lug.Space.IsWireBetween(box, lug.At) ? AcrossAWire : 0);
+        return cost + (cost < Hard && lug.Space.IsWireBetween(box, lug.At) ? Hard : 0);
     }
 
     private static double CostBeside(double toOther, double toOwn) =>

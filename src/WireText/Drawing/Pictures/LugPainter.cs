@@ -27,7 +27,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                 space.Take(Box.Around(part.OnPage(lug.At), Tokens.JointDiameter, Tokens.JointDiameter));
             }
 
-            foreach (var joint in part.Face.Surfaces.SelectMany(JointsOn))
+            foreach (var joint in part.Face.Surfaces.SelectMany(scene.JointsOn))
             {
                 space.Take(Box.Around(joint.At, Tokens.SurfaceJointDiameter, Tokens.SurfaceJointDiameter));
             }
@@ -35,15 +35,7 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 
         foreach (var part in scene.Parts)
         {
-            var labels = LugLabels.Place(scene, part, space);
-            foreach (var label in labels)
-            {
-                space.Take(label.Box);
-                if (!label.IsClear)
-                {
-                    unnamed.Add(part.Index);
-                }
-            }
+            var labels = LabelsOf(part);
 
             for (var i = 0; i < part.Face.Lugs.Length; i++)
             {
@@ -63,6 +55,34 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
                 }
             }
         }
+    }
+
+    /// <summary>A place for each label: beside its lug, or else, where something is soldered to that, at the end of a line.</summary>
+    private LugLabels.Spot[] LabelsOf(PlacedFace part)
+    {
+        LugLabels.Spot[] labels = [.. LugLabels.Place(scene, part, space, scene.NameSides)];
+        scene.NameSides.Keep(scene, part, labels);
+        foreach (var label in labels.Where(label => label.IsClear))
+        {
+            space.Take(label.Box);
+        }
+
+        for (var i = 0; i < labels.Length; i++)
+        {
+            var lug = part.Face.Lugs[i];
+            if (!labels[i].IsClear && scene.IsSoldered(lug.Lug))
+            {
+                labels[i] = NameLeader.Find(space, part.OnPage(lug.At), labels[i].Box) ?? labels[i];
+                space.Take(labels[i].Box);
+            }
+
+            if (!labels[i].IsClear)
+            {
+                unnamed.Add(part.Index);
+            }
+        }
+
+        return labels;
     }
 
     /// <summary>A lug as it is without solder.</summary>
@@ -112,6 +132,12 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
 
         if (place is { } label && (label.IsClear || namesAll))
         {
+            if (label.Leader is { } leader)
+            {
+                var line = Shapes.Paint.Stroked(theme.QuietInk, Tokens.DetailLine);
+                items.Add(PathShape.Through("leader", line, leader.From, leader.To));
+            }
+
             items.Add(
                 TextItem.Centred(
                     "lug-label",
@@ -176,47 +202,10 @@ internal sealed class LugPainter(Scene scene, LabelSpace space, bool namesAll)
     private PictureGroup PaintSurfaceJoints(FaceSurface surface)
     {
         var name = scene.Circuit.NameOf(surface.Lug);
-        var joints = JointsOn(surface)
+        var joints = scene
+            .JointsOn(surface)
             .Select(joint => Joint(joint.At, Tokens.SurfaceJointDiameter, surface.Lug, [joint.WireId]));
         return new PictureGroup("lug", [.. joints]) { Id = ShapeIds.Of("lug", name), Shows = scene.Shows(surface.Lug) };
-    }
-
-    private IEnumerable<(Point At, string WireId)> JointsOn(FaceSurface surface)
-    {
-        var name = scene.Circuit.NameOf(surface.Lug);
-        var wires = from wire in scene.Wires from end in EndsAt(wire, surface.Lug) select (end, wire.Wire.Id);
-        var tails =
-            from braid in scene.Layout.Braids
-            from tail in braid.Tails
-            from end in TailEndsAt(tail, name)
-            select (end, tail.Wire.Id);
-        return wires.Concat(tails);
-    }
-
-    private static IEnumerable<Point> EndsAt(SceneWire wire, int lug)
-    {
-        if (wire.Wire.From == lug)
-        {
-            yield return wire.Route.Points[0];
-        }
-
-        if (wire.Wire.To == lug)
-        {
-            yield return wire.Route.Points[^1];
-        }
-    }
-
-    private static IEnumerable<Point> TailEndsAt(RoutedWire tail, string lug)
-    {
-        if (tail.Wire.From == lug)
-        {
-            yield return tail.Points[0];
-        }
-
-        if (tail.Wire.To == lug)
-        {
-            yield return tail.Points[^1];
-        }
     }
 
     private CircleShape Joint(Point at, double diameter, int lug, IEnumerable<string> wires) =>

@@ -11,6 +11,7 @@ namespace WireText.Drawing.Pictures;
 /// <param name="Outward">The side that it points to.</param>
 /// <param name="Reached">What lies outside is in the way of no place for the name.</param>
 /// <param name="Space">What is taken there.</param>
+/// <param name="Liked">The side of the lug on which its name stands on a part alike, if it can; null for none.</param>
 /// <param name="Others">What the name could be taken to belong to: the other lugs of its part, then those of other parts.</param>
 internal sealed record LugSurroundings(
     FaceLug Lug,
@@ -20,11 +21,12 @@ internal sealed record LugSurroundings(
     Side Outward,
     Box Reached,
     LabelSpace Space,
+    Side? Liked,
     ImmutableArray<Box> Others
 )
 {
     /// <summary>For each lug of a part.</summary>
-    public static ImmutableArray<LugSurroundings> Of(Scene scene, PlacedFace part, LabelSpace space)
+    public static ImmutableArray<LugSurroundings> Of(Scene scene, PlacedFace part, LabelSpace space, NameSides sides)
     {
         const double Around = 30;
         var near = space.Near(part.Bounds.Grown(Around));
@@ -64,6 +66,7 @@ internal sealed record LugSurroundings(
                 part.OnPage(lug.Outward),
                 reached,
                 near.Near(reached),
+                sides.LikedFor(scene, part, lug),
                 [.. others.Where(other => Box.Distance(named, other) < LugLabels.Unseen)]
             );
         }
@@ -72,7 +75,7 @@ internal sealed record LugSurroundings(
     /// <summary>True when all of it is the same: then the name has the same places.</summary>
     public bool IsSame(LugSurroundings other) =>
         (Lug.Label, Lug.At, Lug.Outward) == (other.Lug.Label, other.Lug.At, other.Lug.Outward)
-        && (Name, At, Stem, Outward) == (other.Name, other.At, other.Stem, other.Outward)
+        && (Name, At, Stem, Outward, Liked) == (other.Name, other.At, other.Stem, other.Outward, other.Liked)
         && Others.AsSpan().SequenceEqual(other.Others.AsSpan())
         && Space.IsSame(other.Space, Reached);
 

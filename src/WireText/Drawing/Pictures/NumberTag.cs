@@ -52,11 +52,17 @@ internal static class NumberTag
         );
     }
 
-    /// <summary>The lugs that a line from a place could reach, but for the one that is there.</summary>
+    /// <summary>The lugs and joints on cases that a line from a place could reach, but for the one that is there.</summary>
     private static List<Box> LugsBeside(Scene scene, Point at) =>
         [
             .. scene
                 .Parts.SelectMany(part => part.Face.Lugs.Select(lug => part.OnPage(lug.At)))
+                .Concat(
+                    scene
+                        .Parts.SelectMany(part => part.Face.Surfaces)
+                        .SelectMany(scene.JointsOn)
+                        .Select(joint => joint.At)
+                )
                 .Where(lug => Point.Distance(lug, at) is > Own and var away && away < Distances[^1])
                 .Select(lug => Box.Around(lug, Tokens.JointDiameter, Tokens.JointDiameter)),
         ];

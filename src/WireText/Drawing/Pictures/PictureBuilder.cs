@@ -23,10 +23,10 @@ public static class PictureBuilder
 
         var top = Tokens.PageMargin + drawing.Height + Tokens.BlockGap;
         var drawn = Drawing(scene, new LabelSpace(scene, new Box(1, 1, width - 2, top - 2)), namesAll: false);
-        var closeUps = CloseUp.Of(scene, drawn.Unnamed);
+        var closeUps = CloseUp.Of(scene, drawn);
         width = closeUps.Select(close => close.Size.Width + (2 * Tokens.PageMargin)).Append(width).Max();
         var area = new Box(Tokens.PageMargin, top, width - (2 * Tokens.PageMargin), 0);
-        var (block, bottom) = TitleBlock.Build(scene, closeUps, area);
+        var (block, bottom) = TitleBlock.Build(scene, closeUps, drawn.Led, area);
         var page = new Size(width, bottom + Tokens.PageMargin);
         var items = ImmutableArray.CreateBuilder<PictureItem>();
         items.Add(
@@ -52,7 +52,12 @@ public static class PictureBuilder
 
     /// <summary>The circuit itself, without paper and title block.</summary>
     /// <param name="Unnamed">The parts some of whose lugs have no room for their names.</param>
-    internal sealed record DrawnCircuit(ImmutableArray<PictureItem> Items, IReadOnlySet<int> Unnamed);
+    /// <param name="Led">The ids of the wires whose tags stand apart from them.</param>
+    internal sealed record DrawnCircuit(
+        ImmutableArray<PictureItem> Items,
+        IReadOnlySet<int> Unnamed,
+        IReadOnlySet<string> Led
+    );
 
     /// <param name="namesAll">True when a lug's name is written even where it lies on something.</param>
     internal static DrawnCircuit Drawing(Scene scene, LabelSpace space, bool namesAll)
@@ -62,7 +67,8 @@ public static class PictureBuilder
         PictureItem[] parts = [.. scene.Parts.Select(part => new PartPainter(scene, part).Paint())];
         PictureItem[] wires = [.. new WirePainter(scene).Paint()];
         PictureItem[] lugs = [.. lugPainter.Paint()];
-        PictureItem[] tags = [.. new TagPainter(scene).Paint()];
+        var led = TagLeader.Of(scene, space);
+        PictureItem[] tags = [.. new TagPainter(scene, led).Paint()];
         PictureItem[] joints = [.. new JointPainter(scene, space).Paint()];
         PictureItem[] findings = [.. new FindingPainter(scene, space).Paint()];
         if (scene.Options.Changes is { } changes)
@@ -78,7 +84,8 @@ public static class PictureBuilder
             PictureItem[] bars = [.. contacts.Paint(scene.Options.Bars)];
             return new DrawnCircuit(
                 [.. parts, .. wires, .. bars, .. lugs, .. tags, .. joints, .. findings],
-                lugPainter.Unnamed
+                lugPainter.Unnamed,
+                led.Keys.ToHashSet(StringComparer.Ordinal)
             );
         }
 
@@ -93,7 +100,7 @@ public static class PictureBuilder
             .. joints,
             .. findings,
         ];
-        return new DrawnCircuit(faded, lugPainter.Unnamed);
+        return new DrawnCircuit(faded, lugPainter.Unnamed, led.Keys.ToHashSet(StringComparer.Ordinal));
     }
 
     internal static string Describe(Circuit circuit)

@@ -4,6 +4,7 @@ using WireText.Drawing.Faces;
 using WireText.Drawing.Faces.Looks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Geometry;
 
 namespace WireText.Drawing.Pictures;
 
@@ -51,6 +52,9 @@ internal sealed class Scene
     /// <summary>In the order of the circuit.</summary>
     public ImmutableArray<SceneWire> Wires { get; }
 
+    /// <summary>Where the names of lugs stand so far; shared with the larger views of the same parts.</summary>
+    public NameSides NameSides { get; init; } = new();
+
     public Part PartOf(PlacedFace face) => Circuit.Parts[face.Index];
 
     public Look LookOf(PlacedFace face) => LookList.Of(PartOf(face));
@@ -70,6 +74,45 @@ internal sealed class Scene
     /// <summary>True where something is soldered on. A pickup's or battery's lead is its first wire itself; a second one is soldered to it.</summary>
     public bool IsSoldered(int lug) =>
         drawn.TryGetValue(lug, out var look) && WiresAt(lug).Length >= (look == LugLook.Lead ? 2 : 1);
+
+    /// <summary>The joints on metal that takes many: where each lies, and the id of its wire or braid.</summary>
+    public IEnumerable<(Point At, string WireId)> JointsOn(FaceSurface surface)
+    {
+        var name = Circuit.NameOf(surface.Lug);
+        var wires = from wire in Wires from end in EndsAt(wire, surface.Lug) select (end, wire.Wire.Id);
+        var tails =
+            from braid in Layout.Braids
+            from tail in braid.Tails
+            from end in TailEndsAt(tail, name)
+            select (end, tail.Wire.Id);
+        return wires.Concat(tails);
+    }
+
+    private static IEnumerable<Point> EndsAt(SceneWire wire, int lug)
+    {
+        if (wire.Wire.From == lug)
+        {
+            yield return wire.Route.Points[0];
+        }
+
+        if (wire.Wire.To == lug)
+        {
+            yield return wire.Route.Points[^1];
+        }
+    }
+
+    private static IEnumerable<Point> TailEndsAt(RoutedWire tail, string lug)
+    {
+        if (tail.Wire.From == lug)
+        {
+            yield return tail.Points[0];
+        }
+
+        if (tail.Wire.To == lug)
+        {
+            yield return tail.Points[^1];
+        }
+    }
 
     private bool IsDrawn(Wire wire) => Wires.Any(drawn => drawn.Wire.Index == wire.Index);
 

@@ -23,16 +23,17 @@ internal sealed class TitleBlock
     private readonly TextColumn column;
     private readonly List<PictureItem> items = [];
     private readonly ImmutableArray<CloseUp> closeUps;
+    private readonly IReadOnlySet<string> led;
     private readonly TextStyle plain;
 
     /// <param name="area">Where it may stand: its left and top edge, and its width.</param>
-    private TitleBlock(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
+    private TitleBlock(Scene scene, ImmutableArray<CloseUp> closeUps, IReadOnlySet<string> led, Box area)
     {
         this.scene = scene;
         theme = scene.Theme;
         this.area = area;
         plain = TextStyle.Note(theme.Ink);
-        this.closeUps = closeUps;
+        (this.closeUps, this.led) = (closeUps, led);
         var left = area.Width - RowWidth(closeUps) - (2 * Tokens.ColumnGap);
         var width = closeUps.IsEmpty || left < Tokens.TextColumn ? area.Width : left;
         column = new TextColumn(items, area.X, area.X + width, area.Y);
@@ -44,9 +45,14 @@ internal sealed class TitleBlock
         closeUps.Sum(close => close.Size.Width + (2 * Tokens.ColumnGap)) - (2 * Tokens.ColumnGap);
 
     /// <summary>The block, and how far down it reaches.</summary>
-    public static (PictureGroup Block, double Bottom) Build(Scene scene, ImmutableArray<CloseUp> closeUps, Box area)
+    public static (PictureGroup Block, double Bottom) Build(
+        Scene scene,
+        ImmutableArray<CloseUp> closeUps,
+        IReadOnlySet<string> led,
+        Box area
+    )
     {
-        var block = new TitleBlock(scene, closeUps, area);
+        var block = new TitleBlock(scene, closeUps, led, area);
         block.Rule();
         var top = block.column.Y;
         block.Heading();
@@ -342,6 +348,7 @@ internal sealed class TitleBlock
 
     private bool IsInTable(SceneWire wire) =>
         wire.Route.Tag is null
+        && !led.Contains(wire.Wire.Id)
         && (
             WireFaces.TagOf(wire.Wire).Length > 0
             || (theme.HasTagsOnAll && wire.Wire.Kind is WireKind.Wire or WireKind.Core && wire.Wire.Colour is not null)

@@ -47,8 +47,19 @@ public class PartArtTests
     [Fact]
     public void Art_InALargerView_GrowsWithThePart()
     {
+        // Ten wires: so many are shown larger.
         var picture = Drawings.PictureOf(
-            File.ReadAllText(Testing.Repository.PathOf("examples", "2-two-pickups-mute.wiring"))
+            """
+            circuit "ten wires on a lever"
+            switch  sel lever-3way
+            jack    out
+            wire    sel.A1 to sel.A2 to sel.A3 to sel.A0 to sel.B0 red
+            wire    sel.B1 to sel.B2 to sel.B3 blue
+            wire    sel.A0 to out.tip white
+            wire    sel.B0 to out.tip yellow
+            wire    sel.B1 to out.sleeve black
+            wire    sel.B3 to out.sleeve green
+            """
         );
         var slots = Boxes("slot");
         var bodies = Boxes("body").Where(box => Math.Abs(box.Width / box.Height - (46.0 / 16)) < 0.01).ToArray();

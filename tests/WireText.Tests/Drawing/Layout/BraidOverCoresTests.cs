@@ -44,9 +44,14 @@ public class BraidOverCoresTests
             var others = braid.Sheath.Where((_, other) => other != core).ToList();
             Assert.True(braid.Sheath[core].Length >= 2, $"core {core} is not covered");
             var places = Along(braid.Sheath[core]).ToList();
-            var alone = places.Count(at => others.Min(other => LayoutMeasure.Apart(at, other)) > 4.5);
-            // The first core is covered up to its tail, wherever the others part from it.
-            Assert.True(alone <= (core == 0 ? places.Count / 4 : 0), $"core {core}: {alone} of {places.Count} alone");
+            var alone = places.FindAll(at => others.Min(other => LayoutMeasure.Apart(at, other)) > 4.5);
+            // The first core is covered up to its tail, wherever the others part from it: there alone, and nowhere else.
+            Assert.True(core == 0 || alone.Count == 0, $"core {core}: {alone.Count} of {places.Count} alone");
+            Assert.True(alone.Count < places.Count / 2, $"core {core}: {alone.Count} of {places.Count} alone");
+            Assert.True(
+                alone.SequenceEqual(places.TakeLast(alone.Count)) || alone.SequenceEqual(places.Take(alone.Count)),
+                $"core {core} is alone before its end"
+            );
         }
     }
 

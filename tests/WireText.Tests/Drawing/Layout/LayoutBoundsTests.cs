@@ -122,7 +122,7 @@ public class LayoutBoundsTests
     public void Widenings_PastTheBound_LeaveTheBestPictureSoFar()
     {
         const long Most = 1_000_000;
-        var problem = Tangle(pots: 12, wires: 60);
+        var problem = Tangle(pots: 12, wires: 70);
 
         var laid = Enumerable
             .Range(0, LayoutBounds.Standard.Widenings + 1)

@@ -9,16 +9,14 @@ internal static class DrawingFaults
 {
     private const string NotDrawn = "Not drawn: no free way was found for these wires";
 
-    public static IReadOnlyList<PictureFault> Of(Drawn drawn)
+    public static IReadOnlyList<PictureFault> Of(Drawn drawn, PictureMeasure measure)
     {
         var told = Told(drawn).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. Drawings
-                .MeasureOf(drawn)
-                .Faults.Where(fault =>
-                    fault.Kind is not (FaultKind.MissingWire or FaultKind.WrongEnd) || !told.Contains(fault.First.Id)
-                ),
+            .. measure.Faults.Where(fault =>
+                fault.Kind is not (FaultKind.MissingWire or FaultKind.WrongEnd) || !told.Contains(fault.First.Id)
+            ),
         ];
     }
 

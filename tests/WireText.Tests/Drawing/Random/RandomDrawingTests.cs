@@ -49,6 +49,17 @@ public class RandomDrawingTests
         }
     }
 
+    [Theory, MemberData(nameof(AllBatches))]
+    public void Drawing_OfARandomCircuit_NamesEveryWiredLug_AndNoneBehindAWire(int group, int batch) =>
+        Every.Item(
+            RandomDrawings.Batch(group, batch),
+            drawing =>
+                Assert.DoesNotContain(
+                    drawing.Doubts,
+                    doubt => doubt.Kind is DoubtKind.UnnamedLug or DoubtKind.NameBehindAWire or DoubtKind.CutText
+                )
+        );
+
     /// <summary>When one is mended, it leaves the list.</summary>
     [Theory, MemberData(nameof(KnownFaults))]
     public void KnownFault_InItsSmallCircuit_IsStillThere(int number)
@@ -101,6 +112,29 @@ public class RandomDrawingTests
         return Binder.Bind(WiringParser.Parse(source), NoSources.Instance) is { Circuit: not null, Findings: [] };
     }
 
+    private static void AddDoubts(StringBuilder page)
+    {
+        page.Append(
+            """
+
+            ## What can be read wrongly
+
+            Nothing is wrong there, yet an eye may err: each of these is counted over all circuits of a row.
+
+            """
+        );
+        var kinds = Enum.GetValues<DoubtKind>();
+        page.Append("| circuits | ").AppendJoin(" | ", kinds.Select(DoubtWords.Of)).Append(" |\n| --- |");
+        page.Insert(page.Length, " --- |", kinds.Length).Append('\n');
+        for (var group = 0; group < RandomDrawings.Groups.Length; group++)
+        {
+            var doubts = RandomDrawings.Of(group).SelectMany(drawing => drawing.Doubts).ToLookup(doubt => doubt.Kind);
+            page.Append(CultureInfo.InvariantCulture, $"| {RandomDrawings.Groups[group].Name} | ")
+                .AppendJoin(" | ", kinds.Select(kind => doubts[kind].Count()))
+                .Append(" |\n");
+        }
+    }
+
     private static string Page()
     {
         var page = new StringBuilder(
@@ -128,6 +162,7 @@ public class RandomDrawingTests
             );
         }
 
+        AddDoubts(page);
         page.Append(
             "\n## Known faults\n\nNo other showed in these circuits. Each stands here with a small circuit that shows it.\n"
         );

@@ -36,7 +36,8 @@ internal sealed record RandomDrawing(
     string Text,
     LayoutEffort Effort,
     Drawn Drawn,
-    IReadOnlyList<PictureFault> Faults
+    IReadOnlyList<PictureFault> Faults,
+    ImmutableArray<PictureDoubt> Doubts
 )
 {
     public Circuit Circuit => Drawn.Compiled.Circuit!;
@@ -49,7 +50,8 @@ internal sealed record RandomDrawing(
         var options = new DrawOptions(effort, Theme.Light, null);
         var picture = plan.Paint(compiled.Circuit!, hasFindings ? compiled.Findings : [], options);
         var drawn = new Drawn(compiled, plan.Layout, SvgWriter.Write(picture));
-        return new RandomDrawing(seed, text, effort, drawn, DrawingFaults.Of(drawn));
+        var measure = Drawings.MeasureOf(drawn);
+        return new RandomDrawing(seed, text, effort, drawn, DrawingFaults.Of(drawn, measure), measure.Doubts);
     }
 }
 

@@ -17,6 +17,8 @@ internal sealed class CapLook : TwoLeadLook
     private const double EndCap = 1.4;
     private const double MinusBand = 1.6;
 
+    public override bool IsPolarised(Part part) => part.HasTrait(Part.Electrolytic);
+
     public override BodyShape UsualBody(Part part, int lugs, int wires) =>
         part.HasTrait(Part.Ceramic) ? new BodyShape.Round(9.6)
         : part.HasTrait(Part.PaperInOil) ? new BodyShape.Box(15, 7)

@@ -8,10 +8,11 @@ namespace WireText.Drawing.Faces.Looks;
 /// <summary>A toggle of leaf springs: an open frame with a stack of insulators at the lugs and a leaf on each side of it.</summary>
 internal sealed class LeafToggleLook : SwitchLook
 {
-    /// <summary>The plates of the stack, how far it and the frame and the leaves stand off the edge, in millimetres: below the stack stand the names of the lugs. Chosen by eye.</summary>
+    /// <summary>The plates of the stack, how far it and the frame and the leaves stand off the edge, in millimetres: below the frame stand the names of the lugs. Chosen by eye.</summary>
     private const int Plates = 4;
     private const double Plate = 0.9;
     private const double Frame = 1.6;
+    private const double BelowFrame = 3.6;
     private const double Leaf = 3.4;
     private const double BelowStack = 5.2;
 
@@ -20,7 +21,7 @@ internal sealed class LeafToggleLook : SwitchLook
         var (body, scale) = (face.MainOutline.Bounds, face.Face.Scale);
         yield return new RectangleShape(
             "detail",
-            face.OnPage(body.Grown(-Frame * scale)),
+            face.OnPage(FrameOf(face)),
             Tokens.BodyCorner,
             new Paint(theme.PartFill, theme.Detail, Tokens.DetailLine)
         );
@@ -45,5 +46,21 @@ internal sealed class LeafToggleLook : SwitchLook
                 face.OnPage(new Point(x + inwards, body.Y + (3 * scale)))
             );
         }
+    }
+
+    /// <summary>The line of the frame below which the names of the lugs stand.</summary>
+    public override IEnumerable<Segment> LinesToKeepOff(PlacedFace face)
+    {
+        var frame = FrameOf(face);
+        yield return new Segment(
+            face.OnPage(new Point(frame.X, frame.Bottom)),
+            face.OnPage(new Point(frame.Right, frame.Bottom))
+        );
+    }
+
+    private static Box FrameOf(PlacedFace face)
+    {
+        var (frame, scale) = (face.MainOutline.Bounds.Grown(-Frame * face.Face.Scale), face.Face.Scale);
+        return frame with { Height = frame.Height - ((BelowFrame - Frame) * scale) };
     }
 }

@@ -24,6 +24,9 @@ public abstract class Look
     /// <summary>True for a small body that hangs by its own two leads.</summary>
     public virtual bool HangsByTwoLeads(Part part) => false;
 
+    /// <summary>True for a part whose two leads may not be changed for one another.</summary>
+    public virtual bool IsPolarised(Part part) => false;
+
     /// <summary>True for a part that is soldered along its body when it has one lug, which is then the body itself.</summary>
     public virtual bool IsSolderedAlongItsBody => false;
 
@@ -59,6 +62,9 @@ public abstract class Look
 
     /// <summary>Lines of its art, on the page, that names of lugs keep off as they keep off wires.</summary>
     public virtual IEnumerable<Segment> LinesToKeepOff(PlacedFace face) => [];
+
+    /// <summary>Outlines of its art, on the page, on which names of lugs may lie whole and which they do not cross.</summary>
+    public virtual IEnumerable<Outline> OutlinesOfArt(PlacedFace face) => [];
 
     /// <summary>What a legend tells of such parts; null for nothing.</summary>
     public virtual LookSign? Sign => null;

@@ -12,7 +12,7 @@ namespace WireText.Drawing.Faces.Looks;
 internal sealed class PotLook : Look
 {
     /// <summary>How much wider than its lugs the block of a switch is, so that their names lie on it, in millimetres. Chosen by eye.</summary>
-    private const double BesideLugs = 5.2;
+    private const double BesideLugs = 6.2;
 
     public override LayoutZone ZoneOf(Part part) => LayoutZone.Pot;
 
@@ -26,26 +26,33 @@ internal sealed class PotLook : Look
     public override Colour FillOf(Theme theme) => theme.Shell;
 
     /// <summary>The switch on the back of a push-pull pot, under its lugs.</summary>
-    public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
+    public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme) =>
+        BlockOf(face) is { } block
+            ?
+            [
+                new RectangleShape(
+                    "detail",
+                    face.OnPage(block),
+                    Tokens.BodyCorner,
+                    new Paint(theme.PartFill, theme.Detail, Tokens.DetailLine)
+                ),
+            ]
+            : [];
+
+    public override IEnumerable<Outline> OutlinesOfArt(PlacedFace face) =>
+        BlockOf(face) is { } block ? [new Outline.Rectangle(face.OnPage(block))] : [];
+
+    /// <summary>A square about the lugs that leaves the rim of the case free, where grounds are soldered; null where no switch is.</summary>
+    private static Box? BlockOf(PlacedFace face)
     {
         var inner = face.Face.Lugs.Where(lug => lug.Look == LugLook.Riveted).ToImmutableArray();
         if (inner.Length < 2)
         {
-            return [];
+            return null;
         }
 
-        // A square about the lugs that leaves the rim of the case free, where grounds are soldered.
         var box = inner.Select(lug => Box.Around(lug.At, 0, 0)).Aggregate(Box.Union);
         var side = Math.Max(box.Width, box.Height) + (BesideLugs * face.Face.Scale);
-        var block = Box.Around(box.Centre, side, side);
-        return
-        [
-            new RectangleShape(
-                "detail",
-                face.OnPage(block),
-                Tokens.BodyCorner,
-                new Paint(theme.PartFill, theme.Detail, Tokens.DetailLine)
-            ),
-        ];
+        return Box.Around(box.Centre, side, side);
     }
 }

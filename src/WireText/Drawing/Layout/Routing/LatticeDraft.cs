@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Routing;
@@ -8,6 +9,7 @@ internal sealed class LatticeDraft
     public LatticeDraft(LabelledPlacement labelled, LatticeFrame frame)
     {
         (Labelled, Frame) = (labelled, frame);
+        NameHomes = [.. Wiring.Parts.Select((part, i) => Layout.NameHomes.Of(part, PoseOf(i)))];
         Nodes = new LatticeNode[frame.NodeCount];
         StaysClosed = new bool[frame.NodeCount];
         IsInner = new bool[Wiring.Terminals.Length];
@@ -38,6 +40,9 @@ internal sealed class LatticeDraft
 
     /// <summary>See <see cref="Lattice.Host"/>.</summary>
     public int[] Host { get; }
+
+    /// <summary>By part: see <see cref="Layout.NameHomes"/>.</summary>
+    public ImmutableArray<Box?>[] NameHomes { get; }
 
     public Wiring Wiring => Labelled.Placement.Wiring;
 

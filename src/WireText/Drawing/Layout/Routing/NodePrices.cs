@@ -1,3 +1,4 @@
+using WireText.Drawing.Lettering;
 using WireText.Geometry;
 
 namespace WireText.Drawing.Layout.Routing;
@@ -17,6 +18,39 @@ internal sealed class NodePrices
     }
 
     public void Set()
+    {
+        SetByPlace();
+        foreach (var home in draft.NameHomes.SelectMany(homes => homes).OfType<Box>())
+        {
+            var kept = home.Grown(LayoutScale.WireRadius + Tokens.LabelTouch);
+            draft.Frame.Visit(kept, (node, _) => draft.Nodes[node].StepCost += RouteCosts.OnName);
+        }
+
+        for (var part = 0; part < draft.Wiring.Parts.Length; part++)
+        {
+            SetTabs(draft.Wiring.Parts[part], draft.PoseOf(part));
+        }
+    }
+
+    /// <summary>A tab that reaches out of a body is that lug's own: no wire should run across it.</summary>
+    private void SetTabs(LayoutPart part, Pose pose)
+    {
+        if (part.Surfaces.IsEmpty || part.Body.IsEmpty)
+        {
+            return;
+        }
+
+        var body = pose.OnPage(part.Body[0]).Bounds;
+        foreach (
+            var lug in part.Lugs.Select(lug => pose.OnPage(lug.At)).Where(lug => !body.Contains(Box.Spanning(lug, lug)))
+        )
+        {
+            var tab = Box.Spanning(body.NearestTo(lug), lug).Grown(LayoutScale.WireRadius + (Tokens.TabWidth / 2));
+            draft.Frame.Visit(tab, (node, _) => draft.Nodes[node].StepCost += RouteCosts.OnName);
+        }
+    }
+
+    private void SetByPlace()
     {
         for (var y = 1; y < draft.Frame.Height - 1; y++)
         {

@@ -23,7 +23,7 @@ internal static class RouteCosts
     public const int CrampedCrossing = 120;
 
     /// <summary>What a crossing one step from an own lug costs besides: the wire should be seen to end there.</summary>
-    public const int CrossingBesideLug = 70;
+    public const int CrossingBesideLug = 100;
 
     /// <summary>A crossing at which both wires have a corner beside it.</summary>
     public const int NoRoomToHop = 600;
@@ -36,6 +36,9 @@ internal static class RouteCosts
 
     /// <summary>A step outside of where the parts lie: half a step, so that the page does not grow for nothing.</summary>
     public const int OutsideParts = 5;
+
+    /// <summary>A step where the name of a lug would best stand, or across the tab of one. Chosen: see docs/layout.md.</summary>
+    public const int OnName = 60;
 
     /// <summary>A step inside a part's outline: wires take the short way out.</summary>
     public const int InsidePart = 6;

@@ -5,6 +5,12 @@ namespace WireText.Drawing.Layout.Routing;
 /// <summary>Finds the nodes on which wires may be soldered to a surface: on its rim, clear of lugs and words.</summary>
 internal sealed class SurfaceLandings(LatticeDraft draft)
 {
+    /// <summary>A wire finds its way to a surface that has so many places for each. With fewer clear of names, nearer ones are taken too.</summary>
+    private const int PlacesForEach = 4;
+
+    /// <summary>How far a joint keeps from the names of lugs where there is room, in millimetres: the first that leaves enough places.</summary>
+    private static readonly double[] FromNames = [LayoutScale.LandingDistance, 2, 1];
+
     /// <returns>Empty for a lug.</returns>
     public int[] Of(int terminal)
     {
@@ -30,7 +36,39 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
                 }
             }
         );
+        var wires = draft.Wiring.Connections.Count(wire => wire.From == terminal || wire.To == terminal);
+        foreach (var distance in FromNames)
+        {
+            int[] clear = [.. found.Where(node => !IsNearName(part, NodeAt(node), distance))];
+            if (clear.Length >= PlacesForEach * wires)
+            {
+                return clear;
+            }
+        }
+
         return [.. found];
+    }
+
+    private Point NodeAt(int node) => draft.Frame.OnPage(draft.Nodes[node].X, draft.Nodes[node].Y);
+
+    /// <summary>True where a joint would come near the name of a lug of the part, or of what lies on the part.</summary>
+    private bool IsNearName(int part, Point at, double distance)
+    {
+        for (var other = 0; other < draft.Wiring.Parts.Length; other++)
+        {
+            if (other == part || draft.Wiring.Parts[other].Seat?.Host == draft.Wiring.Parts[part].Id)
+            {
+                foreach (var home in draft.NameHomes[other])
+                {
+                    if (home?.DistanceTo(at) < distance + LayoutScale.SurfaceJointRadius)
+                    {
+                        return true;
+                    }
+                }
+            }
+        }
+
+        return false;
     }
 
     private bool IsLandable(int node, int part)
