@@ -82,10 +82,21 @@ internal sealed class LanguageServer : IDisposable
             _ = host.EndOf(id).ContinueWith(_ => editorGone.TrySetResult(), TaskScheduler.Default);
         }
 
-        documents.Top = ProtocolJson.Find(parameters, "rootUri") is { ValueKind: JsonValueKind.String } top
-            ? DocumentAddress.PathOf(top.GetString()!)
-            : null;
+        documents.Top = FolderIn(parameters);
         return ServerCapabilities.Write;
+    }
+
+    /// <summary>The folder that the editor works in, the first of several; null where it says none.</summary>
+    private static string? FolderIn(JsonElement parameters)
+    {
+        var first =
+            ProtocolJson.Find(parameters, "workspaceFolders") is { ValueKind: JsonValueKind.Array } folders
+            && folders.EnumerateArray().FirstOrDefault() is { ValueKind: JsonValueKind.Object } folder
+                ? ProtocolJson.Find(folder, "uri")
+                : ProtocolJson.Find(parameters, "rootUri");
+        return first is { ValueKind: JsonValueKind.String } address
+            ? DocumentAddress.PathOf(address.GetString()!)
+            : null;
     }
 
     private Answer ShutDown(JsonElement parameters)

@@ -97,17 +97,23 @@ internal sealed class RpcPeer(MessageStream stream)
 
     private void Take(byte[] body)
     {
-        JsonElement message;
         try
         {
-            message = JsonDocument.Parse(body, Reading).RootElement;
+            Take(JsonDocument.Parse(body, Reading).RootElement);
         }
         catch (JsonException)
         {
             Refuse(null, new RpcFault(RpcFault.ParseError, "this is no JSON"));
-            return;
         }
+        catch (InvalidOperationException)
+        {
+            // Half of a surrogate pair, or bytes that are no UTF-8, where a text is needed to answer at all.
+            Refuse(null, new RpcFault(RpcFault.InvalidRequest, "this has a text that is none"));
+        }
+    }
 
+    private void Take(JsonElement message)
+    {
         if (message.ValueKind != JsonValueKind.Object)
         {
             Refuse(null, new RpcFault(RpcFault.InvalidRequest, "a message is one object"));
