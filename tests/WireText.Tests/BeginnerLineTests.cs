@@ -114,6 +114,9 @@ public partial class BeginnerLineTests
             { "expect sel=[|middle|]: neck", "error", "'sel' has no position 'middle': it has 1, 2, 3", "" },
             { "expect [|duo|]=5: neck", "error", "'duo' has no positions", "duo.top or duo.bottom" },
             // Quotes and edges.
+            { "title [|\"One pickup\"|]", "error", "stands behind 'circuit'", "write: circuit \"One pickup\"" },
+            { "wiring [|\"One pickup\"|]", "error", "stands behind 'circuit'", "write: circuit \"One pickup\"" },
+            { "pickup [|\"neck\"|]", "error", "a name starts with a letter", "" },
             { "circuit [|“One|] pickup”", "error", "straight quotes", "write: circuit \"One pickup\"" },
             { "note [|\"never closed|]", "error", "does not end on this line", "write the closing quote" },
             { "    [|jack|] low mono", "error", "an indented line belongs to", "move it to the left edge" },

@@ -30,12 +30,44 @@ public sealed record WireRow(
     public static ImmutableArray<WireRow> ListOf(Circuit circuit, WorkOrder order, LayoutResult? layout)
     {
         var lengths = new CutLength(circuit, layout);
-        return
+        ImmutableArray<ImmutableArray<Wire>> runs =
         [
             .. circuit
                 .Wires.Where(wire => wire.Kind != WireKind.PartLead)
                 .GroupBy(wire => (wire.Run, wire.Kind))
-                .Select((run, i) => Of(circuit, order, lengths, [.. run], i + 1)),
+                .Select(run => run.ToImmutableArray()),
+        ];
+        return
+        [
+            .. runs.Select(
+                (run, i) =>
+                    Of(circuit, order, lengths, run, i + 1) with
+                    {
+                        TwistedWith = TwistedWithin(circuit, runs, i),
+                    }
+            ),
+        ];
+    }
+
+    /// <summary>The numbers of the wires with which it is twisted.</summary>
+    public ImmutableArray<int> TwistedWith { get; private init; } = [];
+
+    private static ImmutableArray<int> TwistedWithin(
+        Circuit circuit,
+        ImmutableArray<ImmutableArray<Wire>> runs,
+        int own
+    )
+    {
+        var cores = circuit
+            .Cables.Where(cable => cable.IsTwisted && runs[own].Any(wire => cable.Cores.Contains(wire.Index)))
+            .SelectMany(cable => cable.Cores)
+            .ToHashSet();
+        return
+        [
+            .. Enumerable
+                .Range(0, runs.Length)
+                .Where(run => run != own && runs[run].Any(wire => cores.Contains(wire.Index)))
+                .Select(run => run + 1),
         ];
     }
 

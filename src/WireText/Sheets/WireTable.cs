@@ -28,7 +28,7 @@ public static class WireTable
     public static ImmutableArray<string> Cells(WireRow wire) =>
         [
             Text(wire.Number),
-            wire.Kind == WireKind.Braid ? "braid" : wire.Colour,
+            ColourOf(wire),
             wire.Lugs[0] ?? "cut back",
             string.Join(", ", wire.Lugs.Skip(1).Select(lug => lug ?? "cut back")),
             GaugeOf(wire.Gauge),
@@ -41,6 +41,14 @@ public static class WireTable
             wire.IsSleeved ? "yes" : "",
             string.Join(' ', wire.Joints.Select(joint => Text(joint))),
         ];
+
+    private static string ColourOf(WireRow wire)
+    {
+        var colour = wire.Kind == WireKind.Braid ? "braid" : wire.Colour;
+        return wire.TwistedWith.IsEmpty
+            ? colour
+            : $"{colour}, twisted with {string.Join(" and ", wire.TwistedWith.Select(number => Text(number)))}";
+    }
 
     public static string GaugeOf(double? gauge) => gauge is { } awg ? Text(awg) : "";
 

@@ -57,6 +57,25 @@ public class BuildSheetTests
     }
 
     [Fact]
+    public void Wires_ThatAreTwisted_SayWithWhich()
+    {
+        const string Twisted = """
+            pickup neck  single-coil
+            switch turn  dpdt
+            jack   out   mono
+            cable  neck.hot to turn.A0 white and neck.ground to turn.B0 black twisted
+            wire   turn.A1 to out.tip red
+            wire   turn.B1 to out.sleeve blue
+            """;
+
+        var rows = TableUnder(ComposedSheet.Of(Twisted), "Wires");
+
+        Assert.Contains(rows, row => row.Take(2).SequenceEqual(["1", "white, twisted with 2"]));
+        Assert.Contains(rows, row => row.Take(2).SequenceEqual(["2", "black, twisted with 1"]));
+        Assert.Contains(rows, row => row.Take(2).SequenceEqual(["3", "red"]));
+    }
+
+    [Fact]
     public void Wires_WhereTheFilePlacesTheParts_AreCutAsTheyRun()
     {
         var contents = ComposedSheet.ContentsOf(Placed);

@@ -20,6 +20,7 @@ internal static class LineSlips
         new("the colour stands behind the last lug", SlipRewriting.MoveColourBack),
         new(null, SlipRewriting.PutToBetweenLugs),
         new("a colon stands before what must be true", SlipRewriting.PutColonBehindState),
+        new("the title of the drawing stands behind 'circuit'", SlipRewriting.NameTheCircuit),
     ];
 
     /// <summary>The finding of a bad line with the line to write, where one slip or a few of them are all that is wrong with it.</summary>

@@ -42,6 +42,17 @@ internal static class SlipRewriting
         return line;
     }
 
+    /// <summary>A word that starts no line, and words in quotes behind it: <c>title "my guitar"</c> is <c>circuit "my guitar"</c>.</summary>
+    public static string? NameTheCircuit(string line)
+    {
+        var word = line[..line.TakeWhile(char.IsLetter).Count()];
+        var rest = line[word.Length..].Trim();
+        var isKnown = Keywords
+            .Statements.Concat(Keywords.StandardKinds)
+            .Contains(word, StringComparer.OrdinalIgnoreCase);
+        return !isKnown && rest is ['"', .., '"'] ? $"circuit {rest}" : null;
+    }
+
     /// <summary><c>vol 2</c> is <c>vol.2</c>.</summary>
     public static string? JoinByDots(string line)
     {
