@@ -74,15 +74,17 @@ internal sealed class HarnessTrials(
                 .Select(harness => HarnessWires.Of(problem, harness)),
         ];
 
-    /// <summary>The kinds of mistakes of the text as it stands that no wire on the open lugs has to mend.</summary>
+    /// <summary>
+    /// The kinds of mistakes of the text as it stands that no wire on the open lugs has to mend, those too that another mistake hides.
+    /// </summary>
     private static HashSet<(string Id, Subject? At)> WhatMayStay(Compilation compiled, CancellationToken cancellation)
     {
-        var circuit = compiled.Circuit! with { Open = [] };
+        var context = CheckContext.Of(compiled.Circuit! with { Open = [] }, compiled.Study, cancellation);
         return
         [
-            .. Checker
-                .Examine(circuit, compiled.Study, compiled.Request, cancellation)
-                .Findings.Where(finding => finding.Id is not (Expect.Id or DeadPosition.Id or UnconnectedLug.Id))
+            .. compiled
+                .Request.Checks.SelectMany(check => check.Find(context))
+                .Where(finding => finding.Id is not (Expect.Id or DeadPosition.Id or UnconnectedLug.Id))
                 .Select(RepairAdvice.KindOf),
         ];
     }

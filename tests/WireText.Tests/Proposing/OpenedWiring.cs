@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WireText.Circuits;
 using WireText.Testing;
 using WireText.Text;
 
@@ -12,7 +13,8 @@ internal static partial class OpenedWiring
     public static string OfExample(string example, string find) =>
         Of(File.ReadAllText(Repository.PathOf("examples", example + ".wiring")), find);
 
-    public static string Of(string text, string find)
+    /// <param name="withEnds">True to say behind <c>at</c> which lugs the wires led to.</param>
+    public static string Of(string text, string find, bool withEnds = false)
     {
         var circuit = Compilation.Of(new SourceText("whole.wiring", text), NoSources.Instance).Circuit!;
         var open = find.Split(" at ")[0]
@@ -23,6 +25,11 @@ internal static partial class OpenedWiring
             .SelectMany(group => group)
             .Select(circuit.NameOf)
             .ToHashSet(StringComparer.OrdinalIgnoreCase);
+        if (withEnds && EndsOf(circuit, open) is { Count: > 0 } ends)
+        {
+            find += $" at {string.Join(' ', ends)}";
+        }
+
         var lines = text.TrimEnd('\n').Split('\n').SelectMany(line => LeftOf(line, open));
         return $"{string.Join('\n', lines)}\nfind {find}\n";
     }
@@ -35,6 +42,17 @@ internal static partial class OpenedWiring
         var after = Compilation.Of(new SourceText("open.wiring", Of(whole, find)), NoSources.Instance).Circuit!;
         return before.Wires.Length - after.Wires.Length;
     }
+
+    /// <summary>The lugs at the other ends of the wires on open lugs.</summary>
+    private static List<string> EndsOf(Circuit circuit, HashSet<string> open) =>
+        [
+            .. circuit
+                .Wires.Where(wire => wire.From >= 0 && wire.To >= 0)
+                .SelectMany(wire => new[] { (Here: wire.From, There: wire.To), (Here: wire.To, There: wire.From) })
+                .Where(wire => open.Contains(circuit.NameOf(wire.Here)) && !open.Contains(circuit.NameOf(wire.There)))
+                .Select(wire => circuit.NameOf(wire.There))
+                .Distinct(),
+        ];
 
     /// <summary>What is left of a line: the pieces of a run that lie on other lugs.</summary>
     private static IEnumerable<string> LeftOf(string line, HashSet<string> open)
