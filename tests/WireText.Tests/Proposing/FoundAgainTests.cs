@@ -26,7 +26,7 @@ public class FoundAgainTests
         );
 
     [Fact]
-    public void Controls_AreNotFewer() => Assert.Equal(4, Controls.Count());
+    public void Controls_AreNotFewer() => Assert.Equal(4, Controls.Count);
 
     [Theory]
     [MemberData(nameof(Controls))]

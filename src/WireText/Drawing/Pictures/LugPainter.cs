@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Faces;
-using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;

@@ -1,6 +1,4 @@
-using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
-using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
 using WireText.Measuring;
