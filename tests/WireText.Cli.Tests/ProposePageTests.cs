@@ -24,6 +24,20 @@ public sealed partial class ProposePageTests
         Assert.Equal(shown, ran.Output);
     }
 
+    /// <summary>README shows the wires and what is proven of them, in the program's own lines.</summary>
+    [Fact]
+    public void Readme_ShowsWhatTheProgramSaysFirstAndLast()
+    {
+        var readme = File.ReadAllText(Repository.PathOf("README.md"));
+        var shown = ShownInReadme().Match(readme).Groups["output"].Value.TrimEnd().Split("\n\n");
+
+        var output = Ran.Of("propose", Repository.PathOf("examples", "propose", "wish.wiring")).Output;
+
+        Assert.Equal(2, shown.Length);
+        Assert.StartsWith($"{shown[0]}\n\n", output, StringComparison.Ordinal);
+        Assert.Contains($"\n\n{shown[1]}\n", output, StringComparison.Ordinal);
+    }
+
     /// <summary>The text that the page shows is the file that it names.</summary>
     [Fact]
     public void Page_ShowsTheFile()
@@ -32,6 +46,13 @@ public sealed partial class ProposePageTests
 
         Assert.Contains($"```wiring\n{wish}```", Page, StringComparison.Ordinal);
     }
+
+    [GeneratedRegex(
+        @"whose tone is to work everywhere:\n\n```text\n(?<output>.*?)```",
+        RegexOptions.Singleline | RegexOptions.ExplicitCapture,
+        2000
+    )]
+    private static partial Regex ShownInReadme();
 
     [GeneratedRegex(
         @"```console\n\$ wiretext propose (?<file>\S+)\n(?<output>.*?)```",
