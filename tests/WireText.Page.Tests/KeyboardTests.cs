@@ -97,7 +97,7 @@ public class KeyboardTests(Browser browser)
         );
     }
 
-    /// <summary>A part of the drawing is a shortcut for who has a mouse.</summary>
+    /// <summary>A part of the drawing is a shortcut for who has a mouse, also where a wire lies over it.</summary>
     [SkippableFact]
     public async Task ASwitchOnTheDrawing_MovesWhenItIsClicked()
     {
