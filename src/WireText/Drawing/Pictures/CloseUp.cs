@@ -8,12 +8,12 @@ using WireText.Geometry;
 namespace WireText.Drawing.Pictures;
 
 /// <summary>
-/// One part drawn once more, larger, with every wire that ends on it and the name of where each goes: for a switch whose lugs
-/// lie so close that the wires between them have no room for their tags.
+/// One part drawn once more, larger, with every wire that ends on it and the name of where each goes: for a part on
+/// which much is soldered, or where a tag or a name has no room even at the end of a line.
 /// </summary>
 internal sealed class CloseUp
 {
-    /// <summary>So many wires on one lug, a part's own lead among them, have no room for their tags. Chosen.</summary>
+    /// <summary>With so many wires on one lug, a part's own lead among them, a part is shown larger. Chosen.</summary>
     private const int SeveralWires = 3;
 
     /// <summary>With so many wires a part is shown larger whatever room they have. Chosen: a reader asked for it where there were eleven.</summary>

@@ -288,7 +288,7 @@ internal sealed class TitleBlock
         column.Skip(Tokens.BlockGap / 2);
     }
 
-    /// <summary>Parts whose wires have no room for their tags in the drawing, larger, side by side as the page allows.</summary>
+    /// <summary>Parts on which much is soldered, or whose tags or names have no room even at the end of a line, larger, side by side as the page allows.</summary>
     /// <returns>How far down they reach.</returns>
     private double CloseUps(Point corner)
     {

@@ -99,7 +99,8 @@ public class PlainNameTests
 
         var measure = Drawings.MeasureOf(drawn);
 
-        Assert.Contains("class=\"leader\"", drawn.Svg!, StringComparison.Ordinal);
+        // The line of a lug's name, and not one that leads to the tag of a wire.
+        Assert.Matches("<g class=\"lug\"[^>]*>(?:(?!</g>)[^~])*class=\"leader\"", drawn.Svg!);
         Assert.Empty(measure.DoubtsOf(DoubtKind.UnnamedLug));
         Assert.Empty(measure.Faults);
     }
