@@ -69,6 +69,9 @@ public sealed record Circuit
     /// <summary>The lugs that are to be found: what <c>find</c> lines name, in the order written.</summary>
     public ImmutableArray<OpenControl> Open { get; init; } = [];
 
+    /// <summary>What was measured and heard at the bench: what <c>found</c> lines say, in the order written.</summary>
+    public ImmutableArray<Found> Found { get; init; } = [];
+
     public Part PartOf(Lug lug) => Parts[lug.Part];
 
     /// <summary>The full name of a lug by its index.</summary>

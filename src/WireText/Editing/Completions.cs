@@ -46,6 +46,7 @@ public static class Completions
             "find" => line.Words.Contains("at", Naming.Comparer)
                 ? place.Lugs()
                 : [.. Controls(place), .. place.Words("at")],
+            "found" => FoundCompletions.At(place, line.Words[1..]),
             "rest" => place.Settings(mayBeAny: false),
             "expect" => ExpectCompletions.At(place, line.Words[1..]),
             "allow" => OfAllow(place),

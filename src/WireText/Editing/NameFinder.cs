@@ -92,6 +92,9 @@ internal sealed class NameFinder(
 
                 TakeLugs(find.At);
                 break;
+            case FoundSyntax found:
+                TakeFound(found);
+                break;
             case LiftSyntax lift:
                 TakeLug(lift.Lug, scope.Below);
                 TakeLugs(lift.To is { } to ? [to] : [], scope.Below);
@@ -209,6 +212,25 @@ internal sealed class NameFinder(
             TakeCoils(claim.Coils);
         }
     }
+
+    private void TakeFound(FoundSyntax found)
+    {
+        TakeOptional((found.At as FoundAtPlugSyntax)?.Jack, scope);
+        TakeState(FoundNames.StateOf(found.At), scope);
+        TakeLugs([.. FoundNames.LugsOf(found.At).Where(lug => !IsPlugSleeve(lug))]);
+        foreach (
+            var named in FoundNames
+                .NamedBy(found)
+                .Concat(found.What.OfType<FoundCoilsSyntax>().SelectMany(what => what.Coils))
+        )
+        {
+            TakeControl(named.Words, scope);
+        }
+    }
+
+    /// <summary>The sleeve of the plug is no part, unless one has that name.</summary>
+    private bool IsPlugSleeve(LugSyntax lug) =>
+        lug.Words.Length == 1 && lug.Name.Is("sleeve") && scope.PartNamed(lug.Name.Text) is null;
 
     private void TakeCoils(CoilsSyntax coils)
     {

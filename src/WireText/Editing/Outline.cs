@@ -67,6 +67,13 @@ public static class Outline
                 OutlineKind.Claim,
                 expect
             ),
+            FoundSyntax { What.IsEmpty: false } found => Item(
+                found,
+                found.At.Location.Text,
+                string.Join(", ", found.What.Select(what => what.Location.Text)),
+                OutlineKind.Claim,
+                found
+            ),
             AllowSyntax allow => Item(allow, allow.Check.Text, allow.Reason.Value, OutlineKind.Claim, allow.Check),
             DefineSyntax define => Item(
                 define,

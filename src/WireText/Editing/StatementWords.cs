@@ -26,6 +26,7 @@ internal static class StatementWords
         ["load"] = "what the instrument is used with: load cable=470p input=1M",
         ["allow"] = "a finding that is meant: allow CHECK [at LUG] \"REASON\"",
         ["find"] = "controls whose wires are to be found: find CONTROL… [at LUG…]",
+        ["found"] = "what was found at the bench: found STATE: reads VALUE, …  found LUG to LUG: reads VALUE",
         ["define"] = "a model of your own: define KIND MODEL, with its lugs and insides below it",
         ["include"] = "definitions from another file: include \"FILE\"",
         ["base"] = "the file that this one changes: base \"FILE\"",

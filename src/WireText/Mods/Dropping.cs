@@ -33,6 +33,7 @@ internal static class Dropping
             PlaceSyntax place when Naming.Alike(place.Name.Text, name) => [],
             AllowSyntax { At: { } at } when IsOn(at, name) => [],
             FindSyntax find when find.Controls.Concat(find.At).Any(one => IsOn(one, name)) => Finding(find, name),
+            FoundSyntax found when Mentions.Part(found, name) => [],
             RestSyntax rest when rest.Pairs.Any(pair => Mentions.Part(pair, name)) => Resting(rest, name),
             ArrangeSyntax arrange when arrange.Rows.Any(row => row.Cells.Any(cell => cell.Is(name))) =>
             [

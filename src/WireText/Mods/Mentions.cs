@@ -12,6 +12,12 @@ internal static class Mentions
         || (expect.Jack is { } jack && jack.Is(name))
         || expect.Claims.OfType<CoilsClaimSyntax>().Any(claim => Part(claim.Coils, name));
 
+    /// <summary>True where something was found at one of its lugs or controls, or of one of its coils.</summary>
+    public static bool Part(FoundSyntax found, string name) =>
+        FoundNames.In(found).Any(lug => Naming.Alike(lug.Name.Text, name))
+        || FoundNames.StateOf(found.At).Any(pair => Part(pair, name))
+        || (found.At is FoundAtPlugSyntax { Jack: { } jack } && jack.Is(name));
+
     /// <summary>True for <c>vol.pull=cut</c> of <c>vol</c>.</summary>
     public static bool Part(PairSyntax pair, string name) => Naming.Alike(pair.Key.Text.Split('.')[0], name);
 

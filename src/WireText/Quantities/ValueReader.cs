@@ -46,6 +46,21 @@ public static class ValueReader
             : ValueReading.Good(value);
     }
 
+    /// <summary>What one of the last digit of a value that was read comes to: 10 for <c>7.05k</c>, 100 for <c>4k7</c>.</summary>
+    /// <param name="value">What the text was read as, in SI units.</param>
+    public static double StepOf(string text, double value)
+    {
+        if (Split(text) is not { } written)
+        {
+            return 0;
+        }
+
+        var number = double.Parse($"0{written.Number}", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        var point = written.Number.IndexOf('.', StringComparison.Ordinal);
+        var places = point < 0 ? 0 : written.Number.Length - point - 1;
+        return number > 0 ? value / number * Math.Pow(10, -places) : 0;
+    }
+
     /// <summary>Whether a word is meant as a value, right or wrong, and not as a name.</summary>
     public static bool LooksLikeValue(string word) =>
         Split(word) is not null

@@ -103,6 +103,7 @@ public static class Formatter
             PartSyntax => PartShape,
             WireSyntax => "wire",
             ExpectSyntax => "expect",
+            FoundSyntax => "found",
             PositionsSyntax => "positions",
             ColourSyntax => "colour",
             _ => "other",
@@ -111,7 +112,7 @@ public static class Formatter
     /// <summary>What stands in columns; what is in one cell is joined by single blanks.</summary>
     private static List<string> CellsOf(SyntaxNode node, SourceText source)
     {
-        var words = WordsOf(node.Span, source, node is ExpectSyntax or DropExpectSyntax);
+        var words = WordsOf(node.Span, source, node is ExpectSyntax or DropExpectSyntax or FoundSyntax);
         switch (node)
         {
             case ArrangeRowSyntax:
@@ -127,6 +128,14 @@ public static class Formatter
             case ExpectSyntax expect:
                 var colon = words.IndexOf(":", expect.Jack is null ? 0 : words.IndexOf(":") + 1);
                 return [words[0], StateCell(expect, words[1..colon]), JoinClaims(words[(colon + 1)..])];
+            case FoundSyntax { What.IsEmpty: true }:
+                return words;
+            case FoundSyntax found:
+                var behind = words.IndexOf(
+                    ":",
+                    found.At is FoundAtPlugSyntax { Jack: not null } ? words.IndexOf(":") + 1 : 0
+                );
+                return [words[0], JoinClaims(words[1..behind]) + ":", JoinClaims(words[(behind + 1)..])];
             case DropExpectSyntax { Jack: { } jack }:
                 return [words[0], $"{words[1]} {jack.Text}: {string.Join(' ', words.Skip(4))}"];
             case PositionsSyntax:
@@ -197,13 +206,13 @@ public static class Formatter
         };
     }
 
-    /// <summary>Commas close up to the word before, brackets to the words inside.</summary>
+    /// <summary>Commas and colons close up to the word before, brackets to the words inside.</summary>
     private static string JoinClaims(List<string> words)
     {
         var text = new StringBuilder();
         foreach (var word in words)
         {
-            var closesUp = text.Length == 0 || word is "," or ")" || text[^1] == '(';
+            var closesUp = text.Length == 0 || word is "," or ")" or ":" || text[^1] == '(';
             text.Append(closesUp ? "" : " ").Append(word);
         }
 

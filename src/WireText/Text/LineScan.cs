@@ -69,7 +69,7 @@ public readonly record struct LineScan(TextSpan Content, int CommentStart, int O
         string.Join(' ', WordsOf(line).Select(word => line.Substring(word.Start, word.Length)));
 
     /// <summary>The words of a line's content, in order.</summary>
-    /// <param name="hasMarks">True in <c>expect</c>, where <c>: , ( )</c> are words of their own.</param>
+    /// <param name="hasMarks">True in <c>expect</c> and <c>found</c>, where <c>: , ( )</c> are words of their own.</param>
     public static List<TextSpan> WordsIn(string text, TextSpan content, bool hasMarks = false)
     {
         var words = new List<TextSpan>();
@@ -85,7 +85,7 @@ public readonly record struct LineScan(TextSpan Content, int CommentStart, int O
     }
 
     /// <summary>The end of the word that starts at <paramref name="start"/>.</summary>
-    /// <param name="hasMarks">True in <c>expect</c>, where <c>: , ( )</c> end a word and are words of their own.</param>
+    /// <param name="hasMarks">True in <c>expect</c> and <c>found</c>, where <c>: , ( )</c> end a word and are words of their own.</param>
     public static int WordEnd(string text, int start, int end, bool hasMarks) => WordAt(text, start, end, hasMarks).End;
 
     public static int SkipBlanks(string text, int start, int end)

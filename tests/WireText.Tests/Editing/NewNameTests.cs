@@ -22,6 +22,14 @@ public class NewNameTests
         "pot tone 500k audio"
     )]
     [InlineData("switch sel lever-3way\nfind sel at [|tone|].1\npot [|tone|] 500k audio", "")]
+    [InlineData(
+        "switch [|sel|] lever-3way\nfound [|sel|]=1 [|sel|].A0 to tone.1: reads open\nfound [|sel|]=2 turning tone: at most 60k",
+        "pot tone 500k audio"
+    )]
+    [InlineData(
+        "pickup [|neck|] single-coil\nfound [|neck|] alone: reads 6k\nfound rest: heard [|neck|]\nfound joint a.1 of [|neck|].hot: reads 0",
+        "pot tone 500k audio"
+    )]
     [InlineData("cap [|dark|] 22n from tone.2 to tone.1\nexpect rest: neck through [|dark|]", "pot tone 500k audio")]
     [InlineData("colour [|cream|] CR #efe3c2\nwire a.1 to b.1 [|cream|]/black", "wire a.2 to b.2 white")]
     [InlineData("define pot [|mine|]\n    lugs 1 0,0 2 1,1\npot vol [|mine|]", "switch mine lever-3way")]

@@ -45,6 +45,19 @@ public class FlatteningTests
         Assert.DoesNotContain("plate", text, StringComparison.Ordinal);
     }
 
+    /// <summary>What was found of a part that is dropped goes with it; the rest is kept, that of the base first.</summary>
+    [Fact]
+    public void Flatten_WhatWasFound_Stays()
+    {
+        var text = TextOf(
+            new Stock().Compile(Mod + "found worked\nfound sel=1: reads 6.1k\nfound vol.3 to vol.case: reads 245k\n")
+        );
+
+        Assert.Contains("found   worked\n", text, StringComparison.Ordinal);
+        Assert.Contains("found   sel=1:              reads 6.1k\n", text, StringComparison.Ordinal);
+        Assert.Contains("found   vol.3 to vol.case:  reads 245k\n", text, StringComparison.Ordinal);
+    }
+
     /// <summary>A comment over lines that all went speaks of nothing.</summary>
     [Fact]
     public void Flatten_LinesThatAllGo_TakeTheirCommentWithThem()

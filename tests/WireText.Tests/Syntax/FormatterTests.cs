@@ -48,6 +48,26 @@ public class FormatterTests
         );
     }
 
+    [Fact]
+    public void Format_FoundLines_StandInColumnsBehindTheColon()
+    {
+        var text = Format(
+            "found worked\nfound sel=neck turning vol : at most 64.2k\nfound out :sel=a:heard neck and bridge.n ,thin # so\nfound lead: good\n"
+        );
+
+        Assert.Equal(
+            """
+            found   worked
+            found   sel=neck turning vol:  at most 64.2k
+            found   out: sel=a:            heard neck and bridge.n, thin  # so
+            found   lead:                  good
+
+            """,
+            text
+        );
+        Assert.Equal(text, Format(text));
+    }
+
     /// <summary>Those of the first line: an editor that mixes them in shows both as one.</summary>
     [Theory]
     [InlineData("jack out\r\njack   in  \r\n\r\n", "jack    out\r\njack    in\r\n")]

@@ -30,6 +30,7 @@ public class GrammarTests
         ["POINT"] = ["-5,6.5"],
         ["NUMBER"] = ["90"],
         ["VALUE"] = ["6.2k"],
+        ["VOLTS"] = ["8.9V"],
         ["TOL"] = ["±1%", "+-1%"],
     };
 
@@ -291,6 +292,7 @@ public class GrammarTests
             "POINT" => word.Split(',') is [var x, var y] && IsNumber(x) && IsNumber(y),
             "NUMBER" => IsNumber(word),
             "VALUE" => Fits("WORD", word) && word.Any(char.IsAsciiDigit),
+            "VOLTS" => Fits("VALUE", word) && word.EndsWith('V'),
             _ => word.StartsWith('±') || word.StartsWith("+-", StringComparison.Ordinal),
         };
 

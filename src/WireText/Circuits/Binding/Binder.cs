@@ -177,6 +177,7 @@ public static class Binder
             ],
             Expectations = BindExpectations(statements, draft, outputs),
             Open = BindOpen(statements, draft, resolver),
+            Found = BindFound(statements, draft, resolver, outputs),
         };
     }
 
@@ -186,7 +187,7 @@ public static class Binder
         ImmutableArray<OutputJack> outputs
     )
     {
-        var binder = new ExpectBinder(draft, outputs);
+        var binder = new ExpectBinder(draft, new StateBinder(draft, outputs));
         return [.. Whole<ExpectSyntax>(statements).Select(binder.Bind).OfType<Expectation>()];
     }
 
@@ -203,6 +204,17 @@ public static class Binder
         }
 
         return [.. binder.Open];
+    }
+
+    private static ImmutableArray<Found> BindFound(
+        ImmutableArray<StatementSyntax> statements,
+        CircuitDraft draft,
+        LugResolver resolver,
+        ImmutableArray<OutputJack> outputs
+    )
+    {
+        var binder = new FoundBinder(draft, resolver, new StateBinder(draft, outputs));
+        return [.. Whole<FoundSyntax>(statements).Select(binder.Bind).OfType<Found>()];
     }
 
     private static ImmutableArray<AboutLine> ReadAbout(ImmutableArray<StatementSyntax> statements, FindingSink sink) =>

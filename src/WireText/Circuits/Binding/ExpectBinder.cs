@@ -7,8 +7,8 @@ using WireText.Text;
 namespace WireText.Circuits.Binding;
 
 /// <summary>Binds <c>expect</c> lines: the jack and the state that they name, and what they claim of it.</summary>
-/// <param name="outputs">The jacks; a line that names none is about the first.</param>
-internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack> outputs)
+/// <param name="names">Finds what a line names.</param>
+internal sealed class ExpectBinder(CircuitDraft draft, StateBinder names)
 {
     /// <summary>How far a reading or a resonance may be off when nothing is said. Chosen.</summary>
     private const double UsualTolerance = 0.03;
@@ -22,8 +22,8 @@ internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack
         var positions = draft.Controls.Select(control => (int?)control.Rest).ToArray();
         var travels = draft.Dials.Select(dial => dial.Rest).ToArray();
         if (
-            !ReadJack(syntax, out var jack)
-            || HasTwice(syntax)
+            !names.ReadJack(syntax.Jack, out var jack)
+            || names.HasTwice(syntax.State)
             || !ReadOthers(syntax, positions)
             || !syntax.State.All(ReadNamed)
         )
@@ -46,68 +46,7 @@ internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack
             };
 
         bool ReadNamed(PairSyntax pair) =>
-            Naming.Alike(pair.Key.Text, StateText.OthersWord) || Read(pair, positions, travels);
-    }
-
-    /// <summary>The jack that the line names, or the first.</summary>
-    private bool ReadJack(ExpectSyntax syntax, out int? jack)
-    {
-        jack = outputs.IsEmpty ? null : outputs[0].Part;
-        if (syntax.Jack is not { } named)
-        {
-            return true;
-        }
-
-        jack = draft.FindPart(named.Text)?.Index;
-        foreach (var output in outputs)
-        {
-            if (output.Part == jack)
-            {
-                return true;
-            }
-        }
-
-        ReportUnknownJack(named);
-        return false;
-    }
-
-    private void ReportUnknownJack(WordSyntax named)
-    {
-        if (draft.IsBroken(named.Text))
-        {
-            return;
-        }
-
-        var names = outputs.Select(output => draft.Parts[output.Part].Name).ToList();
-        var near = DidYouMean.Nearest(named.Text, names);
-        draft.Sink.Add(
-            LugFindings
-                .UnknownPart.At(
-                    named.Location,
-                    $"no output jack is named '{named.Text}'",
-                    names.Count == 0
-                        ? "write a jack with a tip and a sleeve into the file"
-                        : $"{(near is null ? "" : $"did you mean '{near}'? ")}the jacks are {string.Join(" and ", names)}"
-                )
-                .MendedBy(TextEdit.Meant(named.Location, near, names))
-        );
-    }
-
-    private bool HasTwice(ExpectSyntax syntax)
-    {
-        for (var i = 0; i < syntax.State.Length; i++)
-        {
-            var key = syntax.State[i].Key;
-            if (syntax.State.Take(i).Any(other => Naming.Alike(other.Key.Text, key.Text)))
-            {
-                draft.Sink.Add(
-                    StatementFindings.SaidTwice.At(key.Location, $"'{key.Text}' is set twice", "keep one of the two")
-                );
-                return true;
-            }
-        }
-
-        return false;
+            Naming.Alike(pair.Key.Text, StateText.OthersWord) || names.Read(pair, positions, travels);
     }
 
     private bool ReadOthers(ExpectSyntax syntax, int?[] positions)
@@ -135,28 +74,6 @@ internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack
         }
 
         return true;
-    }
-
-    private bool Read(PairSyntax pair, int?[] positions, double[] travels)
-    {
-        switch (Setting.Read(draft.Controls, draft.Dials, pair.Key.Text, pair.Value.Text, mayBeAny: true))
-        {
-            case Setting.OfControl set:
-                positions[set.Control.Index] = set.Position;
-                return true;
-            case Setting.OfDial set:
-                travels[set.Dial.Index] = set.Travel;
-                return true;
-            case Setting.NoPosition none:
-                SettingFindings.ReportNoPosition(draft, none.Control, pair.Value);
-                return false;
-            case Setting.OffTheDial off:
-                SettingFindings.ReportOffTheDial(draft, off.Dial, pair.Value);
-                return false;
-            default:
-                ReportUnknownControl(pair.Key);
-                return false;
-        }
     }
 
     private Claim? Read(ClaimSyntax syntax)
@@ -288,9 +205,9 @@ internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack
         var coil = (CoilSyntax)syntax;
         var claimed =
             coil.Group is { } group ? Read(group)
-            : CoilsOf(coil.Coil!) is { } coils ? new ClaimedPickup(coils, Through: [], IsReversed: false)
+            : names.CoilsOf(coil.Coil!) is { } coils ? new ClaimedPickup(coils, Through: [], IsReversed: false)
             : null;
-        var through = coil.Through is { } word ? FindPart(word) : null;
+        var through = coil.Through is { } word ? names.FindPart(word) : null;
         return claimed is null || (coil.Through is not null && through is null)
             ? null
             : claimed with
@@ -298,103 +215,6 @@ internal sealed class ExpectBinder(CircuitDraft draft, ImmutableArray<OutputJack
                 Through = through is null ? claimed.Through : claimed.Through.Add(through.Index),
                 IsReversed = claimed.IsReversed != coil.IsReversed,
             };
-    }
-
-    /// <summary>All coils of a pickup, or the one that is named.</summary>
-    private ImmutableArray<int>? CoilsOf(LugSyntax name)
-    {
-        if (FindPart(name.Name) is not { } part)
-        {
-            return null;
-        }
-
-        var coils = part.Elements.Select(element => draft.Elements[element]).OfType<Coil>().ToList();
-        if (coils.Count == 0)
-        {
-            var pickups = draft
-                .Parts.Where(other => other.Elements.Any(e => draft.Elements[e] is Coil))
-                .Select(p => p.Name);
-            draft.Sink.Add(
-                LugFindings.UnknownPart.At(
-                    name.Location,
-                    $"'{part.Name}' has no coil to be heard",
-                    $"name a pickup: {string.Join(", ", pickups)}"
-                )
-            );
-            return null;
-        }
-
-        var named = name.Words.Length == 1 ? coils : coils.FindAll(coil => Naming.Alike(coil.Name, name.FullName));
-        if (named.Count > 0)
-        {
-            return [.. named.Select(coil => coil.Index)];
-        }
-
-        draft.Sink.Add(
-            LugFindings.UnknownPart.At(
-                name.Location,
-                $"'{part.Name}' has no coil '{name.Words[^1].Text}'",
-                $"write {string.Join(" or ", coils.Select(coil => coil.Name))}"
-            )
-        );
-        return null;
-    }
-
-    private Part? FindPart(WordSyntax name)
-    {
-        if (draft.FindPart(name.Text) is { } part)
-        {
-            return part;
-        }
-
-        if (ClaimWords.Meant(name.Text) is { } claim)
-        {
-            draft.Sink.Add(
-                LugFindings
-                    .UnknownPart.At(name.Location, $"no part is named '{name.Text}'", $"did you mean '{claim}'?")
-                    .MendedBy(new TextEdit(name.Location, claim))
-            );
-        }
-        else if (!draft.IsBroken(name.Text))
-        {
-            var names = draft.Parts.Select(p => p.Name).ToList();
-            var near = DidYouMean.Nearest(name.Text, names, allowed: 1) ?? DidYouMean.CutShort(name.Text, names);
-            draft.Sink.Add(
-                LugFindings.UnknownPart.At(
-                    name.Location,
-                    $"no part is named '{name.Text}'",
-                    near is null ? null : $"did you mean '{near}'?"
-                )
-            );
-        }
-
-        return null;
-    }
-
-    private void ReportUnknownControl(WordSyntax key)
-    {
-        var part = key.Text.Split('.')[0];
-        if (draft.IsBroken(part) || draft.IsNameTwice(part))
-        {
-            return;
-        }
-
-        var names = draft
-            .Controls.Select(control => control.Name)
-            .Concat(draft.Dials.Select(dial => dial.Name))
-            .ToList();
-        var near = DidYouMean.Nearest(key.Text, names, allowed: 1) ?? DidYouMean.CutShort(key.Text, names);
-        var isPart = draft.FindPart(part) is not null;
-        var ofThePart = names.Where(name => name.StartsWith($"{part}.", StringComparison.OrdinalIgnoreCase)).ToList();
-        draft.Sink.Add(
-            (isPart ? ControlFindings.NoPositions : LugFindings.UnknownPart).At(
-                key.Location,
-                isPart ? $"'{key.Text}' has no positions and no dial" : $"no part is named '{part}'",
-                near is not null ? $"did you mean '{near}'?"
-                    : ofThePart.Count > 0 ? $"say which of its controls: {string.Join(" or ", ofThePart)}"
-                    : null
-            )
-        );
     }
 
     private static double? Number(string text) =>

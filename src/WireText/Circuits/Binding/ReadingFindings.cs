@@ -57,6 +57,7 @@ public static class ReadingFindings
         WireFindings.LeadToLead,
         WireFindings.NotTwoLeads,
         OpenFindings.ToBeFound,
+        FoundFindings.BadFound,
     ];
 
     /// <summary>Of parts of one's own, and of the files they come from.</summary>

@@ -116,6 +116,11 @@ public sealed record FindSyntax(
     SourceLocation Location
 ) : StatementSyntax(Location);
 
+/// <summary>What was measured or heard at the bench, on an instrument that does not behave.</summary>
+/// <param name="What">Empty where the line tells the instrument's past.</param>
+public sealed record FoundSyntax(FoundPlaceSyntax At, ImmutableArray<FoundWhatSyntax> What, SourceLocation Location)
+    : StatementSyntax(Location);
+
 public sealed record LiftSyntax(LugSyntax Lug, LugSyntax? To, SourceLocation Location) : StatementSyntax(Location);
 
 public sealed record DropSyntax(WordSyntax Name, SourceLocation Location) : StatementSyntax(Location);

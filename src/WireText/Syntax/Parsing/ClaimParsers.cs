@@ -42,7 +42,7 @@ internal static class ClaimParsers
         from mixed in series.Any() ? NoMix("parallel", first, series) : Parse.Return(Enumerable.Empty<CoilsSyntax>())
         select Join(first, parallel.ToList(), series.ToList());
 
-    private static Parser<LugSyntax> CoilName =>
+    internal static Parser<LugSyntax> CoilName =>
         from word in WordParsers.Where("a pickup or a coil, such as neck or bridge.n", IsCoilName)
         select new LugSyntax(WordParsers.SplitAt(word, '.'));
 
@@ -99,7 +99,7 @@ internal static class ClaimParsers
                 word.Location.To((tolerance.GetOrDefault() ?? at ?? value).Location)
             );
 
-    private static bool IsFigure(string text) => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit);
+    internal static bool IsFigure(string text) => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit);
 
     /// <summary>From the first to the last, or to the part that all of it is heard through.</summary>
     private static SourceLocation Whole(SyntaxNode first, SyntaxNode last, IOption<WordSyntax> through) =>

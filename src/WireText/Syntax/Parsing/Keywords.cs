@@ -12,6 +12,7 @@ public static class Keywords
     internal const string Drop = "drop";
     internal const string Expect = "expect";
     internal const string Find = "find";
+    internal const string Found = "found";
     internal const string Remark = "remark";
 
     /// <summary>What <see cref="Remark"/> was called when a note was not yet a weight of findings alone; it is still read.</summary>
@@ -40,6 +41,7 @@ public static class Keywords
         "load",
         "allow",
         Find,
+        Found,
         Define,
         "include",
         "base",

@@ -26,7 +26,7 @@ internal sealed class LineReading
     /// <summary>From the first word to the last, without blanks and comment around them.</summary>
     public SourceLocation Content { get; }
 
-    /// <summary>True in <c>expect</c> and <c>drop expect</c>, where <c>: , ( )</c> are words of their own.</summary>
+    /// <summary>True in <c>expect</c>, <c>drop expect</c> and <c>found</c>, where <c>: , ( )</c> are words of their own.</summary>
     public bool HasMarks { get; }
 
     public WordSyntax FirstWord { get; }
@@ -52,6 +52,7 @@ internal sealed class LineReading
         );
         var isOfExpect =
             reading.FirstWord.Is(Keywords.Expect)
+            || reading.FirstWord.Is(Keywords.Found)
             || (reading.FirstWord.Is(Keywords.Drop) && Naming.Alike(next.Text, Keywords.Expect));
         return isOfExpect ? new LineReading(content, hasMarks: true) : reading;
     }

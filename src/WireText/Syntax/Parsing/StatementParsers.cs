@@ -113,6 +113,7 @@ internal static class StatementParsers
             from at in After("at", WordParsers.Lug("a lug where a wire may land").AtLeastOnce()).Optional()
             from line in WordParsers.WholeLine
             select new FindSyntax([first, .. others], [.. at.GetOrElse([])], line),
+        [Keywords.Found] = Found(),
         ["lift"] =
             from lug in WordParsers.Lug("a lug")
             from to in After("to", WordParsers.Lug("the lug at the other end")).Optional()
@@ -213,6 +214,23 @@ internal static class StatementParsers
         from others in After(",", ClaimParsers.Claim).Many()
         from line in WordParsers.WholeLine
         select new ExpectSyntax(jack, [.. state], [first, .. others], line);
+
+    private static Parser<StatementSyntax> Found()
+    {
+        var atPlug = from jack in ClaimedJack from state in State select (jack, state.ToImmutableArray());
+        var found =
+            from place in FoundParsers.Place(atPlug)
+            from colon in WordParsers.Literal(":", "before what was found")
+            from first in FoundParsers.What
+            from others in After(",", FoundParsers.What).Many()
+            from line in WordParsers.WholeLine
+            select (StatementSyntax)new FoundSyntax(place, [first, .. others], line);
+        var past =
+            from word in FoundParsers.Past
+            from line in WordParsers.WholeLine
+            select (StatementSyntax)new FoundSyntax(word, [], line);
+        return found.Or(past);
+    }
 
     private static Parser<StatementSyntax> Drop()
     {
