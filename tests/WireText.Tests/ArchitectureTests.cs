@@ -37,6 +37,7 @@ public class ArchitectureTests
                 "Output",
                 "Pages",
                 "Editing",
+                "Starting",
             ]
         ),
         (
