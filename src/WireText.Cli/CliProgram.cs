@@ -16,6 +16,7 @@ public static class CliProgram
         A file named - is standard input.
 
         Examples:
+          wiretext new guitar
           wiretext check guitar.wiring
           wiretext positions guitar.wiring
           wiretext bench guitar.wiring
@@ -34,6 +35,9 @@ public static class CliProgram
           wiretext propose guitar.wiring
           wiretext response guitar.wiring --sweep tone -o tone.svg
           wiretext export guitar.wiring --spice -o guitar.cir
+          wiretext help draw
+          wiretext completions bash
+          wiretext man
         """;
 
     public static int Run(string[] args, ICliHost host) => CliRun.Of(host, context => Run(args, context));
@@ -53,6 +57,7 @@ public static class CliProgram
     {
         var root = new RootCommand(About)
         {
+            new NewCommand(context),
             new CheckCommand(context),
             new PositionsCommand(context),
             new BenchCommand(context),
@@ -71,6 +76,9 @@ public static class CliProgram
             new ProposeCommand(context),
             new ResponseCommand(context),
             new ExportCommand(context),
+            new HelpCommand(context),
+            new CompletionsCommand(context),
+            new ManualCommand(context),
         };
         root.Directives.Clear();
         return root;

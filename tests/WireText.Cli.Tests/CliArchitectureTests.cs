@@ -19,6 +19,7 @@ public class CliArchitectureTests
         "Serving",
         "Answering",
         "Arguments",
+        "Describing",
         "Commands",
     ];
 

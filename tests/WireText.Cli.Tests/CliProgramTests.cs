@@ -248,14 +248,17 @@ public sealed class CliProgramTests : IDisposable
 
     /// <summary>Runs the example of a command on a file; what it writes goes beside.</summary>
     private Ran RunExample(string command, string file) =>
-        Ran.Of([
-            .. ExampleOf(command)
-                .Select(arg =>
-                    arg.EndsWith(".wiring", StringComparison.Ordinal) ? file
-                    : arg.StartsWith("guitar.", StringComparison.Ordinal) ? folder[arg]
-                    : arg
-                ),
-        ]);
+        Ran.Of(
+            new TestHost { WorkingFolder = folder.Root },
+            [
+                .. ExampleOf(command)
+                    .Select(arg =>
+                        arg.EndsWith(".wiring", StringComparison.Ordinal) ? file
+                        : arg.StartsWith("guitar.", StringComparison.Ordinal) ? folder[arg]
+                        : arg
+                    ),
+            ]
+        );
 
     /// <summary>The arguments of the example in the help of a command.</summary>
     private static string[] ExampleOf(string command)

@@ -29,6 +29,8 @@ internal sealed class TestHost : ICliHost, IDisposable
 
     public bool IsErrorTerminal { get; init; }
 
+    public bool IsInputTerminal { get; init; }
+
     public string WorkingFolder
     {
         get

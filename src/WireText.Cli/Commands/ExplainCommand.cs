@@ -24,6 +24,7 @@ internal sealed class ExplainCommand : Command
             """
         )
     {
+        check.CompletionSources.Add(_ => FindingCatalogue.All.Select(description => description.Id));
         Add(check);
         SetAction(parsed => Run(context, parsed.GetValue(check)));
     }

@@ -29,6 +29,12 @@ internal sealed class PartsCommand : Command
             """
         )
     {
+        names.CompletionSources.Add(_ =>
+            StandardParts
+                .Catalogue.Kinds.Concat(StandardParts.Catalogue.Definitions.Select(part => part.Model))
+                .Where(name => !Naming.Alike(name, Plain))
+                .Distinct(Naming.Comparer)
+        );
         Add(names);
         SetAction(parsed => Run(context, parsed.GetValue(names) ?? []));
     }

@@ -13,6 +13,8 @@ internal sealed class ConsoleHost : ICliHost
 
     public bool IsErrorTerminal => !Console.IsErrorRedirected;
 
+    public bool IsInputTerminal => !Console.IsInputRedirected;
+
     public string WorkingFolder
     {
         get

@@ -15,6 +15,9 @@ public interface ICliHost
     /// <summary>True when what is written to <see cref="Error"/> is read on a terminal.</summary>
     bool IsErrorTerminal { get; }
 
+    /// <summary>True when <see cref="Input"/> is what somebody types on a terminal.</summary>
+    bool IsInputTerminal => false;
+
     /// <summary>The folder in which the program was started; paths that are not whole are taken from there.</summary>
     string WorkingFolder { get; }
 

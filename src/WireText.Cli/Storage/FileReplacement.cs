@@ -21,6 +21,15 @@ internal static class FileReplacement
         fresh.MoveTo(target);
     }
 
+    /// <summary>Makes a file where there is none.</summary>
+    /// <exception cref="IOException">It cannot be written, or there is something of that name.</exception>
+    public static void Create(string target, byte[] content)
+    {
+        using var fresh = new UnfinishedFile(target);
+        fresh.Write(content, mode: null);
+        fresh.MoveTo(target, mayReplace: false);
+    }
+
     /// <summary>The folder would let the file be replaced, but its owner has said that it stays.</summary>
     private static void RefuseReadOnly(string target)
     {

@@ -33,6 +33,33 @@ internal sealed class ResultWriter(ICliHost host, SourceReader reader)
         );
     }
 
+    /// <summary>Writes a result to a file that is not there yet, or to standard output.</summary>
+    /// <exception cref="CannotException">There is something of that name, or it cannot be written there.</exception>
+    public void Create(string target, byte[] content)
+    {
+        if (target == StandardStream.Name)
+        {
+            Write(target, content);
+            return;
+        }
+
+        RefuseTaken(target);
+        Try(target, full => FileReplacement.Create(full, content));
+    }
+
+    /// <exception cref="CannotException">There is something of that name.</exception>
+    public void RefuseTaken(string target) =>
+        Try(
+            target,
+            full =>
+            {
+                if (target != StandardStream.Name && FileStatus.Of(full).Kind != FileKind.Missing)
+                {
+                    throw new CannotException($"'{target}' is there already and stays as it is; give another name");
+                }
+            }
+        );
+
     /// <summary>Writes a changed text over the file that it was read from, with the byte order mark that it had.</summary>
     /// <exception cref="CannotException">It cannot be written, or somebody has changed it meanwhile.</exception>
     public void Replace(SourceFile source, string text)

@@ -34,13 +34,14 @@ internal sealed class UnfinishedFile : IDisposable
         stream.Flush(flushToDisk: true);
     }
 
-    /// <summary>Gives it its name, over a file that has it now.</summary>
-    public void MoveTo(string target)
+    /// <summary>Gives it its name.</summary>
+    /// <param name="mayReplace">Over a file that has it now; else that is an <see cref="IOException"/>.</param>
+    public void MoveTo(string target, bool mayReplace = true)
     {
         lock (oneAtATime)
         {
             RefuseAbandoned();
-            File.Move(path, target, overwrite: true);
+            File.Move(path, target, overwrite: mayReplace);
             isMade = false;
         }
     }
