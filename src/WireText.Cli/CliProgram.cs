@@ -20,6 +20,7 @@ public static class CliProgram
           wiretext check guitar.wiring
           wiretext positions guitar.wiring
           wiretext bench guitar.wiring
+          wiretext diagnose guitar.wiring
           wiretext draw guitar.wiring -o guitar.png
           wiretext sheet guitar.wiring -o sheet.pdf
           wiretext page guitar.wiring -o guitar.html
@@ -61,6 +62,7 @@ public static class CliProgram
             new CheckCommand(context),
             new PositionsCommand(context),
             new BenchCommand(context),
+            new DiagnoseCommand(context),
             new DrawCommand(context),
             new SheetCommand(context),
             new PageCommand(context),

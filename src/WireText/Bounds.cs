@@ -7,6 +7,7 @@ using WireText.Checks.Repairs;
 using WireText.Checks.Switching;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
+using WireText.Diagnosing;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Layout.Finishing;
 using WireText.Drawing.Layout.Placement;
@@ -236,6 +237,32 @@ public static class Bounds
             "the rest is not compared"
         ),
         new("proposing", "completed texts that are checked", HarnessTrials.MostChecked, "nothing is proposed"),
+        new(
+            "diagnosing",
+            "single faults of an instrument",
+            Electrical.Faults.FaultList.MostFaults,
+            "the rest is not tried"
+        ),
+        new("diagnosing", "facts that were found", Diagnostician.MostFindings, "the rest is not taken in"),
+        new(
+            "diagnosing",
+            "networks that are solved",
+            Diagnostician.MostNetworks,
+            "what is not solved by then is no measurement that is advised"
+        ),
+        new(
+            "diagnosing",
+            "explanations that are told apart",
+            Diagnostician.MostLooked,
+            "the others have less than any of these"
+        ),
+        new("diagnosing", "measurements that are weighed", MeasurementList.Most, "the rest is not advised"),
+        new(
+            "diagnosing",
+            "single faults that are combined to pairs",
+            PairSearch.MostSingles,
+            "the rest is not combined"
+        ),
         new("drawing", "stretches of wire", CircuitLimits.MaxDrawnWires, "the finding too-large-to-draw"),
         new("drawing", "wires laid at full effort", LayoutEngine.MostWiresAtFullEffort, "the quick effort is taken"),
         new(

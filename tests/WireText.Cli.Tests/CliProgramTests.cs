@@ -35,7 +35,15 @@ public sealed class CliProgramTests : IDisposable
     [MemberData(nameof(AllCommands))]
     public void Help_OfEachCommand_HasAnExampleThatRuns(string command)
     {
-        folder.Put("guitar.wiring", command == "propose" ? Sample.ToBeFound : Sample.Right + "place   out  at 40,60\n");
+        folder.Put(
+            "guitar.wiring",
+            command switch
+            {
+                "propose" => Sample.ToBeFound,
+                "diagnose" => Sample.FoundOut,
+                _ => Sample.Right + "place   out  at 40,60\n",
+            }
+        );
         Ran.Of("format", folder["guitar.wiring"]);
 
         Assert.Equal(command, ExampleOf(command)[0]);

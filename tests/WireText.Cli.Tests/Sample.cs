@@ -38,6 +38,16 @@ internal static class Sample
 
         """;
 
+    /// <summary>What was found at the bench has one answer.</summary>
+    public const string FoundOut =
+        Right
+        + """
+            found  worked
+            found  rest:   reads open, dead
+            found  lead:   open
+
+            """;
+
     /// <summary>In the middle position nothing sounds, and what is said of the volume waits for that.</summary>
     public const string Waiting = """
         pickup neck single-coil

@@ -28,6 +28,7 @@ public class ArchitectureTests
                 "Comparing",
                 "Checks",
                 "Proposing",
+                "Diagnosing",
                 "Building",
                 "Drawing",
                 "Documents",
@@ -56,6 +57,7 @@ public class ArchitectureTests
                 "Studies",
                 "Traces",
                 "Responses",
+                "Faults",
                 "BenchPlans",
             ]
         ),
@@ -84,6 +86,7 @@ public class ArchitectureTests
             pairs.Add("Electrical", "Syntax");
             pairs.Add("Checks", "Syntax");
             pairs.Add("Proposing", "Syntax");
+            pairs.Add("Diagnosing", "Syntax");
             pairs.Add("Building", "Syntax");
             pairs.Add("Drawing", "Syntax");
             pairs.Add("Sheets", "Syntax");

@@ -1,4 +1,5 @@
 using WireText.Circuits;
+using WireText.Electrical.Faults;
 
 namespace WireText.Electrical.BenchPlans;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 
-namespace WireText.Electrical.BenchPlans;
+namespace WireText.Electrical.Faults;
 
 /// <summary>Lugs of one part that a soldering iron could take for each other.</summary>
 internal static class NeighbouringLugs
