@@ -67,6 +67,9 @@ public sealed class Compilation
     /// </summary>
     public ImmutableArray<Finding> Findings => steps.Told.Get(cancellation).Findings;
 
+    /// <summary>The same without what a search adds: the edits that mend a refuted claim.</summary>
+    public ImmutableArray<Finding> PromptFindings => steps.FoundWithoutRepairs(cancellation);
+
     /// <summary>What was found in reading alone: nothing is checked for it.</summary>
     public ImmutableArray<Finding> ReadingFindings => steps.FoundInReading(cancellation);
 

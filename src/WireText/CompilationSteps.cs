@@ -114,6 +114,10 @@ internal sealed class CompilationSteps
     /// <summary>What was found in reading, in the order of the text, those in included files after.</summary>
     public ImmutableArray<Finding> FoundInReading(CancellationToken cancellation) => InOrder(Read(cancellation));
 
+    /// <summary>All findings in the order of the text, before repairs are looked for.</summary>
+    public ImmutableArray<Finding> FoundWithoutRepairs(CancellationToken cancellation) =>
+        FindingLimit.Keep(InOrder([.. Read(cancellation), .. Report.Get(cancellation).Findings]));
+
     private CheckReport Tell(CancellationToken cancellation)
     {
         var bound = Bound.Get(cancellation);

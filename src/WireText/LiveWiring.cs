@@ -3,6 +3,7 @@ using WireText.Checks;
 using WireText.Comparing;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
+using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Pages;
 using WireText.Text;
@@ -18,10 +19,22 @@ namespace WireText;
 /// <param name="fileName">For the title block; null for none.</param>
 public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, LayoutEffort effort, string? fileName)
 {
-    private readonly DrawOptions light = new(effort, Theme.Light, fileName);
+    private readonly DrawOptions options = new(effort, Theme.Light, fileName);
     private Compilation? latest;
     private Compilation? drawn;
     private ImmutableArray<Finding> findings = [];
+
+    /// <summary>
+    /// The theme that a picture is told in at once, where whoever looks on sees it at each key stroke; null for both. The edits that mend
+    /// a refuted claim are then not waited for, nor are the figures: another of the same text tells them.
+    /// </summary>
+    public Theme? PromptTheme { get; set; }
+
+    /// <summary>The text that was told last, drawn or not; null before the first.</summary>
+    public Compilation? Latest => latest;
+
+    /// <summary>What was found in it, as far as it was told.</summary>
+    public ImmutableArray<Finding> Findings => findings;
 
     /// <summary>What is told of a text at once: its picture, or the one before, with what was found. One line of JSON.</summary>
     public string Show(SourceText text, CancellationToken cancellation)
@@ -29,7 +42,7 @@ public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, 
         var compiled = (latest?.WithPlacesHeld(text) ?? Compilation.Of(text, sources, settings: settings)).Until(
             cancellation
         );
-        findings = compiled.Findings.AddRange(compiled.DrawingFindings);
+        findings = FindingsOf(compiled);
         latest = compiled;
         return CanBeDrawn(compiled) ? LivePictureData.Write(Draw(compiled)) : Keep(text.Path, WhyKept(compiled));
     }
@@ -41,7 +54,7 @@ public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, 
         LivePictureData.Write(
             new LivePicture(file, findings, trouble, drawn?.Circuit)
             {
-                Drawing = drawn is null ? null : PicturesOf(drawn, light),
+                Drawing = drawn is null ? null : PicturesOf(drawn),
             }
         );
 
@@ -72,17 +85,26 @@ public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, 
             );
         }
 
-        var (ink, dark) = PicturesOf(compiled, light with { Bars = table.Bars });
+        var (light, dark) = InBoth(compiled, table.Bars);
         return LiveFigures.Write(
-            new PageContents(table, ink, dark, fileName) { StockTitle = compiled.BaseCircuit?.Title }
+            new PageContents(table, light, dark, fileName) { StockTitle = compiled.BaseCircuit?.Title }
         );
+    }
+
+    /// <summary>The picture that was told last, in both themes and with contacts that can close. One line of JSON.</summary>
+    /// <param name="bars">Those of the circuit that was drawn last.</param>
+    /// <exception cref="InvalidOperationException">Nothing was drawn yet.</exception>
+    public string DrawInBoth(ImmutableArray<ContactBar> bars)
+    {
+        var (light, dark) = InBoth(drawn ?? throw new InvalidOperationException("Nothing was drawn yet."), bars);
+        return LiveFigures.WriteDrawing(light, dark);
     }
 
     private LivePicture Draw(Compilation compiled)
     {
         var shown = new LivePicture(compiled.Source.Path, findings, null, compiled.Circuit)
         {
-            Drawing = PicturesOf(compiled, light),
+            Drawing = PicturesOf(compiled),
             Change = drawn?.Circuit is { } before ? CircuitComparison.Of(before, compiled.Circuit!) : null,
         };
         drawn = compiled;
@@ -102,6 +124,24 @@ public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, 
             ? "There are lines that cannot be read."
         : "There is no part to draw yet.";
 
-    private static (Picture Light, Picture Dark) PicturesOf(Compilation compiled, DrawOptions options) =>
-        (compiled.PictureFor(options)!, compiled.PictureFor(options with { Theme = Theme.Dark })!);
+    private ImmutableArray<Finding> FindingsOf(Compilation compiled) =>
+        (PromptTheme is null ? compiled.Findings : compiled.PromptFindings).AddRange(compiled.DrawingFindings);
+
+    /// <summary>The picture on a light page and on a dark one: the same one twice where it is told in one theme alone.</summary>
+    private (Picture Light, Picture Dark) PicturesOf(Compilation compiled) =>
+        PromptTheme is { } theme && Paint(compiled, options with { Theme = theme }) is var one
+            ? (one, one)
+            : InBoth(compiled, []);
+
+    private (Picture Light, Picture Dark) InBoth(Compilation compiled, ImmutableArray<ContactBar> bars)
+    {
+        var barred = options with { Bars = bars };
+        return (Paint(compiled, barred), Paint(compiled, barred with { Theme = Theme.Dark }));
+    }
+
+    /// <summary>With what was found as far as it was told: nothing more is looked for.</summary>
+    private Picture Paint(Compilation compiled, DrawOptions how) =>
+        PromptTheme is null
+            ? compiled.PictureFor(how)!
+            : compiled.PlanFor(effort)!.Paint(compiled.Circuit!, FindingsOf(compiled), how);
 }

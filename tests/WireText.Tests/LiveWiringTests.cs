@@ -3,6 +3,8 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using WireText.Checks;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Lettering;
+using WireText.Drawing.Pictures;
 using WireText.Pages;
 using WireText.Testing;
 using WireText.Text;
@@ -182,6 +184,64 @@ public sealed partial class LiveWiringTests
         Assert.Equal(LivePage.MostFindings, told.GetProperty("findings").GetArrayLength());
         Assert.Equal(Left, told.GetProperty("more").GetInt32());
     }
+
+    /// <summary>At each key stroke one theme is enough; the other comes later, and the picture is the same.</summary>
+    [Theory]
+    [InlineData("light")]
+    [InlineData("dark")]
+    public void PromptPicture_IsInOneTheme_UntilBothAreAskedFor(string name)
+    {
+        var theme = Theme.All.First(one => one.Name == name);
+        var prompt = Prompt(theme);
+        var told = Read(prompt.Show(new SourceText("a.wiring", Wired + LastWire), CancellationToken.None));
+        var both = Read(prompt.DrawInBoth([]));
+        var usual = Show(Wired + LastWire);
+
+        Assert.Contains($"\"{theme.Paper}\"", told.GetProperty("drawing").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("var(--c", told.GetProperty("drawing").GetString(), StringComparison.Ordinal);
+        Every.Item(
+            ["drawing", "colours"],
+            key => Assert.Equal(usual.GetProperty(key).GetString(), both.GetProperty(key).GetString())
+        );
+    }
+
+    /// <summary>The bars of the figures say which lugs they join: who draws them elsewhere draws the same.</summary>
+    [Fact]
+    public void BarsOfFigures_DrawTheSamePictureElsewhere()
+    {
+        const string Text =
+            Wired + LastWire + "button mute momentary\nwire mute.1 to out.tip white\nwire mute.2 to out.sleeve black\n";
+        var prompt = Prompt(Theme.Light);
+        prompt.Show(new SourceText("a.wiring", Text), CancellationToken.None);
+        Show(Text);
+        var figures = Read(wiring.TellFigures(CancellationToken.None));
+        var lugs = figures.GetProperty("bars").EnumerateArray().Select(one => one.GetInt32()).ToList();
+
+        Assert.Equal(2, lugs.Count);
+        Assert.Equal(
+            figures.GetProperty("drawing").GetString(),
+            Read(prompt.DrawInBoth([new ContactBar(lugs[0], lugs[1])])).GetProperty("drawing").GetString()
+        );
+    }
+
+    /// <summary>The edit that mends a refuted claim is searched for; at each key stroke the finding comes without.</summary>
+    [Fact]
+    public void PromptFindings_AreTheSame_WithoutTheEditsThatAreSearchedFor()
+    {
+        const string Text = Wired + LastWire + "expect vol=0: neck\nexpect rest: silence\n";
+        var prompt = Prompt(Theme.Light);
+        var told = Read(prompt.Show(new SourceText("a.wiring", Text), CancellationToken.None));
+        var usual = Show(Text);
+
+        Assert.Equal(
+            Every.Of(usual.GetProperty("findings").EnumerateArray()).Select(one => one.GetProperty("id").GetString()),
+            told.GetProperty("findings").EnumerateArray().Select(one => one.GetProperty("id").GetString())
+        );
+        Assert.NotNull(prompt.Latest!.Repairs);
+    }
+
+    private static LiveWiring Prompt(Theme theme) =>
+        new(NoSources.Instance, CheckSettings.Standard, LayoutEffort.Quick, "a.wiring") { PromptTheme = theme };
 
     /// <summary>One line and plain letters: an event has no more, whatever the text has.</summary>
     [Fact]

@@ -48,9 +48,7 @@ internal sealed class DiagnosticPublisher(RpcPeer peer)
         try
         {
             var compiled = document.Compiled.Until(cancellation);
-            var found = FindingLimit
-                .Keep(compiled.ReadingFindings.AddRange(compiled.Report.Findings))
-                .AddRange(compiled.DrawingFindings);
+            var found = compiled.PromptFindings.AddRange(compiled.DrawingFindings);
             Tell(document, found, cancellation);
 
             // Edits are looked for in many trials: nobody waits for them to see what is found.

@@ -22,7 +22,8 @@ public static class QuickFixes
                 .SelectMany(Of),
         ];
 
-    private static IEnumerable<QuickFix> Of(Finding finding)
+    /// <summary>The edits that come with one finding.</summary>
+    public static IEnumerable<QuickFix> Of(Finding finding)
     {
         if (!finding.Edits.IsEmpty)
         {

@@ -42,6 +42,9 @@ public static class LivePage
     public const string Policy =
         "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+    /// <summary>The colours of such a page, as variables of a style sheet.</summary>
+    public static string Colours => PageColours.Of([]) + SeverityColours();
+
     private const string Script = "text/javascript; charset=utf-8";
     private const string Style = "text/css; charset=utf-8";
 
@@ -51,7 +54,7 @@ public static class LivePage
         new("", "text/html; charset=utf-8", Html()),
         new("live.mjs", Script, PageResources.Live),
         new("viewer.mjs", Script, PageResources.Viewer),
-        new("page.css", Style, PageResources.Style + PageColours.Of([]) + SeverityColours()),
+        new("page.css", Style, PageResources.Style + Colours),
         new("live.css", Style, PageResources.LiveStyle),
     ];
 
@@ -63,7 +66,8 @@ public static class LivePage
         PageMarkup.AppendMeta(html);
         html.Append("<title>Wiring</title>\n");
         html.Append("<link rel=\"stylesheet\" href=\"page.css\">\n<link rel=\"stylesheet\" href=\"live.css\">\n");
-        html.Append("<script type=\"module\" src=\"live.mjs\"></script>\n</head>\n<body>\n<header>\n<div>\n");
+        html.Append("<script type=\"module\" src=\"live.mjs\"></script>\n</head>\n");
+        html.Append($"<body data-events=\"{Events}\">\n<header>\n<div>\n");
         html.Append("<div data-live=\"head\"><h1>Wiring</h1></div>\n");
         html.Append(
             "<p class=\"live\" role=\"status\" data-live=\"state\">The page waits for its first picture.</p>\n"

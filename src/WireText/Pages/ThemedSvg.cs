@@ -15,10 +15,16 @@ internal sealed record ThemedSvg(string Markup, ImmutableArray<(string Light, st
     private const int ColourLength = 9;
 
     /// <param name="light">A picture.</param>
-    /// <param name="dark">The same picture in other colours.</param>
+    /// <param name="dark">The same picture in other colours; the very same where it is for one theme alone.</param>
     public static ThemedSvg Of(Picture light, Picture dark)
     {
-        var (one, other) = (SvgWriter.WriteInline(light), SvgWriter.WriteInline(dark));
+        var one = SvgWriter.WriteInline(light);
+        if (ReferenceEquals(light, dark))
+        {
+            return new ThemedSvg(one, []);
+        }
+
+        var other = SvgWriter.WriteInline(dark);
         var markup = new StringBuilder(one.Length);
         var colours = new Numbered<(string, string)>();
         var at = 0;

@@ -4,6 +4,13 @@ import { createViewer, element, restOf, turned } from "./viewer.mjs";
 /** How long what a save brought stays lit, in milliseconds. Chosen: long enough to look up from the keys. */
 const litFor = 6000;
 
+/** What is said where each save is told. */
+const ofSaves = {
+  now: (file) => `${file} as it was saved last`,
+  changes: "Since the last save",
+  all: "wiretext check tells them all",
+};
+
 const lost = "Not connected: what is shown may be old. Where wiretext watch has ended, start it again and open the address that it prints.";
 
 /** The state of one viewer for the data of another: what is called the same stands as it stood, the rest is at rest. */
@@ -37,7 +44,7 @@ export function linesAt(picture, shown) {
 }
 
 /** Fills the page from the events: a picture as soon as there is one, the figures when they are worked out. */
-export function createLive(page, events) {
+export function createLive(page, events, words = ofSaves) {
   const root = page.body;
   const live = (name) => root.querySelector(`[data-live="${name}"]`);
   const colours = new page.defaultView.CSSStyleSheet();
@@ -58,10 +65,10 @@ export function createLive(page, events) {
     shown.picture = picture;
     page.title = picture.title ? `${picture.file} – ${picture.title}` : picture.file;
     root.classList.toggle("kept", picture.trouble !== null);
-    say(wordsOf(picture));
-    live("findings").replaceChildren(...findingsOf(picture));
+    say(wordsOf(picture, words));
+    live("findings").replaceChildren(...findingsOf(picture, words));
     if (picture.trouble === null) {
-      live("changes").replaceChildren(...changesOf(picture));
+      live("changes").replaceChildren(...changesOf(picture, words));
     }
     if (picture.title === null) {
       return;
@@ -141,13 +148,14 @@ export function createLive(page, events) {
   }
 }
 
-function wordsOf(picture) {
+function wordsOf(picture, words) {
+  const summary = picture.summary[0].toUpperCase() + picture.summary.slice(1);
   return picture.trouble === null
-    ? `${picture.file} as it was saved last: ${picture.summary}.`
-    : `${picture.trouble} ${picture.title === null ? "" : "The picture is that of the last text that could be read. "}${picture.summary}.`;
+    ? `${words.now(picture.file)}: ${picture.summary}.`
+    : `${picture.trouble} ${picture.title === null ? "" : "The picture is that of the last text that could be read. "}${summary}.`;
 }
 
-function findingsOf(picture) {
+function findingsOf(picture, words) {
   if (picture.findings.length === 0) {
     return [];
   }
@@ -161,7 +169,7 @@ function findingsOf(picture) {
       ...(finding.help ? [element("p", { class: "help" }, `help: ${finding.help}`)] : []),
     ),
   );
-  const more = picture.more > 0 ? [element("p", { class: "remark" }, `${picture.more} more: wiretext check tells them all.`)] : [];
+  const more = picture.more > 0 ? [element("p", { class: "remark" }, `${picture.more} more: ${words.all}.`)] : [];
   return [element("h2", {}, "Findings"), element("ol", {}, ...items), ...more];
 }
 
@@ -173,11 +181,11 @@ function otherPlacesOf({ related }) {
   return [element("details", {}, element("summary", {}, related.length === 1 ? "another place" : `${related.length} other places`), ...places)];
 }
 
-function changesOf(picture) {
+function changesOf(picture, words) {
   if (picture.changes.length === 0) {
     return [];
   }
-  return [element("h2", {}, "Since the last save"), element("ul", {}, ...picture.changes.map((words) => element("li", {}, words)))];
+  return [element("h2", {}, words.changes), element("ul", {}, ...picture.changes.map((words) => element("li", {}, words)))];
 }
 
 function placeOf(place) {
@@ -211,6 +219,7 @@ function focusOf(page) {
   };
 }
 
-if (globalThis.document?.querySelector("[data-live]")) {
-  createLive(document, new EventSource("events"));
+const served = globalThis.document?.body.dataset.events;
+if (served) {
+  createLive(document, new EventSource(served));
 }
