@@ -36,7 +36,13 @@ internal sealed class OpenPage : IAsyncDisposable
 
     /// <summary>Opens an address; what lies below it may be asked for.</summary>
     public static Task<OpenPage> At(IBrowser browser, string address, int width) =>
-        At(browser, address, asked => asked.StartsWith(address, StringComparison.Ordinal), width, written: null);
+        At(
+            browser,
+            address,
+            asked => asked.StartsWith(address.Split('#')[0], StringComparison.Ordinal),
+            width,
+            written: null
+        );
 
     private static async Task<OpenPage> At(
         IBrowser browser,

@@ -9,6 +9,7 @@ public class ViewerTests
     [SkippableTheory]
     [InlineData("viewer.test.mjs")]
     [InlineData("live.test.mjs")]
+    [InlineData("playground.test.mjs")]
     public void Script_PassesItsTestsOnNode(string tests)
     {
         var node = Programs.Find("node");
