@@ -141,7 +141,12 @@ public sealed class Compilation
     /// <param name="fileName">Null for none.</param>
     public string? WritePage(PageTable table, LayoutEffort effort, string? fileName)
     {
-        var options = new DrawOptions(effort, Theme.Light, fileName) { Bars = table.Bars, ForBench = false };
+        var options = new DrawOptions(effort, Theme.Light, fileName)
+        {
+            Bars = table.Bars,
+            ForBench = false,
+            TellsHeard = false,
+        };
         return PictureFor(options) is { } light && PictureFor(options with { Theme = Theme.Dark }) is { } dark
             ? PageHtml.Write(new PageContents(table, light, dark, fileName) { StockTitle = BaseCircuit?.Title })
             : null;

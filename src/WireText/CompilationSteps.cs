@@ -4,9 +4,11 @@ using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Circuits.Binding;
 using WireText.Drawing.Layout;
+using WireText.Drawing.Pictures;
 using WireText.Drawing.Shapes;
 using WireText.Electrical.Studies;
 using WireText.Mods;
+using WireText.Output;
 using WireText.Steps;
 using WireText.Syntax.Nodes;
 using WireText.Syntax.Parsing;
@@ -105,11 +107,17 @@ internal sealed class CompilationSteps
 
         var picture =
             Bound.Get(cancellation).Circuit is { } circuit && PlanFor(options.Effort).Get(cancellation) is { } plan
-                ? plan.Paint(circuit, Told.Get(cancellation).Findings, options)
+                ? plan.Paint(circuit, Told.Get(cancellation).Findings, options, HeardFor(options, cancellation))
                 : null;
         drawn = new Drawn(options, picture);
         return picture;
     }
+
+    private HeardTable? HeardFor(DrawOptions options, CancellationToken cancellation) =>
+        options is { TellsHeard: true, Views.IsEmpty: true, Trace: null, Changes: null }
+        && Study.Get(cancellation) is { } study
+            ? HeardWords.Of(study.Until(cancellation).PositionsAtJacks)
+            : null;
 
     /// <summary>What was found in reading, in the order of the text, those in included files after.</summary>
     public ImmutableArray<Finding> FoundInReading(CancellationToken cancellation) => InOrder(Read(cancellation));

@@ -26,6 +26,9 @@ public sealed record DrawOptions(LayoutEffort Effort, Theme Theme, string? FileN
     /// <summary>See <see cref="PictureOptions.ForBench"/>.</summary>
     public bool ForBench { get; init; } = true;
 
+    /// <summary>False for who tells elsewhere what is heard in every position.</summary>
+    public bool TellsHeard { get; init; } = true;
+
     /// <summary>How the circuit differs from an earlier one; null where it is drawn by itself. Findings are left out then: the numbers are those of the changes.</summary>
     public ChangesShown? Changes { get; init; }
 

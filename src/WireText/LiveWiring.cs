@@ -19,7 +19,7 @@ namespace WireText;
 /// <param name="fileName">For the title block; null for none.</param>
 public sealed class LiveWiring(ISourceProvider sources, CheckSettings settings, LayoutEffort effort, string? fileName)
 {
-    private readonly DrawOptions options = new(effort, Theme.Light, fileName);
+    private readonly DrawOptions options = new(effort, Theme.Light, fileName) { TellsHeard = false };
     private Compilation? latest;
     private Compilation? drawn;
     private ImmutableArray<Finding> findings = [];

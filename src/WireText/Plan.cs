@@ -74,7 +74,13 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
     }
 
     /// <summary>The picture of the circuit.</summary>
-    public Picture Paint(Circuit circuit, ImmutableArray<Finding> findings, DrawOptions options)
+    /// <param name="heard">What is heard in every position; null where it is not told.</param>
+    public Picture Paint(
+        Circuit circuit,
+        ImmutableArray<Finding> findings,
+        DrawOptions options,
+        HeardTable? heard = null
+    )
     {
         var pictured = new PictureOptions
         {
@@ -87,6 +93,7 @@ public sealed record Plan(ImmutableArray<Face> Faces, LayoutProblem Problem, Lay
             Joints = options.Joints,
             Changes = options.Changes,
             ForBench = options.ForBench,
+            Heard = heard,
             Findings = options is { ForBench: true, Changes: null } ? findings : [],
         };
         return options.Views.IsEmpty

@@ -158,7 +158,7 @@ internal sealed class DrawCommand : Command
 
         var picture = request.Against is { } old
             ? PaintAgainst(WiringToCompare.Read(context, old, sources), Path.GetFileName(old))
-            : plan.Paint(circuit, compiled.Findings, options);
+            : compiled.PictureFor(options)!;
         var svg = SvgWriter.Write(picture, request.Scale);
         if (ArrangeLines.Write(plan.Layout).Length > 0)
         {

@@ -52,7 +52,12 @@ public static class FaceBuilder
             OrderInZone(circuit, part),
             [body.Outline, .. Wafers.Under(body, faceLugs).Select(wafer => new Outline.Rectangle(wafer))],
             [.. faceLugs.Select(lug => LayoutLugOf(circuit, lug))],
-            [.. surfaces.Select(s => new LayoutSurface(circuit.NameOf(s.Lug), s.Shape))],
+            [
+                .. surfaces.Select(s => new LayoutSurface(circuit.NameOf(s.Lug), s.Shape)
+                {
+                    Cover = look.CoverOf(faceLugs),
+                }),
+            ],
             box,
             outside.IsEmpty ? null : FaceLine.SizeOf(outside),
             GivenPoint(circuit, part),
@@ -117,7 +122,10 @@ public static class FaceBuilder
     private static int OrderInZone(Circuit circuit, Part part)
     {
         var zone = LookList.Of(part).ZoneOf(part);
-        return circuit.Parts.Take(part.Index).Count(other => LookList.Of(other).ZoneOf(other) == zone);
+        Part[] all = [.. circuit.Parts.Where(other => LookList.Of(other).ZoneOf(other) == zone)];
+        return zone == LayoutZone.Pickup
+            ? PickupOrder.Of([.. all.Select(other => other.Name)])[Array.IndexOf(all, part)]
+            : Array.IndexOf(all, part);
     }
 
     private static Point? GivenPoint(Circuit circuit, Part part) =>

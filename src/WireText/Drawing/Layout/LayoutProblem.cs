@@ -65,7 +65,11 @@ public sealed record LayoutLug(string Id, Point At, ImmutableArray<Side> Exits)
 
 /// <summary>Metal that takes many joints, each at its own place: a pot's case.</summary>
 /// <param name="Id">The full name, <c>vol.case</c>.</param>
-public sealed record LayoutSurface(string Id, Outline Shape);
+public sealed record LayoutSurface(string Id, Outline Shape)
+{
+    /// <summary>What lies on it: no joint stands there while there is room beside it. Null for nothing.</summary>
+    public Box? Cover { get; init; }
+}
 
 /// <summary>How important it is that a wire is drawn unbroken: the less important one hops at a crossing.</summary>
 public enum WireRank

@@ -43,6 +43,10 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
     /// <summary>Nearer to the end of a wire, in millimetres, a part's number would be read as the wire's. Chosen by eye.</summary>
     private const double ClearOfEnds = 6;
 
+    /// <summary>Nearer to a joint than this, where the colour of a wire begins, its number stands off the part's outline by so much.</summary>
+    private const double LeastFromEnds = 4.5;
+    private const double OffRim = 2;
+
     public PictureItem Apply(PictureItem item) =>
         item switch
         {
@@ -94,7 +98,12 @@ internal sealed class ChangePainter(Scene scene, LabelSpace space, Overlay overl
             .. scene.Wires.SelectMany(wire => new[] { wire.Route.Points[0], wire.Route.Points[^1] }),
             .. part.Face.Lugs.Select(lug => part.OnPage(lug.At)),
         ];
-        return places.OrderByDescending(place => Math.Min(ClearOfEnds, FromNearest(place))).First();
+        var best = FarthestFromEnds(places);
+        var apart = places.Zip(Sides, (place, side) => place + new Point(side.X * OffRim, side.Y * OffRim));
+        return FromNearest(best) < LeastFromEnds ? FarthestFromEnds(apart) : best;
+
+        Point FarthestFromEnds(IEnumerable<Point> some) =>
+            some.OrderByDescending(place => Math.Min(ClearOfEnds, FromNearest(place))).First();
 
         double FromNearest(Point place) =>
             ends.Select(end => Point.Distance(end, place)).DefaultIfEmpty(ClearOfEnds).Min();

@@ -16,8 +16,11 @@ internal sealed class CloseUp
     /// <summary>With so many wires on one lug, a part's own lead among them, a part is shown larger. Chosen.</summary>
     private const int SeveralWires = 3;
 
-    /// <summary>With so many wires a part is shown larger whatever room they have. Chosen: a reader asked for it where there were eleven.</summary>
-    private const int ManyWires = 10;
+    /// <summary>
+    /// With so many wires a part is shown larger whatever room they have. Chosen: with eleven or twelve, each name and tag in its
+    /// place, the larger view shows nothing that the drawing does not.
+    /// </summary>
+    private const int ManyWires = 14;
 
     private readonly Scene scene;
     private readonly ImmutableArray<WayOut> ways;

@@ -10,10 +10,13 @@ internal static class ContactWords
     private const int MostPositions = 24;
 
     /// <summary>For each control that joins anything a line, or one for each position where a line has no room for all.</summary>
-    public static IEnumerable<string> Of(Circuit circuit, double width) =>
+    /// <param name="told">The index of a control that is told elsewhere; null for none.</param>
+    public static IEnumerable<string> Of(Circuit circuit, double width, int? told) =>
         circuit
             .Controls.Where(control =>
-                control.Positions.Length > 1 && control.Positions.Any(position => !position.Closed.IsEmpty)
+                control.Index != told
+                && control.Positions.Length > 1
+                && control.Positions.Any(position => !position.Closed.IsEmpty)
             )
             .SelectMany(control => Lines(circuit, control, width));
 
@@ -31,11 +34,14 @@ internal static class ContactWords
             : told.Select(words => DrawnText.Clean($"{control.Name}: {words}"));
     }
 
-    private static string Told(Circuit circuit, Position position)
+    private static string Told(Circuit circuit, Position position) => $"{position.Name} {Joined(circuit, position)}";
+
+    /// <summary>What a position joins: <c>A0+A1, B0+B1</c>, or <c>nothing</c>.</summary>
+    public static string Joined(Circuit circuit, Position position)
     {
         var joined = position.Closed.Select(group =>
             string.Join('+', group.Select(lug => circuit.Lugs[lug].Terminal.Name))
         );
-        return $"{position.Name} {(position.Closed.IsEmpty ? "nothing" : string.Join(", ", joined))}";
+        return position.Closed.IsEmpty ? "nothing" : string.Join(", ", joined);
     }
 }

@@ -39,6 +39,9 @@ public sealed record PictureOptions
     /// </summary>
     public bool ForBench { get; init; } = true;
 
+    /// <summary>What is heard in every position, told under the drawing; null where it is not told.</summary>
+    public HeardTable? Heard { get; init; }
+
     /// <summary>Marked on the drawing and listed under it, in this order; remarks that are no findings are left out.</summary>
     public ImmutableArray<Finding> Findings
     {

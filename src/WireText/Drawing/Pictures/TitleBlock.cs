@@ -3,6 +3,7 @@ using System.Globalization;
 using WireText.Circuits;
 using WireText.Comparing;
 using WireText.Drawing.Faces;
+using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
 using WireText.Drawing.Shapes;
 using WireText.Geometry;
@@ -20,7 +21,10 @@ internal sealed class TitleBlock
     private readonly Box area;
 
     /// <summary>What of the area the words take; close-ups stand beside them where there is room.</summary>
-    private readonly TextColumn column;
+    private readonly TextColumn whole;
+
+    /// <summary>Where the next words go: the whole, or its left part.</summary>
+    private TextColumn column;
     private readonly List<PictureItem> items = [];
     private readonly ImmutableArray<CloseUp> closeUps;
     private readonly IReadOnlySet<string> led;
@@ -36,7 +40,7 @@ internal sealed class TitleBlock
         (this.closeUps, this.led) = (closeUps, led);
         var left = area.Width - RowWidth(closeUps) - (2 * Tokens.ColumnGap);
         var width = closeUps.IsEmpty || left < Tokens.TextColumn ? area.Width : left;
-        column = new TextColumn(items, area.X, area.X + width, area.Y);
+        column = whole = new TextColumn(items, area.X, area.X + width, area.Y);
     }
 
     private bool HasColumns => column.Right < area.Right;
@@ -55,11 +59,7 @@ internal sealed class TitleBlock
         var block = new TitleBlock(scene, closeUps, led, area);
         block.Rule();
         var top = block.column.Y;
-        block.Heading();
-        block.Notes();
-        block.Changes();
-        block.Legend();
-        block.Contacts();
+        block.Words();
         var bottom = top;
         if (block.HasColumns)
         {
@@ -94,30 +94,73 @@ internal sealed class TitleBlock
         column.Skip(Tokens.BlockGap);
     }
 
-    /// <summary>Title on the left; scale bar, view and file name on the right.</summary>
-    private void Heading()
+    /// <summary>
+    /// Title, notes and signs on the left; scale bar, view and file name on the right, and below them what is heard, where the
+    /// words on the left still have room.
+    /// </summary>
+    private void Words()
     {
         var file = FileLines();
-        var scaleWidth = file.Select(line => DrawnText.Width(line, TextWeight.Regular, Tokens.NoteSize))
+        var fileWidth = file.Select(line => DrawnText.Width(line, TextWeight.Regular, Tokens.NoteSize))
             .Append(Tokens.ScaleBar)
             .Max();
-        ScaleBar(new Point(column.Right - Tokens.ScaleBar, column.Y));
-        var top = column.Y;
-        var (lines, style) = TitleIn(column.Width - scaleWidth - Tokens.ColumnGap);
+        var heard = scene.Options.Heard is { } table ? new HeardGrid(table, theme) : null;
+        var room = whole.Width - Tokens.TextColumn - (2 * Tokens.ColumnGap);
+        var isBeside = fileWidth <= room && heard?.Width <= room;
+        var right = Math.Max(fileWidth, isBeside ? heard!.Width : 0);
+        var rightColumn = new TextColumn(items, whole.Right - right, whole.Right, whole.Y);
+        column = new TextColumn(items, whole.Left, rightColumn.Left - (2 * Tokens.ColumnGap), whole.Y);
+        Title();
+        FileAndScale(file, rightColumn);
+        if (isBeside)
+        {
+            rightColumn.Skip(Tokens.BlockGap / 2);
+            heard!.Write(rightColumn);
+        }
+        else if (right > room)
+        {
+            whole.MoveTo(Math.Max(column.Y, rightColumn.Y + (Tokens.BlockGap / 2)));
+            column = whole;
+        }
+
+        Notes();
+        Changes();
+        Legend();
+        Contacts();
+        if (!isBeside && heard is not null)
+        {
+            heard.Write(column);
+            column.Skip(Tokens.BlockGap / 2);
+        }
+
+        whole.MoveTo(Math.Max(column.Y, rightColumn.Y + (isBeside ? Tokens.BlockGap / 2 : 0)));
+        column = whole;
+    }
+
+    private void Title()
+    {
+        var (lines, style) = TitleIn(column.Width);
         foreach (var line in lines)
         {
             column.Line("title", line, style);
         }
 
-        var scale = Tokens.ScaleBarHeight + (Tokens.LugLabelSize * Tokens.LineHeight);
-        var below = top + scale + (Tokens.NoteSize * Tokens.LineHeight / 2);
+        column.Skip(Tokens.BlockGap / 2);
+    }
+
+    private void FileAndScale(ImmutableArray<string> file, TextColumn right)
+    {
+        ScaleBar(new Point(right.Right - Tokens.ScaleBar, right.Y));
+        right.Skip(
+            Tokens.ScaleBarHeight
+                + (Tokens.LugLabelSize * Tokens.LineHeight)
+                + (Tokens.NoteSize * Tokens.LineHeight / 2)
+        );
         foreach (var line in file)
         {
-            column.EndOn(below + Tokens.NoteSize, "file", line, TextStyle.Note(theme.QuietInk));
-            below += Tokens.NoteSize * Tokens.LineHeight;
+            right.EndOn(right.Y + Tokens.NoteSize, "file", line, TextStyle.Note(theme.QuietInk));
+            right.Skip(Tokens.NoteSize * Tokens.LineHeight);
         }
-
-        column.MoveTo(Math.Max(column.Y, below) + (Tokens.BlockGap / 2));
     }
 
     /// <summary>The title in two lines at most: smaller where it is long, and cut where it is longer than any title.</summary>
@@ -141,17 +184,36 @@ internal sealed class TitleBlock
     /// <summary>The view and the name of the file: whole, in as many lines as it takes.</summary>
     private ImmutableArray<string> FileLines()
     {
-        const string View = "seen from behind";
+        var view = $"seen from behind{NeckSide()}";
         if (scene.Options.FileName is not { Length: > 0 } file)
         {
-            return [View];
+            return [view];
         }
 
         var room = column.Width / 2;
-        var one = DrawnText.Clean($"{View} · {file}");
+        var one = DrawnText.Clean($"{view} · {file}");
         return DrawnText.Width(one, TextWeight.Regular, Tokens.NoteSize) <= room
             ? [one]
-            : [View, .. Broken(DrawnText.Clean(file), room)];
+            : [view, .. Broken(DrawnText.Clean(file), room)];
+    }
+
+    /// <summary>On which side the neck is, where pickups say where they sit and stand in that order.</summary>
+    private string NeckSide()
+    {
+        PlacedFace[] pickups = [.. scene.Parts.Where(part => part.Face.Layout.Zone == LayoutZone.Pickup)];
+        if (
+            pickups.Length < 2
+            || PickupOrder.Seated([.. pickups.Select(part => scene.PartOf(part).Name)]) is not { } seats
+        )
+        {
+            return "";
+        }
+
+        var (least, most) = (seats.Zip(pickups).MinBy(one => one.First), seats.Zip(pickups).MaxBy(one => one.First));
+        var apart = least.First == most.First ? 0 : most.Second.Bounds.X - least.Second.Bounds.X;
+        return apart > 0 ? ", neck to the left"
+            : apart < 0 ? ", neck to the right"
+            : "";
     }
 
     /// <summary>A name without blanks in pieces that fit.</summary>
@@ -273,7 +335,7 @@ internal sealed class TitleBlock
 
     private void Contacts()
     {
-        string[] lines = [.. ContactWords.Of(scene.Circuit, column.Width)];
+        string[] lines = [.. ContactWords.Of(scene.Circuit, column.Width, scene.Options.Heard?.Joined)];
         if (lines.Length == 0)
         {
             return;

@@ -47,10 +47,10 @@ public class PartArtTests
     [Fact]
     public void Art_InALargerView_GrowsWithThePart()
     {
-        // Ten wires: so many are shown larger.
+        // Fourteen wires: so many are shown larger.
         var picture = Drawings.PictureOf(
             """
-            circuit "ten wires on a lever"
+            circuit "fourteen wires on a lever"
             switch  sel lever-3way
             jack    out
             wire    sel.A1 to sel.A2 to sel.A3 to sel.A0 to sel.B0 red
@@ -59,6 +59,11 @@ public class PartArtTests
             wire    sel.B0 to out.tip yellow
             wire    sel.B1 to out.sleeve black
             wire    sel.B3 to out.sleeve green
+            wire    sel.A1 to out.sleeve violet
+            wire    sel.A2 to out.tip brown
+            wire    sel.A3 to out.sleeve orange
+            wire    sel.B2 to out.tip grey
+            place   sel turned 0
             """
         );
         var slots = Boxes("slot");

@@ -26,13 +26,17 @@ public class CloseUpTests
         wire    turn.B1 to out.sleeve black
         """;
 
-    /// <summary>With these ten wires end on the switch, and it is shown larger.</summary>
+    /// <summary>With these fourteen wires end on the switch, and it is shown larger.</summary>
     private const string More = """
 
         wire    turn.A0 to out.tip green
         wire    turn.B0 to out.sleeve brown
         wire    turn.A2 to out.tip blue
         wire    turn.B2 to out.sleeve pink
+        wire    turn.A0 to turn.B2 yellow
+        wire    turn.B0 to turn.A2 turquoise
+        wire    turn.A1 to out.sleeve bare
+        wire    turn.B1 to out.tip white
         """;
 
     public static TheoryData<string> Examples() => Rows.Of(Repository.ExampleNames);
@@ -144,12 +148,22 @@ public class CloseUpTests
     }
 
     [Fact]
-    public void Part_WithTenWiresOrMore_IsShownLarger() =>
-        Assert.Equal(
-            ["vol-n", "vol-b"],
-            CloseUpsOf(Draw("8-twin-coil-cut.wiring", LayoutEffort.Full).Picture)
-                .Select(close => ShownBy(close, "part"))
-        );
+    public void Part_WithFourteenWiresOrMore_IsShownLarger()
+    {
+        var all =
+            "circuit \"a pot\"\npot vol 500k audio\njack out mono\n"
+            + string.Concat(Enumerable.Range(1, 14).Select(Ground));
+        var fewer = all[..all.LastIndexOf("pickup", StringComparison.Ordinal)];
+
+        Assert.Equal(["vol"], CloseUpsOf(Drawings.PictureOf(all)).Select(close => ShownBy(close, "part")));
+        Assert.Empty(CloseUpsOf(Drawings.PictureOf(fewer)));
+
+        static string Ground(int pickup) => $"pickup p{pickup} single-coil\nwire p{pickup}.ground to vol.case black\n";
+    }
+
+    [Fact]
+    public void Part_WithElevenWiresThatAllHaveTheirTags_IsNotShownLarger() =>
+        Assert.Empty(CloseUpsOf(Draw("8-twin-coil-cut.wiring", LayoutEffort.Full).Picture));
 
     [Fact]
     public void Page_OfADrawingNarrowerThanItsCloseUp_IsAsWideAsThat()

@@ -55,6 +55,28 @@ public class PlainNameTests
         }
     }
 
+    [Fact]
+    public void Pull_HasTheNamesOfItsSwitchOnIt_AndTheJointsOfItsCaseBesideIt()
+    {
+        var items = PictureItems.In(Drawings.PictureOf(TwoPulls, effort: LayoutEffort.Full)).ToList();
+        Box[] blocks = [.. items.OfType<RectangleShape>().Where(box => box.Class == "detail").Select(box => box.Box)];
+        var names = items.OfType<TextItem>().Where(text => text.Class == "lug-label" && text.Text.Length == 2);
+        var joints = items
+            .OfType<CircleShape>()
+            .Where(joint => joint.Class == "joint" && joint.Shows[0].Value.EndsWith(".case", StringComparison.Ordinal));
+
+        Assert.Equal(2, blocks.Length);
+        foreach (var name in Every.Of(names))
+        {
+            Assert.Contains(blocks, block => block.Contains(name.Bounds));
+        }
+
+        foreach (var joint in Every.Of(joints))
+        {
+            Assert.DoesNotContain(blocks, block => block.DistanceTo(joint.Centre) <= 0);
+        }
+    }
+
     [Theory, MemberData(nameof(Examples))]
     public void Names_InALargerView_StandOnTheSidesWhereTheyStandInTheDrawing(string name)
     {

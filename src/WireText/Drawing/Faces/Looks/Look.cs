@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;
@@ -65,6 +66,9 @@ public abstract class Look
 
     /// <summary>Outlines of its art, on the page, on which names of lugs may lie whole and which they do not cross.</summary>
     public virtual IEnumerable<Outline> OutlinesOfArt(PlacedFace face) => [];
+
+    /// <summary>What lies on its case, in the part's own frame: nothing is soldered to the case there. Null for nothing.</summary>
+    public virtual Box? CoverOf(ImmutableArray<FaceLug> lugs) => null;
 
     /// <summary>What a legend tells of such parts; null for nothing.</summary>
     public virtual LookSign? Sign => null;

@@ -17,8 +17,11 @@ internal sealed class SlotCost
     /// <summary>A pickup below the top row: 100 mm of wire must be saved before a reader finds it elsewhere. Chosen.</summary>
     private const int PickupBelowTop = 500;
 
-    /// <summary>Two parts in another order than the text has them: 70 mm of wire must be saved. Chosen.</summary>
+    /// <summary>Two pots in another order than the text has them: 70 mm of wire must be saved. Chosen.</summary>
     private const int OutOfOrder = 350;
+
+    /// <summary>Two pickups in another order than from the neck to the bridge: no wire is worth it.</summary>
+    private const int PickupsOutOfOrder = 100_000;
 
     /// <summary>Room between columns: some eight wires side by side. Chosen.</summary>
     private const double ColumnChannel = 9 * LayoutScale.Pitch;
@@ -201,7 +204,7 @@ internal sealed class SlotCost
             {
                 if (cells[j] >= 0 && IsOutOfOrder(wiring.Parts[cells[j]], part))
                 {
-                    cost += OutOfOrder;
+                    cost += part.Zone == LayoutZone.Pickup ? PickupsOutOfOrder : OutOfOrder;
                 }
             }
         }

@@ -8,6 +8,12 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
     /// <summary>A wire finds its way to a surface that has so many places for each. With fewer clear of names, nearer ones are taken too.</summary>
     private const int PlacesForEach = 4;
 
+    /// <summary>A surface is left bare of joints where something lies on it when so many places remain for each wire.</summary>
+    private const int LeastForEach = 2;
+
+    /// <summary>How far the middle of a joint keeps from what lies on its surface, in millimetres: so that both are seen whole, else at its edge.</summary>
+    private static readonly double[] FromCover = [LayoutScale.SurfaceJointRadius + 0.4, 0.5];
+
     /// <summary>How far a joint keeps from the names of lugs where there is room, in millimetres: the first that leaves enough places.</summary>
     private static readonly double[] FromNames = [LayoutScale.LandingDistance, 2, 1];
 
@@ -20,7 +26,8 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
             return [];
         }
 
-        var shape = draft.PoseOf(part).OnPage(draft.Wiring.Parts[part].Surfaces[index].Shape);
+        var surface = draft.Wiring.Parts[part].Surfaces[index];
+        var shape = draft.PoseOf(part).OnPage(surface.Shape);
         var bounds = shape.Bounds;
         var inset = Math.Min(LayoutScale.Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
         var found = new List<int>();
@@ -37,16 +44,32 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
             }
         );
         var wires = draft.Wiring.Connections.Count(wire => wire.From == terminal || wire.To == terminal);
+        var all = surface.Cover is { } cover ? Beside(draft.PoseOf(part).OnPage(cover), found, wires) : [.. found];
         foreach (var distance in FromNames)
         {
-            int[] clear = [.. found.Where(node => !IsNearName(part, NodeAt(node), distance))];
+            int[] clear = [.. all.Where(node => !IsNearName(part, NodeAt(node), distance))];
             if (clear.Length >= PlacesForEach * wires)
             {
                 return clear;
             }
         }
 
-        return [.. found];
+        return all;
+    }
+
+    /// <summary>The places beside what lies on a surface, or all where they are too few.</summary>
+    private int[] Beside(Box cover, List<int> places, int wires)
+    {
+        foreach (var distance in FromCover)
+        {
+            int[] bare = [.. places.Where(node => cover.DistanceTo(NodeAt(node)) >= distance)];
+            if (bare.Length >= LeastForEach * wires)
+            {
+                return bare;
+            }
+        }
+
+        return [.. places];
     }
 
     private Point NodeAt(int node) => draft.Frame.OnPage(draft.Nodes[node].X, draft.Nodes[node].Y);
