@@ -176,9 +176,9 @@ internal sealed class TitleBlock
             }
         }
 
-        var whole = DrawnText.Wrap(title, TextWeight.SemiBold, Tokens.NoteSize, width);
-        var last = DrawnText.Fit(string.Join(' ', whole.Skip(1)), TextWeight.SemiBold, Tokens.NoteSize, width);
-        return ([whole[0], last], TextStyle.Title(theme.Ink) with { Size = Tokens.NoteSize });
+        var cut = DrawnText.Wrap(title, TextWeight.SemiBold, Tokens.NoteSize, width);
+        var last = DrawnText.Fit(string.Join(' ', cut.Skip(1)), TextWeight.SemiBold, Tokens.NoteSize, width);
+        return ([cut[0], last], TextStyle.Title(theme.Ink) with { Size = Tokens.NoteSize });
     }
 
     /// <summary>The view and the name of the file: whole, in as many lines as it takes.</summary>
