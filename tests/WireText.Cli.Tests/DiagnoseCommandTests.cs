@@ -75,6 +75,65 @@ public sealed class DiagnoseCommandTests : IDisposable
         Assert.Contains(why, ran.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>The bench is walked: each answer becomes a line of the file, and what cannot be read is asked for again.</summary>
+    [Fact]
+    public void Diagnose_Next_WritesEachAnswerIntoTheFileUntilOneIsLeft()
+    {
+        var file = folder.Put("a.wiring", File.ReadAllText(Hums));
+        using var host = new TestHost("open\nbanana\n0\n");
+
+        var ran = Ran.Of(host, "diagnose", file, "--next");
+
+        Assert.Equal(0, ran.Code);
+        Assert.Single(ran.Output.Split('\n'), line => line.StartsWith("Unplug from", StringComparison.Ordinal));
+        Assert.Contains("not 'banana'", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("no joint at sel.B3\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("\n1 explains it\n", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith(
+            """
+            found   worked
+            found   sel=bridge:              reads 7.24k
+            found   sel=neck:                reads 6.05k
+            found   sel=both:                reads 7.25k, hums
+            found   sel.B2 to sel.B3:        reads open
+            found   joint sel.B2 of sel.B3:  reads 0
+
+            """,
+            File.ReadAllText(file),
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>Without a line yet the first is put at the end; what cannot be measured is not asked for again.</summary>
+    [Fact]
+    public void Diagnose_Next_SkipsWhatCannotBeMeasured()
+    {
+        var file = folder.Put("a.wiring", OneAnswer.Split("found", 2)[0]);
+        using var host = new TestHost("248k\nskip\n\n");
+
+        var ran = Ran.Of(host, "diagnose", file, "--next");
+
+        Assert.Equal(1, ran.Code);
+        Assert.EndsWith("red\n\nfound   rest:  reads 248k\n", File.ReadAllText(file), StringComparison.Ordinal);
+        var asked = ran.Output.Split('\n').Where(line => line.StartsWith("measure next", StringComparison.Ordinal));
+        Assert.Equal(3, asked.Distinct().Count());
+    }
+
+    [Fact]
+    public void Diagnose_NextOfStandardInput_Exits2() => Assert.Equal(2, Ran.Of("diagnose", "-", "--next").Code);
+
+    /// <summary>A shop that has counted its own repairs weighs by them.</summary>
+    [Fact]
+    public void Diagnose_WeightsOfTheShop_RankWhatReadingsCannotTellApart()
+    {
+        var file = folder.Put("a.wiring", File.ReadAllText(Hums));
+        folder.Put("wiretext.toml", "[faults]\njoint = [3, 12]\ncontact-open = 0.1\n");
+
+        var first = Ran.Of("diagnose", file).Output.Split('\n')[2];
+
+        Assert.Contains("no joint at sel.B", first, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Diagnose_Json_HasTheSameAnswer()
     {

@@ -40,12 +40,12 @@ public sealed partial class DiagnosePageTests
     }
 
     private static string Table() =>
-        "| fault | each | fresh | worked | from |\n| --- | --- | ---: | ---: | --- |\n"
+        "| name | fault | instances | fresh | worked | from |\n| --- | --- | --- | ---: | ---: | --- |\n"
         + string.Concat(
             FaultWeights.Usual.All.Select(one =>
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {one.Title} | {one.Instances} | {one.Fresh} | {one.Worked} | {one.Why} |\n"
+                    $"| `{one.Key}` | {one.Title} | {one.Instances} | {one.Fresh} | {one.Worked} | {one.Why} |\n"
                 )
             )
         );

@@ -31,6 +31,24 @@ public sealed partial class SettingsTests : IDisposable
         Assert.Empty(ran.Error);
     }
 
+    [Theory]
+    [InlineData("[faults]\njoint = [1, 2.5]\ncoil-open = 3\n", "")]
+    [InlineData("faults = { joint = 1 }\n", "")]
+    [InlineData("[faults]\njiont = 1\n", "2:1: no fault is called 'jiont'; did you mean 'joint'?")]
+    [InlineData("[faults]\njoint = -1\n", "2:9: write a number from 0 on, or two")]
+    [InlineData("[faults]\njoint = [1, 2, 3]\n", "2:9: write a number from 0 on, or two")]
+    [InlineData("[faults]\njoint = \"often\"\n", "2:9: write a number from 0 on, or two")]
+    [InlineData("faults = 3\n", "1:1: a line in [faults] is the name of a fault")]
+    public void Faults_OfTheShop_AreWeightsByName(string toml, string problem)
+    {
+        folder.Put("wiretext.toml", toml);
+
+        var ran = Run(folder.Put("a.wiring", Sample.Right));
+
+        Assert.Equal(problem.Length == 0 ? 0 : 2, ran.Code);
+        Assert.Contains(problem, ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Off_LeavesTheFindingOutInEveryFormatAndTheUnusedAllowanceToo()
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WireText.Circuits;
 using WireText.Cli.Arguments;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
@@ -12,6 +13,10 @@ internal sealed class DiagnoseCommand : Command
 {
     private readonly Argument<string> file = CommonOptions.OneFile();
     private readonly ChoiceOption<bool> format = new("--format", "How it is written", ("text", false), ("json", true));
+    private readonly Option<bool> next = new("--next")
+    {
+        Description = "Ask for each measurement, and write each answer into FILE as a found line, until one is left",
+    };
     private readonly PartsOption parts = new();
 
     public DiagnoseCommand(CliContext context)
@@ -29,20 +34,24 @@ internal sealed class DiagnoseCommand : Command
     {
         Add(file);
         Add(format);
+        Add(next);
         Add(parts);
         SetAction(parsed => Run(context, parsed));
     }
 
     private int Run(CliContext context, ParseResult parsed)
     {
-        var read = ReadWiring.From(parsed.GetRequiredValue(file), parts.In(parsed, context.Sources), context);
-        read.Tell(read.Compiled.ReadingFindings);
-        if (read.Compiled.Circuit is not { Outputs.IsEmpty: false } circuit)
+        var name = parsed.GetRequiredValue(file);
+        if (parsed.GetValue(next))
         {
-            throw new CannotException("there is no circuit with an output jack to measure at");
+            using var walk = new DiagnoseWalk(context, name, parts.In(parsed, context.Sources));
+            return walk.Run();
         }
 
-        var diagnosis = Diagnostician.Of(circuit, circuit.Found);
+        var read = ReadWiring.From(name, parts.In(parsed, context.Sources), context);
+        read.Tell(read.Compiled.ReadingFindings);
+        var circuit = CircuitOf(read);
+        var diagnosis = Diagnostician.Of(circuit, circuit.Found, read.FaultWeights);
         if (format.In(parsed))
         {
             context.Data.Write(DiagnosisJson.Write(diagnosis));
@@ -52,8 +61,17 @@ internal sealed class DiagnoseCommand : Command
             context.Output.Write(DiagnosisText.Write(diagnosis));
         }
 
-        return diagnosis.End is DiagnosisEnd.OneFault or DiagnosisEnd.OneGroup or DiagnosisEnd.NothingWrong
+        return CodeOf(diagnosis);
+    }
+
+    /// <exception cref="CannotException">There is none to measure at.</exception>
+    internal static Circuit CircuitOf(ReadWiring read) =>
+        read.Compiled.Circuit is { Outputs.IsEmpty: false } circuit
+            ? circuit
+            : throw new CannotException("there is no circuit with an output jack to measure at");
+
+    internal static int CodeOf(Diagnosis diagnosis) =>
+        diagnosis.End is DiagnosisEnd.OneFault or DiagnosisEnd.OneGroup or DiagnosisEnd.NothingWrong
             ? ExitCode.Right
             : ExitCode.Findings;
-    }
 }

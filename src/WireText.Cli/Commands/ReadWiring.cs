@@ -4,6 +4,7 @@ using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Documents;
+using WireText.Electrical.Faults;
 using WireText.Output;
 using WireText.Text;
 
@@ -38,6 +39,9 @@ internal sealed class ReadWiring
 
     /// <summary>Writes findings to standard error.</summary>
     public void Tell(ImmutableArray<Finding> findings) => FindingText.Write(findings, context.Error);
+
+    /// <summary>How often faults are met, as the settings say.</summary>
+    public FaultWeights FaultWeights => settings.FaultsFor(Source.Path);
 
     /// <summary>What it is printed on: what was asked for, else what the settings say.</summary>
     public Paper PaperFor(Paper? asked) => asked ?? settings.PaperFor(Source.Path);

@@ -3,6 +3,7 @@ using WireText.Checks;
 using WireText.Cli.Hosting;
 using WireText.Cli.Storage;
 using WireText.Documents;
+using WireText.Electrical.Faults;
 
 namespace WireText.Cli.Settings;
 
@@ -18,6 +19,9 @@ internal sealed class SettingsFiles(ICliHost host, SourceReader reader)
 
     /// <summary>What a file is printed on where nothing else is said.</summary>
     public Paper PaperFor(string file) => Of(file).Paper;
+
+    /// <summary>How often faults are met, for what was found in a file.</summary>
+    public FaultWeights FaultsFor(string file) => Of(file).Faults;
 
     /// <summary>The settings for a file; for standard input those of the folder in which the program was started.</summary>
     private ShopSettings Of(string file)

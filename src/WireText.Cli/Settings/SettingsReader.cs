@@ -6,6 +6,7 @@ using Tomlyn.Syntax;
 using WireText.Checks;
 using WireText.Cli.Hosting;
 using WireText.Documents;
+using WireText.Electrical.Faults;
 using WireText.Output;
 using WireText.Text;
 
@@ -15,7 +16,11 @@ namespace WireText.Cli.Settings;
 internal sealed class SettingsReader
 {
     private const string ChecksTable = "checks";
+    private const string FaultsTable = "faults";
     private const string PaperKey = "paper";
+
+    /// <summary>The most that a weight or a count may be.</summary>
+    private const double MostWeight = 1e6;
 
     private static readonly ImmutableArray<(string Word, Severity? Weight)> Weights =
     [
@@ -32,6 +37,7 @@ internal sealed class SettingsReader
     >(StringComparer.Ordinal);
 
     private Paper paper = Paper.A4;
+    private FaultWeights faults = FaultWeights.Usual;
 
     private SettingsReader() { }
 
@@ -43,7 +49,7 @@ internal sealed class SettingsReader
         var reader = new SettingsReader();
         reader.ReadDocument(Parse(source, shownPath));
         return reader.problems.Count == 0
-            ? new ShopSettings(new CheckSettings(reader.weights.ToImmutable()), reader.paper)
+            ? new ShopSettings(new CheckSettings(reader.weights.ToImmutable()), reader.paper, reader.faults)
             : throw new CannotException(string.Join('\n', reader.Lines(shownPath)));
     }
 
@@ -104,7 +110,7 @@ internal sealed class SettingsReader
     private void ReadTable(TableSyntaxBase table, KeySyntax name)
     {
         var names = NamesOf(name);
-        if (table is TableArraySyntax || !IsChecks(names))
+        if (table is TableArraySyntax || names is not ([ChecksTable] or [FaultsTable]))
         {
             ReportTable(names[0], name);
         }
@@ -138,6 +144,10 @@ internal sealed class SettingsReader
         else if (names is [ChecksTable, var id])
         {
             ReadWeight(id, key, value);
+        }
+        else if (names is [FaultsTable, var fault])
+        {
+            ReadFault(fault, key, value);
         }
         else
         {
@@ -190,17 +200,46 @@ internal sealed class SettingsReader
         );
     }
 
+    /// <summary>A weight or a count for both pasts, or one for just wired and one for what used to work.</summary>
+    private void ReadFault(string name, KeySyntax key, ValueSyntax value)
+    {
+        var known = faults.All.Select(one => one.Key).ToList();
+        if (!known.Contains(name))
+        {
+            Report(key, $"no fault is called '{name}'{Offer.Nearest(name, known)}");
+            return;
+        }
+
+        double?[] numbers = value is ArraySyntax array
+            ? [.. array.Items.Select(item => NumberOf(item.Value))]
+            : [NumberOf(value)];
+        if (numbers is not ([{ }] or [{ }, { }]))
+        {
+            Report(value, "write a number from 0 on, or two for just wired and for what used to work: [1, 2.5]");
+            return;
+        }
+
+        faults = faults.With(name, numbers[0]!.Value, numbers[^1]!.Value);
+    }
+
+    private static double? NumberOf(ValueSyntax? value) =>
+        value switch
+        {
+            IntegerValueSyntax { Value: >= 0 and <= (long)MostWeight } whole => whole.Value,
+            FloatValueSyntax { Value: >= 0 and <= MostWeight } number => number.Value,
+            _ => null,
+        };
+
     private void ReportTable(string name, SyntaxNode at) =>
         Report(
             at,
-            name == ChecksTable
-                ? "a line in [checks] is the name of a check and one word: floating-ground = \"off\""
-                : $"there are no settings called '{name}'{Offer.Nearest(name, [ChecksTable, PaperKey])}"
+            name == FaultsTable ? "a line in [faults] is the name of a fault and its weight or count: joint = 1.5"
+                : name == ChecksTable
+                    ? "a line in [checks] is the name of a check and one word: floating-ground = \"off\""
+                : $"there are no settings called '{name}'{Offer.Nearest(name, [ChecksTable, FaultsTable, PaperKey])}"
         );
 
     private void Report(SyntaxNode at, string message) => problems.Add((at.Span.Start, message));
-
-    private static bool IsChecks(ImmutableArray<string> names) => names is [ChecksTable];
 
     private static ImmutableArray<string> NamesOf(KeySyntax key) =>
         [NameOf(key.Key), .. key.DotKeys.Select(dotted => NameOf(dotted.Key))];

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits;
 using WireText.Electrical.Faults;
 
 namespace WireText.Diagnosing;

@@ -2,20 +2,12 @@ namespace WireText.Diagnosing;
 
 /// <summary>What is believed of the nuisances under one fault: normal, and with each reading that it explains narrower.</summary>
 /// <remarks>Linear and normal, so in closed form: one step of a Kalman filter a reading.</remarks>
-internal sealed class Belief
+internal sealed class Belief(int count)
 {
-    private readonly double[] mean;
-    private readonly double[,] spread;
+    /// <summary>Null until something is learnt: then every nuisance has mean 0 and deviation 1, and none leans on another.</summary>
+    private double[,]? spread;
 
-    public Belief(int count)
-    {
-        mean = new double[count];
-        spread = new double[count, count];
-        for (var i = 0; i < count; i++)
-        {
-            spread[i, i] = 1;
-        }
-    }
+    private double[] mean = [];
 
     /// <summary>The mean and the variance of a reading before it is taken.</summary>
     /// <param name="ohms">With every nuisance at 0.</param>
@@ -30,10 +22,17 @@ internal sealed class Belief
                 continue;
             }
 
-            expected += slopes[i] * mean[i];
-            for (var j = 0; j < slopes.Length; j++)
+            if (spread is null)
             {
-                variance += slopes[i] * spread[i, j] * slopes[j];
+                variance += slopes[i] * slopes[i];
+                continue;
+            }
+
+            expected += slopes[i] * mean[i];
+            variance += slopes[i] * slopes[i] * spread[i, i];
+            for (var j = 0; j < i; j++)
+            {
+                variance += 2 * slopes[i] * spread[i, j] * slopes[j];
             }
         }
 
@@ -44,13 +43,13 @@ internal sealed class Belief
     public void Learn(double read, double ohms, double[] slopes, double own)
     {
         var (expected, variance) = Predict(ohms, slopes, own);
-        var count = mean.Length;
+        var before = spread ??= Start();
         var along = new double[count];
         for (var i = 0; i < count; i++)
         {
             for (var j = 0; j < count; j++)
             {
-                along[i] += spread[i, j] * slopes[j];
+                along[i] += before[i, j] * slopes[j];
             }
         }
 
@@ -59,8 +58,20 @@ internal sealed class Belief
             mean[i] += along[i] * (read - expected) / variance;
             for (var j = 0; j < count; j++)
             {
-                spread[i, j] -= along[i] * along[j] / variance;
+                before[i, j] -= along[i] * along[j] / variance;
             }
         }
+    }
+
+    private double[,] Start()
+    {
+        mean = new double[count];
+        var start = new double[count, count];
+        for (var i = 0; i < count; i++)
+        {
+            start[i, i] = 1;
+        }
+
+        return start;
     }
 }

@@ -33,11 +33,17 @@ public sealed class Diagnostician
     private readonly Odds odds;
     private readonly ImmutableArray<Fault> faults;
     private readonly FaultWeights weights;
+    private readonly ImmutableArray<Measurement> without;
     private readonly CancellationToken cancellation;
 
-    private Diagnostician(Circuit circuit, FaultWeights weights, CancellationToken cancellation)
+    private Diagnostician(
+        Circuit circuit,
+        FaultWeights weights,
+        ImmutableArray<Measurement> without,
+        CancellationToken cancellation
+    )
     {
-        (this.circuit, this.weights, this.cancellation) = (circuit, weights, cancellation);
+        (this.circuit, this.weights, this.without, this.cancellation) = (circuit, weights, without, cancellation);
         instrument = Instrument.Of(circuit);
         nuisances = new Nuisances(instrument.Right);
         meter = new Meter(instrument, nuisances);
@@ -50,12 +56,14 @@ public sealed class Diagnostician
 
     /// <param name="circuit">With an output jack.</param>
     /// <param name="found">What was found: in any order, it comes to the same.</param>
+    /// <param name="without">Measurements that nobody can make.</param>
     public static Diagnosis Of(
         Circuit circuit,
         ImmutableArray<Found> found,
         FaultWeights? weights = null,
+        ImmutableArray<Measurement>? without = null,
         CancellationToken cancellation = default
-    ) => new Diagnostician(circuit, weights ?? FaultWeights.Usual, cancellation).Reason(found);
+    ) => new Diagnostician(circuit, weights ?? FaultWeights.Usual, without ?? [], cancellation).Reason(found);
 
     private Diagnosis Reason(ImmutableArray<Found> found)
     {
@@ -100,7 +108,15 @@ public sealed class Diagnostician
     /// <summary>With nothing found the first position at the plug is measured.</summary>
     private Diagnosis Start()
     {
-        var place = new FoundAtPlug(circuit.Outputs[0].Part, State.Rest(circuit), Turning: null);
+        var jack = circuit.Outputs[0].Part;
+        var state =
+            MeasurementList
+                .Positions(circuit)
+                .FirstOrDefault(one =>
+                    !without.Contains(new Measurement(new FoundAtPlug(jack, one, null), IsByEar: false))
+                )
+            ?? State.Rest(circuit);
+        var place = new FoundAtPlug(jack, state, Turning: null);
         return new Diagnosis(
             circuit,
             0,
@@ -150,7 +166,7 @@ public sealed class Diagnostician
         [
             .. MeasurementList
                 .Of(instrument, looked.SelectMany(suspect => suspect.Faults).Select(one => one.Fault))
-                .Where(one => !done.Contains((one.Place, one.IsByEar))),
+                .Where(one => !done.Contains((one.Place, one.IsByEar)) && !without.Contains(one)),
         ];
     }
 

@@ -1,4 +1,3 @@
-using WireText.Circuits;
 using WireText.Electrical.Faults;
 
 namespace WireText.Diagnosing;

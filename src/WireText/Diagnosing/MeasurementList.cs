@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Faults;
+using WireText.Electrical.Networks;
 using WireText.Parts;
 
 namespace WireText.Diagnosing;
@@ -58,9 +59,8 @@ public sealed class MeasurementList
         {
             var positions = Positions(circuit);
             var dialled = from position in positions from dial in circuit.Dials select position.At(dial, 0);
-            var middled = circuit.Dials.Select(dial => positions[0].At(dial, 5));
-            ImmutableArray<State> states = [.. positions, .. dialled, .. middled];
-            foreach (var state in states)
+            ImmutableArray<State> middled = [.. circuit.Dials.Select(dial => positions[0].At(dial, 5))];
+            foreach (var state in positions.Concat(dialled).Concat(middled))
             {
                 Add(new FoundAtPlug(jack.Part, state, Turning: null));
             }
@@ -70,7 +70,12 @@ public sealed class MeasurementList
                 Add(new FoundAtPlug(jack.Part, positions[0], dial.Index));
             }
 
-            foreach (var state in states)
+            // An ear takes longer than a meter: a dial is turned down in the first position where the signal passes it.
+            var network = Network.Of(circuit.SeenFrom(jack))!;
+            var heard = circuit.Dials.Select(dial =>
+                (positions.FirstOrDefault(state => IsLive(network, state, dial)) ?? positions[0]).At(dial, 0)
+            );
+            foreach (var state in positions.Concat(heard).Concat(middled))
             {
                 Add(new FoundAtPlug(jack.Part, state, Turning: null), isByEar: true);
             }
@@ -87,6 +92,12 @@ public sealed class MeasurementList
             Add(new FoundAtCell(battery.Index));
         }
     }
+
+    private bool IsLive(Network network, State state, Dial dial) =>
+        LivePart
+            .Of(network, state)
+            .Select(branch => circuit.Elements[network.Branches[branch].Element])
+            .Any(element => element is Track track && track.Dial == dial.Index);
 
     private void AddInside(Fault fault)
     {

@@ -24,7 +24,7 @@ internal sealed class Odds(Instrument instrument, Meter meter, Ear ear)
     }
 
     /// <summary>How likely a reading is under an explanation, as a density in ln R where it is a value, and of a slip.</summary>
-    public (double Model, double Slip) OfReading(Suspect suspect, Foretold foretold, FoundReading read)
+    private static (double Model, double Slip) OfReading(Suspect suspect, Foretold foretold, FoundReading read)
     {
         if (double.IsInfinity(read.Ohms) || read.Ohms > BenchOdds.OpenOhms)
         {

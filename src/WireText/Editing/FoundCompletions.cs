@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Circuits;
 
 namespace WireText.Editing;
 

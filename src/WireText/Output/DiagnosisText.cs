@@ -22,10 +22,12 @@ public static class DiagnosisText
 
     private const string Indent = "            ";
 
-    public static string Write(Diagnosis diagnosis)
+    public static string Write(Diagnosis diagnosis) => Safety + "\n" + WriteShort(diagnosis);
+
+    /// <summary>The same without the line on safety, where that was printed before.</summary>
+    public static string WriteShort(Diagnosis diagnosis)
     {
         var text = new StringBuilder();
-        text.Append(Safety).Append('\n');
         text.Append(
             CultureInfo.InvariantCulture,
             $"{Counted(diagnosis.Findings, "finding")}; {Counted(diagnosis.FaultsTried, "single fault")} tried\n"
@@ -133,11 +135,14 @@ public static class DiagnosisText
         var width = next.Outcomes.Select(outcome => outcome.Text.Length).DefaultIfEmpty(0).Max();
         foreach (var outcome in next.Outcomes)
         {
+            var left = outcome
+                .Leaves.Where(leaves => leaves <= MostTold)
+                .Select(leaves => leaves.ToString(CultureInfo.InvariantCulture))
+                .Concat(outcome.Leaves.Any(leaves => leaves > MostTold) ? ["others"] : []);
             text.Append("      ")
                 .Append(outcome.Text.PadRight(width))
                 .Append("  leaves ")
-                .Append(string.Join(", ", outcome.Leaves.Where(leaves => leaves <= MostTold)))
-                .Append(outcome.Leaves.Any(leaves => leaves > MostTold) ? " and others" : "")
+                .Append(string.Join(", ", left))
                 .Append('\n');
         }
     }

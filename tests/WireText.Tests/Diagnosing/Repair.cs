@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Diagnosing;
-using WireText.Electrical.Faults;
 
 namespace WireText.Tests.Diagnosing;
 
@@ -14,10 +13,12 @@ internal sealed record RepairStep(bool Leads, double TopShare, bool IsAnswered, 
 /// <param name="PlugReadings">Positions read first.</param>
 /// <param name="Steps">After the positions, then after each further measurement.</param>
 /// <param name="Cost">Of all measurements.</param>
+/// <param name="First">What was said after the positions.</param>
 internal sealed record Repair(
     int PlugReadings,
     ImmutableArray<RepairStep> Steps,
     double Cost,
+    Diagnosis First,
     Diagnosis Last,
     ImmutableArray<Found> Found
 )
@@ -32,8 +33,12 @@ internal sealed record Repair(
 
     public int More => Steps.Length - 1;
 
+    /// <summary>True when the fault was on top after so many further readings, or when it ended before.</summary>
+    public bool LeadsAfter(int more) => Steps[Math.Min(more, More)].Leads;
+
     /// <summary>True when the right answer stood after so many further readings, and stayed.</summary>
-    public bool IsRightWithin(int more) => Leads && Steps[^1].IsAnswered && More <= more;
+    public bool IsRightWithin(int more) =>
+        Leads && Steps[^1] is { IsAnswered: true, TopShare: >= BenchOdds.Sure } && More <= more;
 
     /// <param name="isTrue">Whether an explanation holds what is really wrong.</param>
     /// <param name="advise">What to measure next; null where it is what the diagnosis says.</param>
@@ -41,7 +46,7 @@ internal sealed record Repair(
         Circuit circuit,
         BrokenInstrument broken,
         Func<Explanation, bool> isTrue,
-        Func<Diagnosis, ImmutableArray<Found>, (FoundPlace Place, bool IsByEar)?>? advise = null,
+        Func<Diagnosis, ImmutableArray<Found>, Measurement?>? advise = null,
         int mostMore = MostMore
     )
     {
@@ -52,27 +57,26 @@ internal sealed record Repair(
             .ToImmutableArray();
         var (cost, isOpen, plugReadings) = (found.Length * Measurement.PlugCost, false, found.Length);
         var steps = ImmutableArray.CreateBuilder<RepairStep>();
+        Diagnosis? first = null;
         while (true)
         {
             var diagnosis = Diagnostician.Of(circuit, found);
+            first ??= diagnosis;
             var top = diagnosis.Explanations[0];
-            var isEnd = diagnosis.End != DiagnosisEnd.GoOn && diagnosis.Next is null;
+            var isEnd = diagnosis.Next is null;
             steps.Add(new RepairStep(isTrue(top), top.Share, isEnd, top.Faults.Length));
-            var next = diagnosis.Next is { } advised ? (advised.Place, advised.IsByEar) : ((FoundPlace, bool)?)null;
-            if (advise is not null && !isEnd)
+            var next =
+                advise is not null && !isEnd ? advise(diagnosis, found)
+                : diagnosis.Next is { } advised ? new Measurement(advised.Place, advised.IsByEar)
+                : null;
+            if (next is null || steps.Count > mostMore)
             {
-                next = advise(diagnosis, found);
+                return new Repair(plugReadings, steps.ToImmutable(), cost, first, diagnosis, found);
             }
 
-            if (isEnd || next is not var (place, isByEar) || steps.Count > mostMore)
-            {
-                return new Repair(plugReadings, steps.ToImmutable(), cost, diagnosis, found);
-            }
-
-            var measurement = new Measurement(place, isByEar);
-            cost += measurement.Cost(isOpen);
-            isOpen |= measurement.IsInside;
-            found = found.Add(broken.Find(place, isByEar));
+            cost += next.Cost(isOpen);
+            isOpen |= next.IsInside;
+            found = found.Add(broken.Find(next.Place, next.IsByEar));
         }
     }
 }

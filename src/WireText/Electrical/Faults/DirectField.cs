@@ -58,9 +58,12 @@ internal sealed class DirectField
         }
 
         byContacts = joins.ToNodes();
-        foreach (var track in circuit.Elements.OfType<Track>())
+        foreach (var element in circuit.Elements)
         {
-            JoinAtTheEnd(joins, track, state);
+            if (element is Track track)
+            {
+                JoinAtTheEnd(joins, track, state);
+            }
         }
 
         nodeOf = joins.ToNodes();

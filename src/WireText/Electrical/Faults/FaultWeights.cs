@@ -212,5 +212,10 @@ public sealed record FaultWeights(ImmutableArray<FaultWeight> All)
             new(FaultKind.LeadShorted, "lead-shorted", "lead shorted", 0.7, 0.7, "the lead", Practice),
         ]);
 
+    /// <summary>The same with other weights for one kind.</summary>
+    /// <param name="key">One of the keys.</param>
+    public FaultWeights With(string key, double fresh, double worked) =>
+        new([.. All.Select(one => one.Key == key ? one with { Fresh = fresh, Worked = worked } : one)]);
+
     public FaultWeight this[FaultKind kind] => All[(int)kind];
 }

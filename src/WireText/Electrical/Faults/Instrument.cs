@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
-using WireText.Geometry;
 using WireText.Parts;
 using WireText.Text;
 

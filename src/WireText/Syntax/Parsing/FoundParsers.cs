@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Sprache;
 using WireText.Syntax.Nodes;
-using WireText.Text;
 
 namespace WireText.Syntax.Parsing;
 
