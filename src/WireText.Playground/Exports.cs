@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
-using System.Text;
 using WireText.Checks;
 using WireText.Drawing.Layout;
 using WireText.Drawing.Lettering;

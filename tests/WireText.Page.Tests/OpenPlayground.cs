@@ -24,8 +24,8 @@ internal sealed class OpenPlayground : IAsyncDisposable
     /// <param name="link">The end of the address.</param>
     public static async Task<OpenPlayground> At(Browser browser, StaticSite site, string link = "", int width = 1920)
     {
-        var open = await browser.OpenAddress(site.Address + link, width);
-        var playground = new OpenPlayground(open);
+        var page = await browser.OpenAddress(site.Address + link, width);
+        var playground = new OpenPlayground(page);
         await playground.WaitForNewer("shown", -1);
         return playground;
     }
