@@ -10,7 +10,7 @@ internal static class LugRows
     private const double InLine = 0.5;
 
     /// <summary>Sides of a box that differ by no more than this, in millimetres, tell nothing. Chosen: a push-pull's six lugs stand in a square.</summary>
-    private const double NearlySquare = 1;
+    private const double NearlySquare = 1.5;
 
     /// <summary>Every lug in one row, alone or with others; as indices, in order.</summary>
     public static ImmutableArray<ImmutableArray<int>> Of(IReadOnlyList<Point> lugs)
