@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Help;
 using WireText.Cli.Arguments;
 using WireText.Cli.Commands;
+using WireText.Cli.Describing;
 using WireText.Cli.Hosting;
 using WireText.Cli.Running;
 
@@ -12,33 +15,9 @@ public static class CliProgram
     private const string About = """
         Reads guitar wiring written as text, checks it and draws it.
 
-        Exit code: 0 right, 1 findings that are errors (with --strict warnings too), 2 it could not be done.
-        A file named - is standard input.
+        Exit code: 0 right, 1 errors found (with --strict also warnings), 2 not done.
 
-        Examples:
-          wiretext new guitar
-          wiretext check guitar.wiring
-          wiretext positions guitar.wiring
-          wiretext bench guitar.wiring
-          wiretext diagnose guitar.wiring
-          wiretext draw guitar.wiring -o guitar.png
-          wiretext sheet guitar.wiring -o sheet.pdf
-          wiretext page guitar.wiring -o guitar.html
-          wiretext watch guitar.wiring --open
-          wiretext language-server
-          wiretext template guitar.wiring -o template.pdf
-          wiretext arrange guitar.wiring --write
-          wiretext parts lever-3way
-          wiretext explain floating-ground
-          wiretext format guitar.wiring
-          wiretext flatten guitar.wiring
-          wiretext compare stock.wiring guitar.wiring
-          wiretext propose guitar.wiring
-          wiretext response guitar.wiring --sweep tone -o tone.svg
-          wiretext export guitar.wiring --spice -o guitar.cir
-          wiretext help draw
-          wiretext completions bash
-          wiretext man
+        A file named - is standard input.
         """;
 
     public static int Run(string[] args, ICliHost host) => CliRun.Of(host, context => Run(args, context));
@@ -51,38 +30,70 @@ public static class CliProgram
             return ExitCode.Right;
         }
 
-        return CommandLine.Invoke(Commands(context), args, context);
+        if (args.Length == 0)
+        {
+            CommandLine.Invoke(Commands(context, context.Error), ["--help"], context);
+            return ExitCode.CouldNot;
+        }
+
+        return CommandLine.Invoke(Commands(context, context.Data), args, context);
     }
 
-    private static RootCommand Commands(CliContext context)
+    /// <param name="help">Where help goes when it is asked for.</param>
+    private static RootCommand Commands(CliContext context, TextWriter help)
     {
-        var root = new RootCommand(About)
+        ImmutableArray<CommandGroup> groups =
+        [
+            new(
+                "To write a wiring",
+                [
+                    new NewCommand(context),
+                    new WatchCommand(context),
+                    new LanguageServerCommand(context),
+                    new PartsCommand(context),
+                    new FormatCommand(context),
+                    new FlattenCommand(context),
+                ]
+            ),
+            new(
+                "To prove it",
+                [
+                    new CheckCommand(context),
+                    new ExplainCommand(context),
+                    new PositionsCommand(context),
+                    new ResponseCommand(context),
+                    new CompareCommand(context),
+                    new ProposeCommand(context),
+                ]
+            ),
+            new("To draw it", [new DrawCommand(context), new ArrangeCommand(context), new PageCommand(context)]),
+            new(
+                "At the bench",
+                [
+                    new SheetCommand(context),
+                    new TemplateCommand(context),
+                    new BenchCommand(context),
+                    new DiagnoseCommand(context),
+                ]
+            ),
+            new(
+                "Around the program",
+                [
+                    new ExportCommand(context),
+                    new HelpCommand(context),
+                    new CompletionsCommand(context),
+                    new ManualCommand(context),
+                ]
+            ),
+        ];
+        var root = new RootCommand(About);
+        foreach (var command in groups.SelectMany(group => group.Commands))
         {
-            new NewCommand(context),
-            new CheckCommand(context),
-            new PositionsCommand(context),
-            new BenchCommand(context),
-            new DiagnoseCommand(context),
-            new DrawCommand(context),
-            new SheetCommand(context),
-            new PageCommand(context),
-            new WatchCommand(context),
-            new LanguageServerCommand(context),
-            new TemplateCommand(context),
-            new ArrangeCommand(context),
-            new PartsCommand(context),
-            new ExplainCommand(context),
-            new FormatCommand(context),
-            new FlattenCommand(context),
-            new CompareCommand(context),
-            new ProposeCommand(context),
-            new ResponseCommand(context),
-            new ExportCommand(context),
-            new HelpCommand(context),
-            new CompletionsCommand(context),
-            new ManualCommand(context),
-        };
+            root.Add(command);
+        }
+
         root.Directives.Clear();
+        root.Options.OfType<HelpOption>().Single().Action = new HelpWriter(help, groups);
         return root;
     }
 }

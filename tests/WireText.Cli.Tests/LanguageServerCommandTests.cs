@@ -14,7 +14,7 @@ public class LanguageServerCommandTests
     public void Example_OfTheHelp_Runs()
     {
         Assert.Contains(
-            "Example: wiretext language-server\n",
+            "Example:\n  wiretext language-server\n",
             Ran.Of("language-server", "--help").Output,
             StringComparison.Ordinal
         );

@@ -29,7 +29,7 @@ internal static class ManualPage
     private static void AppendCommand(StringBuilder page, ProgramShape program, CommandShape command)
     {
         page.Append(
-            $".SS {Text($"{program.Name} {command.Name} {string.Join(' ', command.Arguments.Select(UseOf))}").TrimEnd()}\n"
+            $".SS {Text($"{program.Name} {command.Name} {string.Join(' ', command.Arguments.Select(argument => argument.Use))}").TrimEnd()}\n"
         );
         AppendLines(page, command.About);
         foreach (var argument in command.Arguments)
@@ -38,13 +38,11 @@ internal static class ManualPage
         }
 
         AppendOptions(page, command.Options);
-        page.Append($".PP\nExample:\n.B {Text(command.Example)}\n");
-    }
-
-    private static string UseOf(ArgumentShape argument)
-    {
-        var name = argument.MayRepeat ? $"{argument.Name}..." : argument.Name;
-        return argument.IsNeeded ? name : $"[{name}]";
+        page.Append(".PP\nExample:\n");
+        foreach (var example in command.Examples)
+        {
+            page.Append($".br\n.B {Text(example)}\n");
+        }
     }
 
     private static void AppendOptions(StringBuilder page, IEnumerable<OptionShape> options)

@@ -26,12 +26,12 @@ internal sealed record ProgramShape(
         );
 }
 
-/// <param name="About">What it does, in paragraphs; without its example.</param>
-/// <param name="Example">A line that runs.</param>
+/// <param name="About">What it does, in paragraphs; without its examples.</param>
+/// <param name="Examples">Lines that run.</param>
 internal sealed record CommandShape(
     string Name,
     string About,
-    string Example,
+    ImmutableArray<string> Examples,
     ImmutableArray<ArgumentShape> Arguments,
     ImmutableArray<OptionShape> Options
 )
@@ -51,21 +51,30 @@ internal sealed record CommandShape(
 
     public static CommandShape Of(Command command)
     {
-        var lines = (command.Description ?? "").Split('\n');
+        var lines = (command.Description ?? "").Split('\n').ToList();
+        var example = lines.FindIndex(line => line.StartsWith(ExampleStart, StringComparison.Ordinal));
         return new CommandShape(
             command.Name,
-            string.Join('\n', lines.Where(line => !IsExample(line))).TrimEnd(),
-            lines.FirstOrDefault(IsExample)?[ExampleStart.Length..] ?? "",
+            string.Join('\n', lines[..example]).TrimEnd(),
+            [.. lines[example..].Where(line => line.Length > 0).Select(line => line[ExampleStart.Length..])],
             [.. command.Arguments.Select(ArgumentShape.Of)],
             OptionShape.AllOf(command)
         );
     }
-
-    private static bool IsExample(string line) => line.StartsWith(ExampleStart, StringComparison.Ordinal);
 }
 
 internal sealed record ArgumentShape(string Name, string About, bool IsNeeded, bool MayRepeat, Following Follows)
 {
+    /// <summary>How it stands in the line that says how the command is used.</summary>
+    public string Use
+    {
+        get
+        {
+            var name = MayRepeat ? $"{Name}..." : Name;
+            return IsNeeded ? name : $"[{name}]";
+        }
+    }
+
     public static ArgumentShape Of(Argument argument) =>
         new(
             argument.Name,
@@ -80,6 +89,9 @@ internal sealed record ArgumentShape(string Name, string About, bool IsNeeded, b
 /// <param name="Value">What its value is called; null for one that takes none.</param>
 internal sealed record OptionShape(ImmutableArray<string> Names, string? Value, string About, Following Follows)
 {
+    /// <summary>Its names, and what its value is called.</summary>
+    public string Use => string.Join(", ", Names.OrderBy(name => name.Length)) + (Value is null ? "" : $" {Value}");
+
     public static ImmutableArray<OptionShape> AllOf(Command command) =>
         [.. command.Options.Where(option => !option.Hidden).Select(Of)];
 
@@ -90,7 +102,9 @@ internal sealed record OptionShape(ImmutableArray<string> Names, string? Value, 
         return new OptionShape(
             [option.Name, .. option.Aliases.Where(alias => alias.StartsWith('-'))],
             value,
-            option.Description ?? "",
+            value is not null && option.HasDefaultValue && option.GetDefaultValue() is string usual
+                ? $"{option.Description} ({usual})"
+                : option.Description ?? "",
             value is null ? Following.Nothing : Following.Of(value, option.GetCompletions(CompletionContext.Empty))
         );
     }
