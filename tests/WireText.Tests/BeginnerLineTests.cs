@@ -62,7 +62,7 @@ public partial class BeginnerLineTests
             },
             { "wire saddle [|plate|] black", "error", "expected 'to'", "write: wire saddle to plate black" },
             { "wire vol [|2|] to out tip red", "error", "joined to its part's by a dot", "wire vol.2 to out.tip red" },
-            { "wire vol.2 to [|out.tip|]", "error", "expected 'to' or a colour", "" },
+            { "wire vol.2 to [|out.tip|]", "error", "the wire has no colour", "red … or bare" },
             { "[|vol.2|] to out.tip red", "error", "no statement starts with 'vol.2'", "wire vol.2 to out.tip red" },
             { "[|connect|] vol.2 to out.tip red", "error", "starts with 'connect'", "wire vol.2 to out.tip red" },
             { "[|wrie|] vol.2 to out.tip red", "error", "no statement starts with 'wrie'", "did you mean 'wire'?" },

@@ -35,6 +35,7 @@ internal static class LineSlips
                 ?? BetweenNames(finding, line, reads)
                 ?? Joined(finding, line, reads)
                 ?? WithoutLug(finding, line)
+                ?? WithoutColour(finding, line, reads)
                 ?? finding;
     }
 
@@ -120,6 +121,16 @@ internal static class LineSlips
             {
                 Message = "the lug before the colour is missing",
                 Help = $"write the lug that it goes to before '{colour}'",
+            }
+            : null;
+
+    /// <summary>A wire that lacks its last word: which colour it has only who wires it can say.</summary>
+    private static Finding? WithoutColour(Finding finding, string line, Func<string, bool> reads) =>
+        reads($"{line} bare")
+            ? finding with
+            {
+                Message = "the wire has no colour",
+                Help = "write its colour behind the last lug: black, white, red … or bare",
             }
             : null;
 
