@@ -314,6 +314,25 @@ public class SoundCheckTests
         Assert.Equal("inert-control", found.Id);
     }
 
+    /// <summary>A push-pull whose switch is left alone is ordinary work, until the text says what its positions are called.</summary>
+    [Theory]
+    [InlineData("", null)]
+    [InlineData("positions vol.pull whole cut", "inert-control")]
+    public void InertControl_OfAPullWithoutWires_IsSaidWhereItsPositionsHaveNames(string line, string? expected)
+    {
+        var found = Find(
+            $"""
+            pickup neck single-coil
+            pot vol 250k linear push-pull
+            jack out
+            neck.hot ~ vol.3; neck.ground ~ vol.case; vol.1 ~ vol.case; vol.case ~ out.sleeve; vol.2 ~ out.tip
+            {line}
+            """
+        );
+
+        Assert.Equal(expected, found.SingleOrDefault()?.Id);
+    }
+
     [Fact]
     public void HumPartner_OfACutThatLeavesTheWrongCoil_NamesTheOther()
     {

@@ -14,7 +14,8 @@ public sealed class InertControl : IEveryJackCheck
             Group: FindingGroup.Switching,
             Why: """
             Something is soldered to it, and yet whatever the other controls are set to, no position of it changes what
-            comes to the jack. A wire is missing or goes to the lug beside.
+            comes to the jack. A wire is missing or goes to the lug beside. Or its positions have names, and nothing is
+            soldered to it at all: the switch of a push-pull is easily forgotten, for the pot works without it.
             """,
             Bad: """
             pickup neck single-coil
@@ -70,15 +71,23 @@ public sealed class InertControl : IEveryJackCheck
                 control.Name,
                 "all its positions give the same, whatever the other controls are set to"
             );
-        return pots.Concat(switches);
+        return [.. pots, .. switches, .. Forgotten(context)];
     }
 
-    private Finding Report(Part part, string name, string why) =>
+    /// <summary>Switches of parts in use whose positions the author named, without a wire to any of their lugs.</summary>
+    private IEnumerable<Finding> Forgotten(StudyContext context) =>
+        from control in context.Circuit.Controls
+        where control is { IsPlug: false, NamedAt: not null } && !IsWired(context, control)
+        let part = context.Circuit.Parts[control.Part]
+        where part.Lugs.Any(context.IsJointed)
+        select Report(part, control.Name, "its positions have names, and no lug of it is soldered", control.NamedAt);
+
+    private Finding Report(Part part, string name, string why, SourceLocation? at = null) =>
         Description
             .At(
-                part.NameAt,
+                at ?? part.NameAt,
                 $"'{name}' does nothing: {why}",
-                $"follow its wires, {Allow(part)}",
+                at is null ? $"follow its wires, {Allow(part)}" : $"wire its lugs, or take its names out",
                 Subject.Part(part.Name)
             )
             .Seeking(Remedy.Any, Allow(part));
