@@ -103,6 +103,10 @@ internal sealed class HarnessProblem
         };
     }
 
+    /// <summary>The states in which a column of contacts closes, as indices into <see cref="States"/>.</summary>
+    public List<int> StatesOf(int column) =>
+        [.. Enumerable.Range(0, States.Length).Where(state => States[state].Columns.Contains(column))];
+
     /// <summary>A lug of a landing net.</summary>
     public int Representative(int net) =>
         Nets[net].Lugs is [var first, ..] ? first : Lugs.Lugs.First(lug => Lugs.FixedOn(lug) == net);
