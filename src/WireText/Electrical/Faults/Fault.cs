@@ -8,6 +8,14 @@ namespace WireText.Electrical.Faults;
 /// <param name="Sizes">What it may come to: one for most faults.</param>
 public sealed record Fault(int Index, FaultKind Kind, string Words, ImmutableArray<FaultSize> Sizes)
 {
+    /// <summary>A fault of one size, still without its place in the list.</summary>
+    internal static Fault Of(FaultKind kind, string words, params ReadOnlySpan<FaultEdit> edits) =>
+        new(0, kind, words, [new FaultSize([.. edits])]);
+
+    /// <summary>A fault that may come to more or to less, still without its place in the list.</summary>
+    internal static Fault Of(FaultKind kind, string words, IEnumerable<FaultSize> sizes) =>
+        new(0, kind, words, [.. sizes]);
+
     /// <summary>The joint that it is at, as an index into <see cref="Instrument.Joints"/>.</summary>
     public int? Joint { get; init; }
 

@@ -38,6 +38,7 @@ public sealed class Instrument
     private readonly List<Run> runs = [];
     private readonly List<SolderJoint> joints = [];
     private readonly List<PluggedJack> jacks = [];
+    private readonly ILookup<int, SolderJoint> jointsByLug;
 
     private Instrument(Circuit circuit)
     {
@@ -75,6 +76,7 @@ public sealed class Instrument
             Nets = NetBuilder.Build(lugs.Count, all),
         };
         (Runs, Joints, Jacks) = ([.. runs], [.. joints], [.. jacks]);
+        jointsByLug = Joints.ToLookup(joint => joint.Lug);
         Touches = [.. all.Where(join => join.Kind == JoinKind.Touch).Select(join => join.Index)];
     }
 
@@ -103,6 +105,12 @@ public sealed class Instrument
     /// <summary>The circuit with faults in it, one after the other: the same lugs and states, other nets or values.</summary>
     public Circuit With(IEnumerable<FaultSize> faults) =>
         FaultMaker.Make(this, faults.SelectMany(fault => fault.Edits));
+
+    /// <summary>What is soldered to a lug.</summary>
+    internal IEnumerable<SolderJoint> JointsOn(int lug) => jointsByLug[lug];
+
+    /// <summary>True where something besides the lug itself is on its net.</summary>
+    internal bool LeadsSomewhere(int lug) => Right.Nets.Members[Right.Nets.OneNet[lug]].Length > 1;
 
     /// <summary>The joint of a run on a lug; null where the run is the lead itself.</summary>
     /// <param name="wire">A stretch of the run that ends on the lug.</param>
