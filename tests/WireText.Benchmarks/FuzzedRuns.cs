@@ -27,6 +27,8 @@ internal static class FuzzedRuns
         ["bench", "-"],
         ["draw", "--effort", "quick", "-"],
         ["draw", "--effort", "quick", "--measure", "--trace", "rest", "-"],
+        ["diagnose", "-"],
+        ["propose", "-"],
         ["template", "-"],
         ["page", "-"],
         ["format", "-"],
