@@ -125,14 +125,9 @@ internal sealed class Nuisances
     /// <summary>The deviation of a value as a fraction of it: a tolerance is a limit, and uniform within it.</summary>
     private static double SigmaOf(Element element)
     {
-        var tolerance = element switch
-        {
-            Coil { Origins.Ohms: ValueOrigin.Assumed } => BenchOdds.AssumedTolerance,
-            Coil or Inductor => element.Tolerance ?? Ohmmeter.CoilTolerance,
-            Track => element.Tolerance ?? Ohmmeter.PotTolerance,
-            Resistor => element.Tolerance ?? Ohmmeter.ResistorTolerance,
-            _ => 0,
-        };
+        var tolerance = element is Coil { Origins.Ohms: ValueOrigin.Assumed }
+            ? BenchOdds.AssumedTolerance
+            : ValueTolerance.OfOhms(element);
         return tolerance / Math.Sqrt(3);
     }
 }

@@ -49,6 +49,11 @@ public sealed class AcSolver
             : null;
     }
 
+    /// <summary>The solver of the same network with other values in its branches; nothing is planned anew.</summary>
+    /// <param name="branches">One for each of <see cref="LiveNetwork.Branches"/>, between the same nodes.</param>
+    internal AcSolver With(ImmutableArray<TwoPole> branches, Surroundings? load) =>
+        new(network, WithLoad(branches, load), plan);
+
     private static ImmutableArray<TwoPole> WithLoad(ImmutableArray<TwoPole> branches, Surroundings? load)
     {
         if (load is null)

@@ -5,13 +5,17 @@ internal static class DcSolver
 {
     /// <summary>The voltage of each node, sleeve first, for 1 A into the tip; null when the network is too large.</summary>
     /// <param name="edges">Resistances above 0 between nodes that all hang together with the sleeve.</param>
-    public static double[]? Solve(int nodeCount, IReadOnlyList<(int From, int To, double Ohms)> edges)
-    {
-        if (Elimination.Plan(nodeCount, [.. edges.Select(edge => (edge.From, edge.To))]) is not { } plan)
-        {
-            return null;
-        }
+    public static double[]? Solve(int nodeCount, IReadOnlyList<(int From, int To, double Ohms)> edges) =>
+        Plan(nodeCount, edges.Select(edge => (edge.From, edge.To))) is { } plan ? Solve(plan, edges) : null;
 
+    /// <summary>How a network is solved, whatever the resistances; null when it is too large.</summary>
+    public static Elimination? Plan(int nodeCount, IEnumerable<(int From, int To)> edges) =>
+        Elimination.Plan(nodeCount, [.. edges]);
+
+    /// <inheritdoc cref="Solve(int, IReadOnlyList{ValueTuple{int, int, double}})"/>
+    /// <param name="plan">Made for the same edges.</param>
+    public static double[] Solve(Elimination plan, IReadOnlyList<(int From, int To, double Ohms)> edges)
+    {
         var entries = Stamp(plan, edges);
         Factor(plan, entries);
         var volts = new double[plan.Size];

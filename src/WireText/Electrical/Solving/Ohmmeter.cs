@@ -124,19 +124,12 @@ public static class Ohmmeter
 
     private static double Factor(Element element, double celsius, int side)
     {
-        var (usual, copper) = element switch
-        {
-            Coil => (CoilTolerance, CopperFactor(celsius)),
-            Inductor => (CoilTolerance, CopperFactor(celsius)),
-            Track => (PotTolerance, 1),
-            Resistor => (ResistorTolerance, 1),
-            _ => (0, 1),
-        };
+        var copper = element is Coil or Inductor ? CopperFactor(celsius) : 1;
         return copper
             * (
                 side != 0 && element is Track or Resistor && element.Doubt is { } doubt
                     ? (side < 0 ? doubt.Least : doubt.Most) / OhmsOf(element)
-                    : 1 + (side * (element.Tolerance ?? usual))
+                    : 1 + (side * ValueTolerance.OfOhms(element))
             );
     }
 }
