@@ -23,6 +23,7 @@ using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Tolerances;
 using WireText.Frames;
 using WireText.Measuring;
 using WireText.Mods;
@@ -141,6 +142,13 @@ public static class Bounds
             "circuits tried for values that nobody knows",
             DoubtVariants.Most,
             "each value is tried by itself"
+        ),
+        new("electrical", "instruments of one run", RunOptions.MostInstruments, "the command says so and ends"),
+        new(
+            "electrical",
+            "instruments of a run by states of its table",
+            SpreadTable.MostSolved,
+            "the command says so and ends"
         ),
         new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
         new(

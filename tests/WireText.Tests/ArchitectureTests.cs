@@ -52,6 +52,7 @@ public class ArchitectureTests
                 "Sound",
                 "Forms",
                 "Positions",
+                "Tolerances",
                 "Roles",
                 "Expectations",
                 "Studies",
