@@ -62,6 +62,7 @@ public static class CliProgram
                     new ExplainCommand(context),
                     new PositionsCommand(context),
                     new ResponseCommand(context),
+                    new SpreadCommand(context),
                     new CompareCommand(context),
                     new ProposeCommand(context),
                 ]

@@ -15,6 +15,7 @@ public partial class ReadmeTests
     [InlineData("docs/positions.md")]
     [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]
+    [InlineData("docs/spread.md")]
     [InlineData("docs/start.md")]
     [InlineData("docs/unknown-values.md")]
     public void EveryCommandOfAPage_GivesTheOutputShown(string page)

@@ -37,15 +37,15 @@ internal sealed class FormatOption : Option<string?>
         var ending = Path.GetExtension(target).TrimStart('.');
         foreach (var format in formats)
         {
-            if (string.Equals(format.Word(), ending, StringComparison.OrdinalIgnoreCase))
+            if (string.Equals(format.Ending(), ending, StringComparison.OrdinalIgnoreCase))
             {
                 return format;
             }
         }
 
-        var endings = string.Join(", ", formats.SkipLast(1).Select(format => $".{format.Word()}"));
+        var endings = string.Join(", ", formats.SkipLast(1).Select(format => $".{format.Ending()}"));
         throw new CannotException(
-            $"'{target}' ends in none of {endings} and .{formats[^1].Word()}; say which with --format"
+            $"'{target}' ends in none of {endings} and .{formats[^1].Ending()}; say which with --format"
         );
     }
 }

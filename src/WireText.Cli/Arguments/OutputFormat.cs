@@ -10,6 +10,7 @@ internal enum OutputFormat
     Json,
     Md,
     Html,
+    Text,
 }
 
 internal static class OutputFormatWords
@@ -24,6 +25,10 @@ internal static class OutputFormatWords
             OutputFormat.Csv => "csv",
             OutputFormat.Md => "md",
             OutputFormat.Html => "html",
+            OutputFormat.Text => "text",
             _ => "json",
         };
+
+    /// <summary>The ending of a file in a format.</summary>
+    public static string Ending(this OutputFormat format) => format == OutputFormat.Text ? "txt" : format.Word();
 }

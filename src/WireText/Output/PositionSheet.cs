@@ -282,7 +282,7 @@ internal sealed record PositionSheet(
     private static string Degrees(double celsius) => Signed(celsius, "0.#");
 
     /// <summary>With a minus that is as wide as a plus, and no minus before a zero.</summary>
-    private static string Signed(double value, string format)
+    internal static string Signed(double value, string format)
     {
         var plus = format[0] == '+' ? "+" : "";
         var digits = format.TrimStart('+');

@@ -283,6 +283,11 @@ public sealed class ResponseChart
         const string Zero =
             "0 dB: the voltage that the strings induce in one coil, in the model the same in each coil and at every frequency.";
         column.Line("note", Zero, note);
+        if (study.RunRemark is { } run)
+        {
+            column.Paragraph("note", run, note);
+        }
+
         if (study.Unknown is { } unknown)
         {
             column.Paragraph("note", DrawnText.Clean(unknown), note);

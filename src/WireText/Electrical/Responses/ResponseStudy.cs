@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using WireText.Circuits;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Studies;
+using WireText.Electrical.Tolerances;
 
 namespace WireText.Electrical.Responses;
 
@@ -44,6 +46,18 @@ public sealed record ResponseStudy(
         Curves.SelectMany(curve => curve.AssumedCoils).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } coils
             ? $"* with assumed values of {string.Join(", ", coils)}: dcr= l= c= wind= magnet= on a pickup's line give them"
             : null;
+
+    /// <summary>The run that bands stand for; null where they stand for what nobody knows, or there are none.</summary>
+    public RunOptions? Run { get; init; }
+
+    /// <summary>One line on what bands of a run stand for; null where they do not.</summary>
+    public string? RunRemark =>
+        Run is null
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Bands: at each frequency nine of ten instruments of a run of {Run.Count:#,0}, seed {Run.Seed}, each value anywhere within its tolerance."
+            );
 
     /// <summary>One line on what bands stand for; null when every value is known.</summary>
     public string? Unknown => DoubtText.Remark(Curves.SelectMany(curve => curve.InDoubt));
