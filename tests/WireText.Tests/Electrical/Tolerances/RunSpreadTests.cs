@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
