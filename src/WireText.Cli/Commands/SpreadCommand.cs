@@ -50,8 +50,7 @@ internal sealed class SpreadCommand : Command
         : base(
             "spread",
             """
-            Says what the tolerances of the parts do to a run of instruments: for each position how far the meter's reading, the
-            level, the peak and its height lie apart, and which part moves them most; as a chart, a band around each curve.
+            Says what the tolerances of the parts do to a run of instruments, position by position; as a chart, in bands.
 
             Example: wiretext spread guitar.wiring --count 50
             """
