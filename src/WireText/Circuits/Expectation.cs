@@ -17,6 +17,12 @@ public abstract record Claim(SourceLocation DeclaredAt)
 {
     /// <summary>As written.</summary>
     public string Text => DeclaredAt.Text;
+
+    /// <summary>
+    /// Of how many instruments of a run it must be true, as a share of them above 0 and up to 1; null where it is meant of the one with every
+    /// value as written. Only a claim of a value has one.
+    /// </summary>
+    public double? Share { get; init; }
 }
 
 /// <summary>Nothing is heard and nothing hums.</summary>
@@ -34,19 +40,31 @@ public sealed record HumCancellingClaim(SourceLocation DeclaredAt) : Claim(Decla
 public sealed record BatteryClaim(bool IsOn, SourceLocation DeclaredAt) : Claim(DeclaredAt);
 
 /// <param name="Tolerance">As a fraction: 0.03 is ±3 %.</param>
-public sealed record ReadsClaim(double Ohms, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+public sealed record ReadsClaim(double Ohms, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt)
+{
+    public bool Allows(double ohms) => Math.Abs(ohms - Ohms) <= Tolerance * Ohms;
+}
 
 /// <param name="Tolerance">As a fraction: 0.03 is ±3 %.</param>
-public sealed record ResonatesClaim(double Hertz, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+public sealed record ResonatesClaim(double Hertz, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt)
+{
+    public bool Allows(double hertz) => Math.Abs(hertz - Hertz) <= Tolerance * Hertz;
+}
 
 /// <summary>A level against the same positions with all dials at rest.</summary>
 /// <param name="Tolerance">In dB.</param>
-public sealed record LevelClaim(double Decibels, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt);
+public sealed record LevelClaim(double Decibels, double Tolerance, SourceLocation DeclaredAt) : Claim(DeclaredAt)
+{
+    public bool Allows(double decibels) => Math.Abs(decibels - Decibels) <= Tolerance;
+}
 
 /// <summary>The level of all coils at one frequency, against the EMF of one coil: a point of the response.</summary>
 /// <param name="Tolerance">In dB.</param>
 public sealed record LevelAtClaim(double Decibels, double Hertz, double Tolerance, SourceLocation DeclaredAt)
-    : Claim(DeclaredAt);
+    : Claim(DeclaredAt)
+{
+    public bool Allows(double decibels) => Math.Abs(decibels - Decibels) <= Tolerance;
+}
 
 /// <summary>Exactly these coils are heard, joined like this.</summary>
 public sealed record CoilsClaim(ClaimedCoils Coils, SourceLocation DeclaredAt) : Claim(DeclaredAt);

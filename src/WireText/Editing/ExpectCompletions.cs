@@ -26,7 +26,7 @@ internal static class ExpectCompletions
         var colon = said.LastIndexOf(":");
         var isStateSaid = said.Take(colon + 1)
             .Any(word => word.Contains('=', StringComparison.Ordinal) || IsRest(word));
-        return isStateSaid ? OfClaims(place, said[^1])
+        return isStateSaid ? OfClaims(place, said)
             : place.Line.Written.Contains('=', StringComparison.Ordinal) ? place.Settings(mayBeAny: true)
             :
             [
@@ -46,8 +46,8 @@ internal static class ExpectCompletions
             )
             : [];
 
-    private static IEnumerable<Completion> OfClaims(CompletionPlace place, string last) =>
-        last.ToLowerInvariant() switch
+    private static IEnumerable<Completion> OfClaims(CompletionPlace place, ImmutableArray<string> said) =>
+        said[^1].ToLowerInvariant() switch
         {
             ":" or "," =>
             [
@@ -57,9 +57,19 @@ internal static class ExpectCompletions
             "(" or "parallel" or "series" or "reversed" => [.. Coils(place)],
             "battery" => place.Words("on", "off"),
             "through" => place.Parts(),
-            "reads" or "resonates" or "level" or "at" => [],
+            "reads" or "resonates" or "level" or "at" or "for" => [],
+            _ when IsOfAValue(said) => place.Words("for"),
             _ => place.Words("parallel", "series", "through"),
         };
+
+    /// <summary>True where the claim that is being written is of a value, and that is there.</summary>
+    private static bool IsOfAValue(ImmutableArray<string> said)
+    {
+        var start = Math.Max(said.LastIndexOf(":"), said.LastIndexOf(","));
+        return start + 1 < said.Length
+            && said[start + 1].ToLowerInvariant() is "reads" or "resonates" or "level"
+            && !said.Skip(start).Any(word => Naming.Alike(word, "for"));
+    }
 
     /// <summary>The pickups; behind a dot the coils of the one before it.</summary>
     private static IEnumerable<Completion> Coils(CompletionPlace place)

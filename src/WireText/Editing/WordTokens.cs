@@ -10,7 +10,17 @@ public static class WordTokens
     /// <summary>Words of the language that stand behind the first of a line.</summary>
     private static readonly ImmutableHashSet<string> Inner = ImmutableHashSet.Create<string>(
         Naming.Comparer,
-        [.. Names.Connectives, .. Names.WordsOfExpect, "sleeved", "twisted", "braid", "cut", "turned", "measured"]
+        [
+            .. Names.Connectives,
+            .. Names.WordsOfExpect,
+            "sleeved",
+            "twisted",
+            "braid",
+            "cut",
+            "turned",
+            "measured",
+            "for",
+        ]
     );
 
     /// <summary>In the order of the text; no two overlap.</summary>

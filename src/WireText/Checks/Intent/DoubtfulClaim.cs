@@ -13,10 +13,14 @@ public sealed record DoubtfulClaim(Expectation Expectation, Claim Claim, Immutab
     /// <summary>Null where the claims hold with every value looked at, or with none.</summary>
     public static DoubtfulClaim? Of(Study study, Expectation expectation, CancellationToken cancellation)
     {
-        if (study.Doubted.IsEmpty)
+        // A run is spread over what a value may be: such a claim is judged as it stands.
+        var claims = expectation.Claims.RemoveAll(claim => claim.Share is not null);
+        if (study.Doubted.IsEmpty || claims.IsEmpty)
         {
             return null;
         }
+
+        expectation = expectation with { Claims = claims };
 
         var verdicts = study.Doubted.Prepend(study).Select(Refute).ToList();
         if (verdicts.TrueForAll(one => one is null) || verdicts.TrueForAll(one => one is not null))

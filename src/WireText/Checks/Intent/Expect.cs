@@ -203,6 +203,11 @@ public sealed class Expect : IStudyCheck
     private static string WhatIsThere(StudyContext context, Refutation refuted)
     {
         var there = refuted.There;
+        if (refuted.Run is { } run)
+        {
+            return RunText.Of(run);
+        }
+
         return refuted.Claim switch
         {
             BatteryClaim claim => !context.Circuit.Elements.Any(element => element is Battery) ? "no battery"
@@ -242,6 +247,13 @@ public sealed class Expect : IStudyCheck
     private static string? Instead(Circuit circuit, Refutation refuted)
     {
         var there = refuted.There;
+        if (refuted.Run is { } run)
+        {
+            return RunText.Claimable(run) is { } percent
+                ? $"{refuted.Claim.Text[..refuted.Claim.Text.LastIndexOf(' ')]} {percent}"
+                : null;
+        }
+
         return (refuted.Claim, there.Outcome) switch
         {
             (BatteryClaim battery, _) => circuit.Elements.Any(element => element is Battery)

@@ -25,7 +25,12 @@ internal static class FittingValue
     /// <summary>In the words of a part's line: <c>bridge dcr=8.2k</c>, <c>dark 22n</c>; null when no one value does.</summary>
     public static string? Find(StudyContext context, IReadOnlyList<Refutation> refuted)
     {
-        if (refuted.Any(one => one.Claim is not (ReadsClaim or ResonatesClaim or LevelClaim or LevelAtClaim)))
+        if (
+            refuted.Any(one =>
+                one.Claim.Share is not null
+                || one.Claim is not (ReadsClaim or ResonatesClaim or LevelClaim or LevelAtClaim)
+            )
+        )
         {
             return null;
         }

@@ -89,7 +89,7 @@ internal sealed class ExpectBinder(CircuitDraft draft, StateBinder names)
                 _ => new HumCancellingClaim(at),
             },
             BatteryClaimSyntax battery => new BatteryClaim(battery.IsOn, at),
-            ValueClaimSyntax value => ReadValue(value, at),
+            ValueClaimSyntax value => OfARun(value, ReadValue(value, at)),
             CoilsClaimSyntax coils => Read(coils.Coils) is { } claimed ? new CoilsClaim(claimed, at) : null,
             _ => null,
         };
@@ -155,11 +155,36 @@ internal sealed class ExpectBinder(CircuitDraft draft, StateBinder names)
         return read(word.Part(marks, word.Text.Length));
     }
 
+    /// <summary>The claim with the share of a run that it is made of; null where that share is none.</summary>
+    private Claim? OfARun(ValueClaimSyntax syntax, Claim? claim)
+    {
+        if (claim is null || syntax.Share is not { } word)
+        {
+            return claim;
+        }
+
+        if (PercentIn(word.Text) is > 0 and <= 1 and var share)
+        {
+            return claim with { Share = share };
+        }
+
+        draft.Sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no share of a run",
+                "write how many instruments of a hundred, above 0% and up to 100%, such as 95%"
+            )
+        );
+        return null;
+    }
+
+    private static double? PercentIn(string text) => text.EndsWith('%') ? Number(text[..^1]) / 100 : null;
+
     private double? Percent(WordSyntax word)
     {
-        if (word.Text.EndsWith('%') && Number(word.Text[..^1]) is { } percent)
+        if (PercentIn(word.Text) is { } percent)
         {
-            return percent / 100;
+            return percent;
         }
 
         draft.Sink.Add(

@@ -16,6 +16,21 @@ internal static class ClaimExclusion
     }
 
     public static bool Excludes(Circuit circuit, Claim a, Claim b) =>
+        DoMeanOneInstrument(a, b) && DoExclude(circuit, a, b);
+
+    /// <summary>
+    /// True where what both say is said of one instrument: both of the one as written, or of such shares of a run that some instrument is
+    /// in both.
+    /// </summary>
+    private static bool DoMeanOneInstrument(Claim a, Claim b) =>
+        (a.Share, b.Share) switch
+        {
+            (null, null) => true,
+            ({ } first, { } second) => first + second > 1,
+            _ => false,
+        };
+
+    private static bool DoExclude(Circuit circuit, Claim a, Claim b) =>
         (a, b) switch
         {
             (ReadsClaim x, ReadsClaim y) => AreApart((x.Ohms, x.Tolerance), (y.Ohms, y.Tolerance)),

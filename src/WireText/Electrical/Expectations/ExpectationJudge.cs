@@ -4,6 +4,7 @@ using WireText.Electrical.Networks;
 using WireText.Electrical.Positions;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
+using WireText.Electrical.Tolerances;
 
 namespace WireText.Electrical.Expectations;
 
@@ -12,6 +13,8 @@ public sealed class ExpectationJudge(Analyst analyst)
 {
     private readonly Network network = analyst.Network;
     private readonly ConcurrentDictionary<(bool IsOfBatteries, State Start), MeantStates> meant = new();
+    private readonly ConcurrentDictionary<(Claim Claim, State State), RunShare> shares = new();
+    private readonly Lazy<RunJudge> runs = new(() => new RunJudge(analyst));
 
     /// <summary>
     /// The first claim of an expectation that fails; null when all hold in the states looked at. See
@@ -26,7 +29,7 @@ public sealed class ExpectationJudge(Analyst analyst)
                 .ToList();
             if (failing.Count > 0)
             {
-                return Report(expectation, claim, failing);
+                return Report(expectation, claim, failing, cancellation);
             }
         }
 
@@ -59,7 +62,7 @@ public sealed class ExpectationJudge(Analyst analyst)
     }
 
     /// <summary>States in which the same is there are told as one; each is looked at as it was, for what is any there may join.</summary>
-    private Refutation Report(Expectation expectation, Claim claim, List<State> failing)
+    private Refutation Report(Expectation expectation, Claim claim, List<State> failing, CancellationToken cancellation)
     {
         var cubes = RowMerger.Merge(
             network.Circuit,
@@ -74,6 +77,7 @@ public sealed class ExpectationJudge(Analyst analyst)
             LevelDecibels = claim is LevelAtClaim level
                 ? there.DecibelsAt(level.Hertz)
                 : AgainstRest(cubes[0].First, there),
+            Run = claim.Share is null ? null : ShareOf(claim, cubes[0].First, cancellation),
         };
     }
 
@@ -104,6 +108,11 @@ public sealed class ExpectationJudge(Analyst analyst)
                 && batteries.TrueForAll(one => BatteryLoop.IsClosed(network, state, one) == battery.IsOn);
         }
 
+        if (claim.Share is { } share)
+        {
+            return ShareOf(claim, state, cancellation).Share >= share;
+        }
+
         var there = analyst.Analyse(state);
         return claim switch
         {
@@ -113,14 +122,10 @@ public sealed class ExpectationJudge(Analyst analyst)
             HumCancellingClaim => there.Outcome == Outcome.Sound
                 && there.Sound.Hum is { Word: HumWord.Cancelled }
                 && there.Sound.Gains!.Coils.Length > 1,
-            ReadsClaim reads => there.Reading is { Kind: not ReadingKind.None } reading
-                && IsNear(reading.Ohms, reads.Ohms, reads.Tolerance),
-            ResonatesClaim resonates => there.Resonance is { } peak
-                && IsNear(peak.Hertz, resonates.Hertz, resonates.Tolerance),
-            LevelClaim level => AgainstRest(state, there) is { } decibels
-                && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
-            LevelAtClaim level => there.DecibelsAt(level.Hertz) is { } decibels
-                && Math.Abs(decibels - level.Decibels) <= level.Tolerance,
+            ReadsClaim reads => there.Reading is { Kind: not ReadingKind.None } reading && reads.Allows(reading.Ohms),
+            ResonatesClaim resonates => there.Resonance is { } peak && resonates.Allows(peak.Hertz),
+            LevelClaim level => AgainstRest(state, there) is { } decibels && level.Allows(decibels),
+            LevelAtClaim level => there.DecibelsAt(level.Hertz) is { } decibels && level.Allows(decibels),
             CoilsClaim coils => there.Outcome == Outcome.Sound
                 && ClaimedForm.Matches(
                     network.Circuit,
@@ -133,6 +138,10 @@ public sealed class ExpectationJudge(Analyst analyst)
         };
     }
 
+    /// <summary>Each claim is asked once in each state.</summary>
+    private RunShare ShareOf(Claim claim, State state, CancellationToken cancellation) =>
+        shares.GetOrAdd((claim, state), key => runs.Value.ShareOf(key.Claim, key.State, cancellation));
+
     private double? AgainstRest(State state, StateAnalysis there)
     {
         var before = analyst.Analyse(state.At(State.Rest(network.Circuit).Travels));
@@ -140,8 +149,4 @@ public sealed class ExpectationJudge(Analyst analyst)
             ? there.Sound.LevelDecibels - before.Sound.LevelDecibels
             : null;
     }
-
-    /// <summary>Within a fraction of the claimed value.</summary>
-    private static bool IsNear(double found, double claimed, double tolerance) =>
-        Math.Abs(found - claimed) <= tolerance * claimed;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using WireText.Circuits;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Tolerances;
 
 namespace WireText.Electrical.Expectations;
 
@@ -19,4 +20,7 @@ public sealed record Refutation(
 {
     /// <summary>The level in dB that is there, against what the claim means; null when nothing sounds, there or at rest.</summary>
     public double? LevelDecibels { get; init; }
+
+    /// <summary>For how many instruments of a run it is right there; null for a claim that is not about a run.</summary>
+    public RunShare? Run { get; init; }
 }

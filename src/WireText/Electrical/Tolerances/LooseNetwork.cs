@@ -39,8 +39,13 @@ internal sealed class LooseNetwork
     }
 
     /// <summary>The factors that something here follows, in order: no other moves a figure.</summary>
-    public IEnumerable<int> Followed =>
-        directLoose.Concat(signalsLoose).SelectMany(loose => loose.All).Distinct().Order();
+    public IEnumerable<int> Followed => FollowedByMeter.Concat(FollowedBySignals).Distinct().Order();
+
+    /// <summary>The factors that a reading may depend on.</summary>
+    public IEnumerable<int> FollowedByMeter => directLoose.SelectMany(loose => loose.All).Distinct().Order();
+
+    /// <summary>The factors that what is heard may depend on.</summary>
+    public IEnumerable<int> FollowedBySignals => signalsLoose.SelectMany(loose => loose.All).Distinct().Order();
 
     /// <summary>What an ohmmeter on the plug reads, in ohms; NaN where it reads nothing, or 0.</summary>
     /// <param name="deviations">One for each factor, −1 to 1.</param>
@@ -105,12 +110,15 @@ internal sealed class LooseNetwork
     {
         var element = circuit.Elements[branch.Source.Element];
         var isCopper = element is Coil or Inductor;
+        var day = circuit.Surroundings;
         return new Loose(
             factors.PlaceOf(element, RunQuantity.Ohms),
             factors.PlaceOf(element, RunQuantity.Henries),
             factors.PlaceOf(element, RunQuantity.Farads),
             isCopper ? factors.Copper : null,
-            isCopper && factors.Copper is null ? Ohmmeter.CopperFactor(circuit.Surroundings.CoolestCelsius) : 1
+            isCopper && factors.Copper is null
+                ? Ohmmeter.CopperFactor((day.CoolestCelsius + day.WarmestCelsius) / 2)
+                : 1
         );
     }
 

@@ -60,6 +60,14 @@ public sealed class RunFactors
         );
     }
 
+    /// <summary>Every value of a circuit at any number of times what is written: a deviation is that number less 1. The copper stays as warm as it is.</summary>
+    internal static RunFactors Free(Circuit circuit) =>
+        new([
+            .. circuit
+                .Elements.SelectMany(FactorsOf)
+                .Select(factor => factor with { Least = 0, Most = 2, IsByRatio = false }),
+        ]);
+
     /// <summary>The place in <see cref="All"/> of what a value of an element follows; null where it has no such value.</summary>
     public int? PlaceOf(Element element, RunQuantity quantity) =>
         placeOf.TryGetValue((element.Index, quantity), out var place) ? place : null;

@@ -14,11 +14,13 @@ public sealed record BatteryClaimSyntax(bool IsOn, SourceLocation Location) : Cl
 
 /// <summary><c>reads</c>, <c>resonates</c> or <c>level</c> with a value and an optional tolerance.</summary>
 /// <param name="At">The frequency that a level is claimed at, or null.</param>
+/// <param name="Share">Of how many instruments of a run it is claimed, behind <c>for</c>; or null.</param>
 public sealed record ValueClaimSyntax(
     WordSyntax Quantity,
     WordSyntax Value,
     WordSyntax? At,
     WordSyntax? Tolerance,
+    WordSyntax? Share,
     SourceLocation Location
 ) : ClaimSyntax(Location);
 

@@ -56,6 +56,11 @@ internal static class ClaimParsers
         from hertz in WordParsers.Where("a frequency, such as 5kHz", IsFigure)
         select hertz;
 
+    private static Parser<WordSyntax> OfARun =>
+        from keyword in WordParsers.Literal("for")
+        from share in WordParsers.Where("a share of instruments, such as 95%", IsFigure)
+        select share;
+
     public static readonly Parser<ClaimSyntax> Claim = OneWord("silence")
         .Or(OneWord("dead"))
         .Or(OneWord("open"))
@@ -90,13 +95,15 @@ internal static class ClaimParsers
                 text => text.StartsWith('±') || text.StartsWith("+-", StringComparison.Ordinal)
             )
             .Optional()
+        from share in OfARun.Optional()
         select (ClaimSyntax)
             new ValueClaimSyntax(
                 word,
                 value,
                 at,
                 tolerance.GetOrDefault(),
-                word.Location.To((tolerance.GetOrDefault() ?? at ?? value).Location)
+                share.GetOrDefault(),
+                word.Location.To((share.GetOrDefault() ?? tolerance.GetOrDefault() ?? at ?? value).Location)
             );
 
     internal static bool IsFigure(string text) => WordParsers.IsPlain(text) && text.Any(char.IsAsciiDigit);
