@@ -75,6 +75,7 @@ public static class CliProgram
                     new TemplateCommand(context),
                     new BenchCommand(context),
                     new DiagnoseCommand(context),
+                    new MatchCommand(context),
                 ]
             ),
             new(

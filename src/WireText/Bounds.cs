@@ -25,6 +25,7 @@ using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Tolerances;
 using WireText.Frames;
+using WireText.Matching;
 using WireText.Measuring;
 using WireText.Mods;
 using WireText.Pages;
@@ -149,6 +150,28 @@ public static class Bounds
             "instruments of a run by states of its table",
             SpreadTable.MostSolved,
             "the command says so and ends"
+        ),
+        new("matching", "letters of a bin", BinReader.MostLetters, "the command says so and ends"),
+        new("matching", "parts of a bin", BinReader.MostParts, "the command says so and ends"),
+        new("matching", "instruments of a batch", Matcher.MostInstruments, "the command says so and ends"),
+        new(
+            "matching",
+            "looks at figures, in readings of a meter",
+            MatchSearch.MostLooks,
+            "the best so far, with its gap"
+        ),
+        new(
+            "matching",
+            "instruments that are listed",
+            InstrumentList.MostInstruments,
+            "the best so far, with no bound"
+        ),
+        new("matching", "steps through sets of instruments", InstrumentList.MostSteps, "the best so far, with its gap"),
+        new(
+            "claims",
+            "instruments drawn for a claim over a run, in one state",
+            RunJudge.MostInstruments,
+            "it is judged by those, within the error that is told"
         ),
         new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
         new(

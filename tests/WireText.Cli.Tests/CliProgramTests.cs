@@ -46,6 +46,7 @@ public sealed class CliProgramTests : IDisposable
                 _ => Sample.Right + "place   out  at 40,60\n",
             }
         );
+        folder.Put("bin.csv", "name,kind,value\nN1,pickup,6.05k\nP1,pot,243k\n");
         Ran.Of("format", folder["guitar.wiring"]);
 
         Assert.Equal(command, ExampleOf(command)[0]);

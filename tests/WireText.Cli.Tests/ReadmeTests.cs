@@ -12,6 +12,7 @@ public partial class ReadmeTests
     [InlineData("docs/bench.md")]
     [InlineData("docs/ci.md")]
     [InlineData("docs/findings-json.md")]
+    [InlineData("docs/match.md")]
     [InlineData("docs/positions.md")]
     [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]

@@ -29,6 +29,7 @@ public class ArchitectureTests
                 "Checks",
                 "Proposing",
                 "Diagnosing",
+                "Matching",
                 "Building",
                 "Drawing",
                 "Documents",
@@ -88,6 +89,7 @@ public class ArchitectureTests
             pairs.Add("Checks", "Syntax");
             pairs.Add("Proposing", "Syntax");
             pairs.Add("Diagnosing", "Syntax");
+            pairs.Add("Matching", "Syntax");
             pairs.Add("Building", "Syntax");
             pairs.Add("Drawing", "Syntax");
             pairs.Add("Sheets", "Syntax");

@@ -51,7 +51,7 @@ internal sealed class SourceReader(ICliHost host)
         if (!MayRead(status.Kind, path, role))
         {
             throw new IOException(
-                status.Kind == FileKind.Pipe && role == SourceRole.Wiring
+                status.Kind == FileKind.Pipe && role is SourceRole.Wiring or SourceRole.Bin
                     ? "it is a pipe, which may never end; give its text as standard input (-)"
                     : status.Kind.Word()
             );
@@ -72,8 +72,8 @@ internal sealed class SourceReader(ICliHost host)
         kind switch
         {
             FileKind.Missing or FileKind.Regular => true,
-            FileKind.CharacterDevice => role == SourceRole.Wiring,
-            FileKind.Pipe => role == SourceRole.Wiring && IsOpenAlready(path),
+            FileKind.CharacterDevice => role is SourceRole.Wiring or SourceRole.Bin,
+            FileKind.Pipe => role is SourceRole.Wiring or SourceRole.Bin && IsOpenAlready(path),
             _ => false,
         };
 

@@ -16,6 +16,9 @@ internal enum SourceRole
     Included,
 
     Settings,
+
+    /// <summary>It was named on the command line: a bin of measured parts.</summary>
+    Bin,
 }
 
 internal static class SourceRoleWords
@@ -26,6 +29,7 @@ internal static class SourceRoleWords
         {
             SourceRole.Included => "is included by the wiring",
             SourceRole.Settings => "holds the settings",
+            SourceRole.Bin => "is the bin itself",
             _ => "is the wiring itself",
         };
 }
