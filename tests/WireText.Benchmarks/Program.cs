@@ -16,6 +16,7 @@ BenchmarkSwitcher
         typeof(EditBenchmarks),
         typeof(LayoutBenchmarks),
         typeof(ResponseBenchmarks),
+        typeof(RunBenchmarks),
         typeof(SolverBenchmarks),
     ])
     .Run(args);
