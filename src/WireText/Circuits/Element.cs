@@ -53,6 +53,9 @@ public sealed record Coil(
 
     public CoilOrigins Origins { get; init; } = CoilOrigins.AllAssumed;
 
+    /// <summary>Where it lies under the strings, as far as it is said. No level, reading or resonance depends on it.</summary>
+    public StringSpot Spot { get; init; } = StringSpot.Unsaid;
+
     /// <summary>
     /// Where the coil resonates by itself, with no cable, pot or amplifier on it: 1/(2π√(LC)) hertz. Null without a
     /// capacitance.

@@ -18,4 +18,10 @@ public sealed record Surroundings(
     /// Taken when the text does not say: 4.7 m of cable at 100 pF/m, an input of 1 MΩ (common practice), 50 Hz, 20 °C.
     /// </summary>
     public static readonly Surroundings Usual = new(470e-12, 1e6, 50, 20, 20);
+
+    /// <summary>The length of an open string from nut to bridge, in metres; null when the text does not say.</summary>
+    public double? ScaleMetres { get; init; }
+
+    /// <summary>Which strings are on it; null when the text does not say.</summary>
+    public StringSet? Strings { get; init; }
 }

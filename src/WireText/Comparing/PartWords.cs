@@ -47,6 +47,16 @@ internal static class PartWords
         {
             yield return $"{section}magnet={magnet.ToString().ToLowerInvariant()}";
         }
+
+        if ((coil.Spot.CoilMetres ?? coil.Spot.PickupMetres) is { } metres)
+        {
+            yield return $"{(coil.Spot.CoilMetres is null ? "" : section)}at={ValueText.Label(metres, Unit.Metre)}";
+        }
+
+        if (coil.Spot.ApertureMetres is { } aperture)
+        {
+            yield return $"{section}aperture={ValueText.Label(aperture, Unit.Metre)}";
+        }
     }
 
     /// <summary>An element without its name and its ends.</summary>

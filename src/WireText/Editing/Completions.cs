@@ -97,5 +97,7 @@ public static class Completions
                 place.Word("input=", CompletionKind.Key, "the input of the amplifier, such as 1M"),
                 place.Word("mains=", CompletionKind.Key, "the frequency of hum, 50 or 60"),
                 place.Word("temperature=", CompletionKind.Key, "at the bench in °C, such as 15..30"),
+                place.Word("scale=", CompletionKind.Key, "the length of an open string, such as 648mm"),
+                place.Word("strings=", CompletionKind.Key, "guitar or bass"),
             ];
 }

@@ -74,6 +74,8 @@ internal static class PartCompletions
             "turn-length" => "mean length of a turn, such as 152mm",
             "wind" => "cw or ccw, from its start, seen from the strings",
             "magnet" => "the pole at the strings: north, south or none",
+            "at" => "from the bridge to its middle, such as 162mm",
+            "aperture" => "the length of string that it hears, such as 15mm",
             "tol" => "tolerance, such as 10%",
             "value" => "its value",
             "taper" => "its taper",

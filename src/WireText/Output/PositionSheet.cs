@@ -254,15 +254,8 @@ internal sealed record PositionSheet(
     /// <summary>At what temperature a meter reads, what stands in brackets, and what another day does to coils.</summary>
     public static string TemperatureRemark(Surroundings day)
     {
-        if (
-            day
-            != Surroundings.Usual with
-            {
-                CableFarads = day.CableFarads,
-                InputOhms = day.InputOhms,
-                MainsHertz = day.MainsHertz,
-            }
-        )
+        var usual = Surroundings.Usual;
+        if ((day.CoolestCelsius, day.WarmestCelsius) != (usual.CoolestCelsius, usual.WarmestCelsius))
         {
             var (low, high) = (Degrees(day.CoolestCelsius), Degrees(day.WarmestCelsius));
             return low == high

@@ -49,6 +49,9 @@ public sealed record ValueUse(string What, Unit Unit, double Least, double Most,
         "Rk"
     );
     public static readonly ValueUse TurnLength = new("the length of a turn", Unit.Metre, 1e-3, 1, "152mm", "m");
+    public static readonly ValueUse StringPlace = new("a place under the strings", Unit.Metre, 1e-3, 2, "162mm", "m");
+    public static readonly ValueUse Aperture = new("the aperture of a coil", Unit.Metre, 1e-4, 0.1, "15mm", "m");
+    public static readonly ValueUse ScaleLength = new("a scale length", Unit.Metre, 0.1, 2, "648mm", "m");
     public static readonly ValueUse WireLength = new("the length of a wire", Unit.Metre, 1e-3, 100, "120mm", "m");
     public static readonly ValueUse AmplifierInput = new("an amplifier's input", Unit.Ohm, 1, 1e12, "1M", "kM");
     public static readonly ValueUse AmplifierOutput = new("an amplifier's output", Unit.Ohm, 1e-3, 1e6, "470R", "Rk");

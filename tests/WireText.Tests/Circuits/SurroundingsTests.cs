@@ -25,8 +25,19 @@ public class SurroundingsTests
         Assert.Equal((35, 35), (day.CoolestCelsius, day.WarmestCelsius));
     }
 
+    [Fact]
+    public void Load_WithScaleAndStrings_IsRead()
+    {
+        var load = Check("load scale=864mm strings=bass").Circuit!.Surroundings;
+
+        Assert.Equal(Surroundings.Usual with { ScaleMetres = 0.864, Strings = StringSet.Bass }, load);
+    }
+
     [Theory]
     [InlineData("load cable=470", "bad-value")]
+    [InlineData("load scale=648", "bad-value")]
+    [InlineData("load scale=9m", "bad-value")]
+    [InlineData("load strings=harp", "bad-value")]
     [InlineData("load mains=55", "bad-value")]
     [InlineData("load temperature=hot", "bad-value")]
     [InlineData("load temperature=30..15", "bad-value")]

@@ -60,6 +60,7 @@ internal sealed class CoilBinder(PartKeys keys, ImmutableArray<Inside.CoilInside
             Tolerance = keys.ToleranceOf(inside.Name),
             Turns = wire?.Turns,
             Wire = wire,
+            Spot = SpotOf(inside),
             Origins = new CoilOrigins(ohmsFrom, henriesFrom, faradsFrom, windingFrom, magnetFrom),
         };
     }
@@ -141,10 +142,25 @@ internal sealed class CoilBinder(PartKeys keys, ImmutableArray<Inside.CoilInside
         return turns is null && gauge is null && metres is null ? null : new CoilWire(turns, gauge, metres);
     }
 
+    /// <summary>Where the coil lies under the strings: what is said of all coils is said of their middle.</summary>
+    private StringSpot SpotOf(Inside.CoilInside inside)
+    {
+        var own = OwnValue(inside, "at", ValueUse.StringPlace)?.Value;
+        var whole = own is null && keys.Of("at") is { } at ? keys.Read(at.Value, ValueUse.StringPlace) : null;
+        return new StringSpot(
+            own ?? (count == 1 ? whole : null),
+            count == 1 ? null : whole,
+            Common(inside, "aperture", ValueUse.Aperture)
+        );
+    }
+
     /// <summary>The mean length of a turn, in metres: the coil's own, or that of all coils.</summary>
-    private double? LengthOf(Inside.CoilInside inside) =>
-        OwnValue(inside, "turn-length", ValueUse.TurnLength) is { } own ? own.Value
-        : keys.Of("turn-length") is { } all ? keys.Read(all.Value, ValueUse.TurnLength)
+    private double? LengthOf(Inside.CoilInside inside) => Common(inside, "turn-length", ValueUse.TurnLength);
+
+    /// <summary>A value that each coil of a pickup has alike, unless its own is said.</summary>
+    private double? Common(Inside.CoilInside inside, string key, ValueUse use) =>
+        OwnValue(inside, key, use) is { } own ? own.Value
+        : keys.Of(key) is { } all ? keys.Read(all.Value, use)
         : null;
 
     /// <summary>The turns of one coil: its own, or its share of the whole pickup's.</summary>

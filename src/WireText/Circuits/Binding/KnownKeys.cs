@@ -19,6 +19,8 @@ internal static class KnownKeys
         "turn-length",
         "wind",
         "magnet",
+        "at",
+        "aperture",
         "tol",
     ];
 

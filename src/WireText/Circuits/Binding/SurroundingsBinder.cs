@@ -5,14 +5,14 @@ using WireText.Text;
 
 namespace WireText.Circuits.Binding;
 
-/// <summary>Reads <c>load cable=470p input=1M mains=60 temperature=15..30</c>.</summary>
+/// <summary>Reads <c>load cable=470p input=1M mains=60 temperature=15..30 scale=648mm strings=guitar</c>.</summary>
 internal sealed class SurroundingsBinder(FindingSink sink)
 {
     /// <summary>In °C; far past where a guitar is played, so that a slip of the pen is seen. Chosen.</summary>
     private const double Coldest = -40;
     private const double Hottest = 80;
 
-    private static readonly string[] Keys = ["cable", "input", "mains", "temperature"];
+    private static readonly string[] Keys = ["cable", "input", "mains", "temperature", "scale", "strings"];
 
     public Surroundings Bind(LoadSyntax? load)
     {
@@ -35,7 +35,12 @@ internal sealed class SurroundingsBinder(FindingSink sink)
                     CoolestCelsius = low,
                     WarmestCelsius = high,
                 },
-                "cable" or "input" or "mains" or "temperature" => surroundings,
+                "scale" when Read(pair.Value, ValueUse.ScaleLength) is { } metres => surroundings with
+                {
+                    ScaleMetres = metres,
+                },
+                "strings" when Strings(pair.Value) is { } strings => surroundings with { Strings = strings },
+                "cable" or "input" or "mains" or "temperature" or "scale" or "strings" => surroundings,
                 _ => Unknown(pair, surroundings),
             };
         }
@@ -47,7 +52,7 @@ internal sealed class SurroundingsBinder(FindingSink sink)
     {
         var help = DidYouMean.Nearest(pair.Key.Text, Keys) is { } meant
             ? $"write {meant}="
-            : "a load has cable=, input=, mains= and temperature=";
+            : "a load has cable=, input=, mains=, temperature=, scale= and strings=";
         sink.Add(PartFindings.UnknownKey.At(pair.Key.Location, $"a load has no '{pair.Key.Text}'", help));
         return surroundings;
     }
@@ -77,6 +82,26 @@ internal sealed class SurroundingsBinder(FindingSink sink)
                 word.Location,
                 $"'{word.Text}' is no mains frequency",
                 "write mains=50 or mains=60"
+            )
+        );
+        return null;
+    }
+
+    private StringSet? Strings(WordSyntax word)
+    {
+        foreach (var set in Enum.GetValues<StringSet>())
+        {
+            if (Naming.Alike(word.Text, StringSetWords.Of(set)))
+            {
+                return set;
+            }
+        }
+
+        sink.Add(
+            ValueFindings.BadValue.At(
+                word.Location,
+                $"'{word.Text}' is no set of strings",
+                "write strings=guitar or strings=bass"
             )
         );
         return null;

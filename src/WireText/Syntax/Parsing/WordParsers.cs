@@ -145,12 +145,13 @@ internal static class WordParsers
     private static bool IsPaint(string text) =>
         text.Length == 7 && text[0] == '#' && text[1..].All(char.IsAsciiHexDigit);
 
+    /// <summary>With the mark of a pair behind it a word that joins others is a key like any other: <c>at=162mm</c>.</summary>
     private static bool IsPair(string text)
     {
         var mark = text.IndexOf('=', StringComparison.Ordinal);
         return mark > 0
             && mark < text.Length - 1
-            && WhyNoLug(text[..mark]) is null
+            && (WhyNoLug(text[..mark]) is null || Names.IsConnective(text[..mark]))
             && text.IndexOf('=', mark + 1) < 0
             && !text.Contains('"', StringComparison.Ordinal);
     }
