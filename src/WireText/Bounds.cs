@@ -19,12 +19,14 @@ using WireText.Electrical.Expectations;
 using WireText.Electrical.Forms;
 using WireText.Electrical.Grounds;
 using WireText.Electrical.Positions;
+using WireText.Electrical.Responses;
 using WireText.Electrical.Roles;
 using WireText.Electrical.Situations;
 using WireText.Electrical.Solving;
 using WireText.Electrical.Sound;
 using WireText.Electrical.Tolerances;
 using WireText.Frames;
+using WireText.Listening;
 using WireText.Matching;
 using WireText.Measuring;
 using WireText.Mods;
@@ -173,6 +175,9 @@ public static class Bounds
             RunJudge.MostInstruments,
             "it is judged by those, within the error that is told"
         ),
+        new("listening", "samples of a sound", HeardSequence.MostSamples, "an error"),
+        new("listening", "passages of a sound", ResponseStudy.MostCurves, "an error"),
+        new("listening", "bytes of a recording", WaveReader.MostBytes, "it is refused"),
         new("claims", "states of one claim about a battery", MeantStates.BatteryLimit, "the finding expect-not-judged"),
         new(
             "claims",

@@ -25,6 +25,7 @@ public class ArchitectureTests
                 "Parts",
                 "Circuits",
                 "Electrical",
+                "Listening",
                 "Comparing",
                 "Checks",
                 "Proposing",
@@ -86,6 +87,7 @@ public class ArchitectureTests
 
             // Electrical never sees text's syntax, Drawing never sees a syntax node, and layout sees shapes alone.
             pairs.Add("Electrical", "Syntax");
+            pairs.Add("Listening", "Syntax");
             pairs.Add("Checks", "Syntax");
             pairs.Add("Proposing", "Syntax");
             pairs.Add("Diagnosing", "Syntax");

@@ -20,14 +20,23 @@ public static class PositionViews
             select ViewOf(seen, jack, row),
         ];
 
+    /// <summary>The states of those views at one jack, each control named that makes a difference; what is not named rests.</summary>
+    public static ImmutableArray<State> StatesOf(Study study) =>
+        [.. PositionSheet.RowsOf(study.Positions).Select(row => StateOf(study.Circuit, row))];
+
+    private static State StateOf(Circuit circuit, PositionRow row) =>
+        row
+            .State.Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
+            .Where(at => !at.Control.IsPlug)
+            .Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
+
     private static SheetView ViewOf(Circuit circuit, Study study, PositionRow row)
     {
         var stated = row
             .State.Stated.Select(at => (Control: circuit.Controls[at.Control], at.Position))
             .Where(at => !at.Control.IsPlug)
             .ToList();
-        var state = stated.Aggregate(State.Rest(circuit), (made, at) => made.With(at.Control, at.Position));
-        var trace = Trace.OfState(circuit, study.Network, state);
+        var trace = Trace.OfState(circuit, study.Network, StateOf(circuit, row));
         return new SheetView(
             trace.InWords,
             row.WhatIsHeard(circuit) + (IsPhaseAssumed(row) ? " (phase assumed)" : ""),
