@@ -63,6 +63,7 @@ public static class CliProgram
                     new PositionsCommand(context),
                     new ResponseCommand(context),
                     new SpreadCommand(context),
+                    new ListenCommand(context),
                     new CompareCommand(context),
                     new ProposeCommand(context),
                 ]

@@ -13,6 +13,7 @@ public partial class ReadmeTests
     [InlineData("docs/ci.md")]
     [InlineData("docs/findings-json.md")]
     [InlineData("docs/match.md")]
+    [InlineData("docs/listen.md")]
     [InlineData("docs/positions.md")]
     [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]
@@ -39,6 +40,7 @@ public partial class ReadmeTests
             Assert.Equal(
                 output,
                 ran.Output.Replace(Repository.Root.Replace('\\', '/') + "/", "", StringComparison.Ordinal)
+                    .Replace(folder.Root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal)
             );
         }
     }
@@ -102,7 +104,8 @@ public partial class ReadmeTests
             .Split(' ')
             .Select(word =>
                 word.EndsWith(".wiring", StringComparison.Ordinal) ? Repository.PathOf(word)
-                : word.EndsWith(".svg", StringComparison.Ordinal) ? folder[word]
+                : word.EndsWith(".svg", StringComparison.Ordinal) || word.EndsWith(".wav", StringComparison.Ordinal)
+                    ? folder[word]
                 : word
             );
 

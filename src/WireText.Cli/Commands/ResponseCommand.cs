@@ -49,7 +49,7 @@ internal sealed class ResponseCommand : Command
         : base(
             "response",
             """
-            Computes the level at the jack from 20 Hz to 20 kHz, as numbers or as a chart; on a terminal as a small one in
+            Computes the level at the jack from 20 Hz to 20 kHz, as numbers or as a chart; on a terminal a small one in
             letters.
 
             Example: wiretext response guitar.wiring -o guitar.svg

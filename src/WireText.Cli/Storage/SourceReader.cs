@@ -22,7 +22,7 @@ internal sealed class SourceReader(ICliHost host)
         try
         {
             full = path == StandardStream.Name ? path : FullPath(path);
-            var bytes = path == StandardStream.Name ? BytesOf(host.Input) : BytesOf(full, role);
+            var bytes = BytesOf(path, full, role, MostBytes);
             if (ForeignText.Reason(bytes) is { } reason)
             {
                 throw new CannotException($"cannot read '{path}': {reason}");
@@ -30,6 +30,22 @@ internal sealed class SourceReader(ICliHost host)
 
             var text = Encoding.UTF8.GetString(bytes);
             return new SourceFile(path, new SourceText(NameOf(path), WithoutMark(text)), bytes);
+        }
+        catch (Exception e) when (FileTrouble.Is(e))
+        {
+            throw new CannotException($"cannot read '{path}': {FileTrouble.Reason(e, full)}");
+        }
+    }
+
+    /// <summary>Reads a file that is no text, whatever is in it.</summary>
+    /// <exception cref="CannotException">It cannot be read, or has more bytes than that.</exception>
+    public byte[] ReadBytes(string path, SourceRole role, long most)
+    {
+        var full = path;
+        try
+        {
+            full = path == StandardStream.Name ? path : FullPath(path);
+            return BytesOf(path, full, role, most);
         }
         catch (Exception e) when (FileTrouble.Is(e))
         {
@@ -45,7 +61,10 @@ internal sealed class SourceReader(ICliHost host)
     public string FullPath(string path) =>
         Path.IsPathFullyQualified(path) ? Path.GetFullPath(path) : Path.GetFullPath(path, host.WorkingFolder);
 
-    private byte[] BytesOf(string path, SourceRole role)
+    private byte[] BytesOf(string path, string full, SourceRole role, long most) =>
+        path == StandardStream.Name ? BytesOf(host.Input, most) : BytesOf(full, role, most);
+
+    private byte[] BytesOf(string path, SourceRole role, long most)
     {
         var status = FileStatus.Of(path);
         if (!MayRead(status.Kind, path, role))
@@ -58,7 +77,7 @@ internal sealed class SourceReader(ICliHost host)
         }
 
         using var stream = File.OpenRead(path);
-        var bytes = BytesOf(stream);
+        var bytes = BytesOf(stream, most);
         if (status.Kind is FileKind.Regular)
         {
             roles.TryAdd(FileIdentity.Of(path), role);
@@ -80,7 +99,7 @@ internal sealed class SourceReader(ICliHost host)
     /// <summary>A pipe that the shell made for this run has no name of its own in any folder: somebody writes to it already.</summary>
     private static bool IsOpenAlready(string path) => FileStatus.Of(RealPath.Of(path)).Kind == FileKind.Missing;
 
-    private static byte[] BytesOf(Stream stream)
+    private static byte[] BytesOf(Stream stream, long most)
     {
         using var content = new MemoryStream();
         var buffer = new byte[64 * 1024];
@@ -88,9 +107,9 @@ internal sealed class SourceReader(ICliHost host)
         while ((count = stream.Read(buffer)) > 0)
         {
             content.Write(buffer, 0, count);
-            if (content.Length > MostBytes)
+            if (content.Length > most)
             {
-                throw new IOException("it is larger than 16 MiB");
+                throw new IOException($"it is larger than {most / 1024 / 1024} MiB");
             }
         }
 

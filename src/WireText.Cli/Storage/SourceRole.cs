@@ -19,6 +19,9 @@ internal enum SourceRole
 
     /// <summary>It was named on the command line: a bin of measured parts.</summary>
     Bin,
+
+    /// <summary>It is sound.</summary>
+    Recording,
 }
 
 internal static class SourceRoleWords
@@ -30,6 +33,7 @@ internal static class SourceRoleWords
             SourceRole.Included => "is included by the wiring",
             SourceRole.Settings => "holds the settings",
             SourceRole.Bin => "is the bin itself",
+            SourceRole.Recording => "is the recording itself",
             _ => "is the wiring itself",
         };
 }

@@ -36,7 +36,6 @@ public class SurroundingsTests
     [Theory]
     [InlineData("load cable=470", "bad-value")]
     [InlineData("load scale=648", "bad-value")]
-    [InlineData("load scale=9m", "bad-value")]
     [InlineData("load strings=harp", "bad-value")]
     [InlineData("load mains=55", "bad-value")]
     [InlineData("load temperature=hot", "bad-value")]
