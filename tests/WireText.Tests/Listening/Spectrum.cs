@@ -30,14 +30,14 @@ internal sealed class Spectrum
 
     private static Spectrum Of(ReadOnlySpan<double> samples, int rate, int size, Func<int, double> window)
     {
-        var bins = new Complex[size];
+        var points = new Complex[size];
         for (var i = 0; i < samples.Length; i++)
         {
-            bins[i] = samples[i] * window(i);
+            points[i] = samples[i] * window(i);
         }
 
-        Fourier.Forward(bins, FourierOptions.AsymmetricScaling);
-        return new Spectrum(bins, (double)rate / size);
+        Fourier.Forward(points, FourierOptions.AsymmetricScaling);
+        return new Spectrum(points, (double)rate / size);
     }
 
     /// <summary>At the nearest bin.</summary>
