@@ -15,6 +15,7 @@ public partial class ReadmeTests
     [InlineData("docs/match.md")]
     [InlineData("docs/listen.md")]
     [InlineData("docs/positions.md")]
+    [InlineData("docs/preamps.md")]
     [InlineData("docs/repairs.md")]
     [InlineData("docs/response.md")]
     [InlineData("docs/spread.md")]
