@@ -22,20 +22,6 @@ public sealed record CoilSpot(
     /// <summary>From the middle of one coil to that of the other, in a pickup of two beside each other. Common practice, from memory.</summary>
     private const double CoilSpacing = 0.018;
 
-    /// <summary>
-    /// Where pickups of that name sit, as a share of the scale: the neck's where the string's second octave is, a quarter from the
-    /// bridge. Common practice, from memory.
-    /// </summary>
-    private static readonly (string Word, double Share)[] UsualPlaces =
-    [
-        ("neck", 0.25),
-        ("middle", 0.155),
-        ("bridge", 0.0625),
-    ];
-
-    /// <summary>The place of a pickup whose name says nothing: the middle's.</summary>
-    private const double ShareOfOthers = 0.155;
-
     /// <summary>Every coil of a circuit, in order of declaration.</summary>
     public static ImmutableArray<CoilSpot> Of(Circuit circuit)
     {
@@ -55,7 +41,7 @@ public sealed record CoilSpot(
             (coil, i) =>
             {
                 var said = coil.Spot;
-                var middle = said.PickupMetres ?? ShareOf(name) * scale;
+                var middle = said.PickupMetres ?? ShareOf(PickupSeats.Of(name) ?? PickupSeat.Middle) * scale;
                 var beside = (((coils.Length - 1) / 2.0) - i) * CoilSpacing;
                 return new CoilSpot(
                     coil,
@@ -67,16 +53,15 @@ public sealed record CoilSpot(
             }
         );
 
-    private static double ShareOf(string name)
-    {
-        foreach (var (word, share) in UsualPlaces)
+    /// <summary>
+    /// Where a pickup sits, as a share of the scale; one that does not say it is taken for the middle's. The neck's is where the
+    /// string's second octave is, a quarter from the bridge. Common practice, from memory.
+    /// </summary>
+    private static double ShareOf(PickupSeat seat) =>
+        seat switch
         {
-            if (name.Contains(word, StringComparison.OrdinalIgnoreCase))
-            {
-                return share;
-            }
-        }
-
-        return ShareOfOthers;
-    }
+            PickupSeat.Neck => 0.25,
+            PickupSeat.Bridge => 0.0625,
+            _ => 0.155,
+        };
 }

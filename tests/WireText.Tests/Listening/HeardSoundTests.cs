@@ -256,6 +256,24 @@ public class HeardSoundTests
         Assert.Equal([true, false, true, false], spots.Select(spot => spot.IsApertureAssumed));
     }
 
+    /// <summary>A quarter, 0.155 and a sixteenth of 640 mm: common practice, from memory.</summary>
+    [Theory]
+    [InlineData("neck", 160)]
+    [InlineData("front", 160)]
+    [InlineData("bass-front", 160)]
+    [InlineData("mid", 99.2)]
+    [InlineData("third", 99.2)]
+    [InlineData("rear", 40)]
+    [InlineData("back", 40)]
+    public void Coils_OfTheWordsOfTheTrade_LieWhereTheySay(string name, double millimetres)
+    {
+        var spot = Assert.Single(
+            CoilSpot.Of(Bench.CompileText($"pickup {name} single-coil\njack out\nload scale=640mm\n"))
+        );
+
+        Assert.Equal((millimetres, true), (Math.Round(1000 * spot.Metres, 6), spot.IsPlaceAssumed));
+    }
+
     /// <summary>From the first sample of a passage to where a note of it is looked at.</summary>
     private const int NoteStart = Rate * 5 / 100;
 
