@@ -52,6 +52,22 @@ public sealed class ListenCommandTests : IDisposable
         Assert.DoesNotContain("*", ran.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>What is still assumed is named by where it is written, whatever else is said.</summary>
+    [Theory]
+    [InlineData("at=160mm", "aperture= on a pickup's line gives it")]
+    [InlineData("aperture=14mm", "at= on a pickup's line gives it")]
+    [InlineData("", "at= on a pickup's line, aperture= there give it")]
+    public void Listen_OfWhatIsAssumed_SaysWhereItIsWritten(string said, string told)
+    {
+        var text =
+            Sample.Right.Replace("c=100p", $"c=100p {said}", StringComparison.Ordinal)
+            + "load scale=640mm strings=guitar\n";
+
+        var ran = Ran.Of(new TestHost(text), "listen", "-", "-o", folder["a.wav"], "--pluck", "100mm");
+
+        Assert.EndsWith($"that is assumed: {told}\n", ran.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Listen_ToARecording_KeepsItsRateAndLength()
     {

@@ -77,17 +77,19 @@ public static class ListenText
         yield return $"each: the open strings {string.Join(' ', instrument.Open.Select(one => one.Name))}{Star(instrument.AreStringsAssumed)} by themselves, then a chord of E major";
         yield return $"scale {Length(instrument.ScaleMetres, instrument.IsScaleAssumed)}, plucked {Length(pluckMetres, isPluckAssumed)} from the bridge";
         yield return $"from the bridge: {string.Join(", ", spots.Select(spot => $"{spot.Coil.Name} {Length(spot.Metres, spot.IsPlaceAssumed)} over {Length(spot.ApertureMetres, spot.IsApertureAssumed)}"))}";
+        var isPlaceAssumed = spots.Exists(spot => spot.IsPlaceAssumed);
+        var onLine = isPlaceAssumed ? "there" : "on a pickup's line";
         string?[] missing =
         [
-            spots.Exists(spot => spot.IsPlaceAssumed) ? "at= on a pickup's line" : null,
-            spots.Exists(spot => spot.IsApertureAssumed) ? "aperture= there" : null,
+            isPlaceAssumed ? "at= on a pickup's line" : null,
+            spots.Exists(spot => spot.IsApertureAssumed) ? $"aperture= {onLine}" : null,
             instrument.IsScaleAssumed ? "load scale=" : null,
             instrument.AreStringsAssumed ? "load strings=" : null,
             isPluckAssumed ? "--pluck" : null,
         ];
         if (missing.OfType<string>().ToList() is { Count: > 0 } keys)
         {
-            yield return $"* a length or a word that is assumed: {string.Join(", ", keys)} give it";
+            yield return $"* a length or a word that is assumed: {string.Join(", ", keys)} {(keys.Count > 1 ? "give" : "gives")} it";
         }
     }
 
