@@ -9,12 +9,21 @@ using WireText.Electrical.Tolerances;
 namespace WireText.Electrical.Expectations;
 
 /// <summary>Proves or refutes what an author expects, in every state that the line means.</summary>
-public sealed class ExpectationJudge(Analyst analyst)
+public sealed class ExpectationJudge
 {
-    private readonly Network network = analyst.Network;
+    private readonly Analyst analyst;
+    private readonly Network network;
+    private readonly RunJudge runs;
     private readonly ConcurrentDictionary<(bool IsOfBatteries, State Start), MeantStates> meant = new();
-    private readonly ConcurrentDictionary<(Claim Claim, State State), RunShare> shares = new();
-    private readonly Lazy<RunJudge> runs = new(() => new RunJudge(analyst));
+
+    public ExpectationJudge(Analyst analyst)
+        : this(analyst, new RunJudge(analyst)) { }
+
+    private ExpectationJudge(Analyst analyst, RunJudge runs) =>
+        (this.analyst, network, this.runs) = (analyst, analyst.Network, runs);
+
+    /// <summary>One for another circuit of the same parts and surroundings, its wires changed: both know what either has worked out.</summary>
+    public ExpectationJudge ForRewired(Analyst other) => new(other, runs.ForRewired(other));
 
     /// <summary>
     /// The first claim of an expectation that fails; null when all hold in the states looked at. See
@@ -77,7 +86,7 @@ public sealed class ExpectationJudge(Analyst analyst)
             LevelDecibels = claim is LevelAtClaim level
                 ? there.DecibelsAt(level.Hertz)
                 : AgainstRest(cubes[0].First, there),
-            Run = claim.Share is null ? null : ShareOf(claim, cubes[0].First, cancellation),
+            Run = claim.Share is null ? null : runs.ShareOf(claim, cubes[0].First, cancellation),
         };
     }
 
@@ -110,7 +119,7 @@ public sealed class ExpectationJudge(Analyst analyst)
 
         if (claim.Share is { } share)
         {
-            return ShareOf(claim, state, cancellation).Share >= share;
+            return runs.ShareOf(claim, state, cancellation).Share >= share;
         }
 
         var there = analyst.Analyse(state);
@@ -137,10 +146,6 @@ public sealed class ExpectationJudge(Analyst analyst)
             _ => false,
         };
     }
-
-    /// <summary>Each claim is asked once in each state.</summary>
-    private RunShare ShareOf(Claim claim, State state, CancellationToken cancellation) =>
-        shares.GetOrAdd((claim, state), key => runs.Value.ShareOf(key.Claim, key.State, cancellation));
 
     private double? AgainstRest(State state, StateAnalysis there)
     {

@@ -92,8 +92,7 @@ public sealed class Study
     /// is known to both.
     /// </summary>
     /// <param name="circuit">It has an output jack, as this one.</param>
-    public Study Rewired(Circuit circuit) =>
-        new(new Values(values.Analyst.ForRewired(NetworkOf(circuit))), cancellation);
+    public Study Rewired(Circuit circuit) => new(values.ForRewired(NetworkOf(circuit)), cancellation);
 
     /// <summary>The study of the same instrument with other values: nothing that was solved holds there.</summary>
     /// <param name="circuit">It has an output jack, as this one.</param>
@@ -120,10 +119,13 @@ public sealed class Study
     private sealed class Values
     {
         public Values(Analyst analyst)
+            : this(analyst, new ExpectationJudge(analyst)) { }
+
+        private Values(Analyst analyst, ExpectationJudge judge)
         {
             Analyst = analyst;
             Network = analyst.Network;
-            Judge = new ExpectationJudge(analyst);
+            Judge = judge;
             Situations = new(cancel => SituationTree.Of(Network, cancel));
             Outcomes = new(cancel =>
                 Situations.Get(cancel) is { IsComplete: true } tree
@@ -157,7 +159,7 @@ public sealed class Study
                 [
                     .. Network
                         .Circuit.Outputs.Skip(1)
-                        .Select(jack => new Values(analyst.ForRewired(NetworkOf(Network.Circuit.SeenFrom(jack))))),
+                        .Select(jack => ForRewired(NetworkOf(Network.Circuit.SeenFrom(jack)))),
                 ]
             );
         }
@@ -187,5 +189,11 @@ public sealed class Study
 
         /// <summary>Of each further jack.</summary>
         public Step<ImmutableArray<Values>> Others { get; }
+
+        public Values ForRewired(Network network)
+        {
+            var analyst = Analyst.ForRewired(network);
+            return new Values(analyst, Judge.ForRewired(analyst));
+        }
     }
 }
