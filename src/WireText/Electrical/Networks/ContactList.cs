@@ -4,26 +4,36 @@ using WireText.Circuits;
 namespace WireText.Electrical.Networks;
 
 /// <summary>The nets that the positions of one control join.</summary>
-/// <param name="Closed">For each position, pairs that together join what the position joins; a pair inside one net is left out.</param>
-/// <param name="Effective">
-/// For each position, every pair of different nets it makes one that each hold at least two lugs: contacts that lead somewhere.
-/// </param>
-public sealed record ContactList(
-    ImmutableArray<ImmutableArray<NetPair>> Closed,
-    ImmutableArray<ImmutableArray<NetPair>> Effective
-)
+public sealed class ContactList
 {
+    // Most circuits that a search tries are done with before anybody asks for these.
+    private readonly Lazy<ImmutableArray<NetPair>> possible;
+    private readonly Lazy<ImmutableArray<ImmutableArray<NetPair>>> effective;
+    private readonly Lazy<ImmutableArray<NetPair>> effectiveAnywhere;
+
+    private ContactList(Circuit circuit, Control control)
+    {
+        Closed = [.. control.Positions.Select(position => ClosedBy(circuit, position))];
+        possible = new(() => [.. Closed.SelectMany(pairs => pairs).Distinct()]);
+        effective = new(() => [.. control.Positions.Select(position => EffectiveIn(circuit, position))]);
+        effectiveAnywhere = new(() => [.. Effective.SelectMany(pairs => pairs).Distinct()]);
+    }
+
+    /// <summary>For each position, pairs that together join what the position joins; a pair inside one net is left out.</summary>
+    public ImmutableArray<ImmutableArray<NetPair>> Closed { get; }
+
+    /// <summary>
+    /// For each position, every pair of different nets it makes one that each hold at least two lugs: contacts that lead somewhere.
+    /// </summary>
+    public ImmutableArray<ImmutableArray<NetPair>> Effective => effective.Value;
+
     /// <summary>Every pair that any position closes, each once, in order of first appearance.</summary>
-    public ImmutableArray<NetPair> Possible { get; } = [.. Closed.SelectMany(pairs => pairs).Distinct()];
+    public ImmutableArray<NetPair> Possible => possible.Value;
 
     /// <summary>Every effective pair of any position, each once, in order of first appearance.</summary>
-    public ImmutableArray<NetPair> EffectiveAnywhere { get; } = [.. Effective.SelectMany(pairs => pairs).Distinct()];
+    public ImmutableArray<NetPair> EffectiveAnywhere => effectiveAnywhere.Value;
 
-    public static ContactList Of(Circuit circuit, Control control) =>
-        new(
-            [.. control.Positions.Select(position => ClosedBy(circuit, position))],
-            [.. control.Positions.Select(position => EffectiveIn(circuit, position))]
-        );
+    public static ContactList Of(Circuit circuit, Control control) => new(circuit, control);
 
     private static ImmutableArray<NetPair> ClosedBy(Circuit circuit, Position position)
     {

@@ -8,8 +8,8 @@ namespace WireText.Electrical.Networks;
 /// <remarks>Everything is seen from the first output jack: its tip and its sleeve. Nothing loads the other jacks.</remarks>
 public sealed class Network
 {
-    private readonly HashSet<int> switched;
-    private readonly HashSet<int> loaded;
+    private readonly Lazy<HashSet<int>> switched;
+    private readonly Lazy<HashSet<int>> loaded;
     private readonly ConcurrentDictionary<ImmutableArray<double>, DialSetting> settings = new(TravelsComparer.Instance);
 
     private Network(Circuit circuit, OutputJack output)
@@ -20,11 +20,10 @@ public sealed class Network
         Sleeve = circuit.Nets.OneNet[output.Sleeve];
         Branches = BranchList.Of(circuit);
         Contacts = [.. circuit.Controls.Select(control => ContactList.Of(circuit, control))];
-        switched =
-        [
-            .. Contacts.SelectMany(contacts => contacts.Possible).SelectMany(pair => new[] { pair.Low, pair.High }),
-        ];
-        loaded = [.. Branches.SelectMany(branch => new[] { branch.From, branch.To })];
+        switched = new(() =>
+            [.. Contacts.SelectMany(contacts => contacts.Possible).SelectMany(pair => new[] { pair.Low, pair.High })]
+        );
+        loaded = new(() => [.. Branches.SelectMany(branch => new[] { branch.From, branch.To })]);
     }
 
     public Circuit Circuit { get; }
@@ -50,10 +49,10 @@ public sealed class Network
         circuit.Outputs.IsEmpty ? null : new Network(circuit, circuit.Outputs[0]);
 
     /// <summary>True when some position of a control joins the net with another.</summary>
-    public bool HasContactAt(int net) => switched.Contains(net);
+    public bool HasContactAt(int net) => switched.Value.Contains(net);
 
     /// <summary>True when an element ends on the net.</summary>
-    public bool HasElementAt(int net) => loaded.Contains(net);
+    public bool HasElementAt(int net) => loaded.Value.Contains(net);
 
     /// <summary>The nets that closed contacts make one, pots not contracted; a control at any stays open.</summary>
     /// <returns>For each net, its node: the lowest net it is joined with.</returns>

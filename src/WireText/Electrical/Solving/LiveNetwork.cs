@@ -167,7 +167,9 @@ public sealed class LiveNetwork
 
         var isLive = LivePart.Find(network, present, nodeOf, dials, load, probe);
         var live = present.Where((_, i) => isLive[i]).ToArray();
-        var numbers = new Dictionary<int, int> { [nodeOf[probe.Against]] = Sleeve, [nodeOf[probe.Net]] = Tip };
+        var (numbers, count) = (new int[nodeOf.Length], Tip + 1);
+        Array.Fill(numbers, -1);
+        (numbers[nodeOf[probe.Against]], numbers[nodeOf[probe.Net]]) = (Sleeve, Tip);
         var branches = ImmutableArray.CreateBuilder<LiveBranch>(live.Length);
         foreach (var branch in live)
         {
@@ -177,25 +179,15 @@ public sealed class LiveNetwork
 
         (int From, int To)? loaded = load is [var pair] && isLive[^1] ? (Number(pair.Low), Number(pair.High)) : null;
         var made = branches.MoveToImmutable();
-        return new LiveNetwork(
-            isShort: false,
-            numbers.Count,
-            made,
-            AmplifierOrder.Of(network.Circuit, numbers.Count, made)
-        )
+        return new LiveNetwork(isShort: false, count, made, AmplifierOrder.Of(network.Circuit, count, made))
         {
             Load = loaded,
         };
 
         int Number(int net)
         {
-            var node = nodeOf[net];
-            if (!numbers.TryGetValue(node, out var number))
-            {
-                numbers.Add(node, number = numbers.Count);
-            }
-
-            return number;
+            ref var number = ref numbers[nodeOf[net]];
+            return number < 0 ? number = count++ : number;
         }
     }
 }
