@@ -1,5 +1,6 @@
 using WireText.Checks.Grounding;
 using WireText.Circuits;
+using WireText.Electrical.Networks;
 using WireText.Electrical.Roles;
 using WireText.Text;
 
@@ -57,7 +58,7 @@ public sealed class VolumeNotSilent : IJackCheck
         {
             // Beside another pickup with a way of its own it only blends; what it does alone tells.
             var effects = roles.EffectiveOf(dial);
-            var leaking = effects.Where(effect => Leaks(context.Circuit, roles, effect)).ToList();
+            var leaking = effects.Where(effect => Leaks(context.Study.Network, roles, effect)).ToList();
             if (leaking.Count > 0 && effects.All(effect => effect.Role != DialRole.Volume))
             {
                 yield return Report(context, dial, leaking);
@@ -88,11 +89,12 @@ public sealed class VolumeNotSilent : IJackCheck
     /// True where everything comes through the dial, 0 does not silence it, and no other dial is the volume. Beside a volume a pot
     /// with a capacitor across it is a bass cut.
     /// </summary>
-    private static bool Leaks(Circuit circuit, DialRoles roles, DialEffect effect) =>
+    private static bool Leaks(Network network, DialRoles roles, DialEffect effect) =>
         effect.Role == DialRole.VolumeThatLeaks
         || (
-            effect is { CarriesAll: true, Role: not (DialRole.Volume or DialRole.VolumeBackwards) }
-            && !circuit.Dials.Any(other =>
+            effect.Role is not (DialRole.Volume or DialRole.VolumeBackwards)
+            && effect.CarriesAll(network)
+            && !network.Circuit.Dials.Any(other =>
                 roles
                     .EffectsOf(other)
                     .Any(one =>

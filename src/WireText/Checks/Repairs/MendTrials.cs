@@ -24,6 +24,11 @@ internal sealed class MendTrials(
         Checks = [.. request.Checks.Where(check => mistakes.Any(one => one.Id == check.Description.Id))],
     };
 
+    private readonly CheckRequest others = request with
+    {
+        Checks = [.. request.Checks.Where(check => mistakes.All(one => one.Id != check.Description.Id))],
+    };
+
     private readonly HashSet<(string Id, Subject? At)> mayStay =
     [
         .. report.Findings.Except(mistakes).Select(RepairAdvice.KindOf),
@@ -101,7 +106,7 @@ internal sealed class MendTrials(
     private bool LeavesNothing(Circuit edited, CancellationToken cancellation)
     {
         var rewired = study.Rewired(edited);
-        return IsSilent(found) && Advice.KeepsTheSound(study, rewired) && IsSilent(request);
+        return IsSilent(found) && Advice.KeepsTheSound(study, rewired) && IsSilent(others);
 
         bool IsSilent(CheckRequest asked) =>
             Checker.FindsNothing(

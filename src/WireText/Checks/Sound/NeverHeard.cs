@@ -55,7 +55,19 @@ public sealed class NeverHeard : IStudyCheck
 
     public IEnumerable<Finding> Find(StudyContext context)
     {
-        var heard = context.Jacks.SelectMany(HeardAnywhere).ToHashSet();
+        List<Coil> coils =
+        [
+            .. context
+                .Circuit.Elements.OfType<Coil>()
+                .Where(coil => coil.HearsStrings && coil.Ends.All(context.IsJointed)),
+        ];
+        var heard = context.Jacks.SelectMany(HeardAtRest).ToHashSet();
+        if (coils.TrueForAll(coil => heard.Contains(coil.Index)))
+        {
+            return [];
+        }
+
+        heard.UnionWith(context.Jacks.SelectMany(HeardWithADialAtZero));
         if (heard.Count == 0)
         {
             return [];
@@ -64,33 +76,27 @@ public sealed class NeverHeard : IStudyCheck
         // What a ring brings out is not computed: a pickup may be meant for that.
         heard.UnionWith(context.Jacks.SelectMany(RingSignal.CoilsOn));
 
-        return context
-            .Circuit.Elements.OfType<Coil>()
-            .Where(coil => coil.HearsStrings && !heard.Contains(coil.Index))
-            .Where(coil => coil.Ends.All(context.IsJointed))
+        return coils
+            .Where(coil => !heard.Contains(coil.Index))
             .GroupBy(coil => coil.Part)
             .Select(pickup => LostSignal.Of(context, [.. pickup]))
             .GroupBy(lost => lost.Key)
             .Select(lost => Report(context, [.. lost]));
     }
 
-    /// <summary>The elements of coils that are heard at a jack in some unmuted situation at rest, or with one dial at 0.</summary>
-    private static HashSet<int> HeardAnywhere(StudyContext context)
-    {
-        var heard = context.Study.Heard.Sounding.SelectMany(one => one.HeardCoils).ToHashSet();
-        if (context.Study.Roles is { } roles)
-        {
-            heard.UnionWith(
-                context
-                    .Circuit.Dials.SelectMany(dial => roles.EffectsOf(dial))
-                    .Where(effect => effect.AtZero.Outcome == Outcome.Sound)
-                    .SelectMany(effect => effect.AtZero.Heard)
-                    .Select(one => one.Coil.Index)
-            );
-        }
+    /// <summary>The elements of coils that are heard at a jack in some unmuted situation at rest.</summary>
+    private static IEnumerable<int> HeardAtRest(StudyContext context) =>
+        context.Study.Heard.Sounding.SelectMany(one => one.HeardCoils);
 
-        return heard;
-    }
+    /// <summary>The same with one dial at 0.</summary>
+    private static IEnumerable<int> HeardWithADialAtZero(StudyContext context) =>
+        context.Study.Roles is { } roles
+            ? context
+                .Circuit.Dials.SelectMany(dial => roles.EffectsOf(dial))
+                .Where(effect => effect.AtZero.Outcome == Outcome.Sound)
+                .SelectMany(effect => effect.AtZero.Heard)
+                .Select(one => one.Coil.Index)
+            : [];
 
     /// <summary>One finding for pickups whose signal ends at the same switches.</summary>
     private Finding Report(StudyContext context, ImmutableArray<LostSignal> lost)

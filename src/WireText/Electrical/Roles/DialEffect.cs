@@ -20,9 +20,6 @@ public sealed record DialEffect(
     JackSound AtTen
 )
 {
-    /// <summary>True when all that is heard comes through the dial's tracks, or round them by a bleed alone.</summary>
-    public bool CarriesAll { get; private init; }
-
     /// <summary>Null when a network has no solution.</summary>
     internal static DialEffect? Of(SoundMemo sounds, Dial dial, State state, SolveBudget budget)
     {
@@ -37,11 +34,7 @@ public sealed record DialEffect(
         }
 
         var effect = new DialEffect(dial, state, DialRole.Inert, zero, five, ten);
-        return effect with
-        {
-            Role = effect.Judge(sounds.Network),
-            CarriesAll = effect.NothingIsHeardRoundItAndItsBleed(sounds.Network),
-        };
+        return effect with { Role = effect.Judge(sounds.Network) };
     }
 
     /// <summary>How loud a coil is with the dial there, in dB: root mean square over the open strings.</summary>
@@ -90,8 +83,11 @@ public sealed record DialEffect(
     /// <summary>True when all that is heard comes through the dial's tracks: with these away no string is left.</summary>
     private bool NothingIsHeardRoundIt(Network network) => NothingIsHeardWithout(network, TracksIn(network));
 
-    /// <summary>The same, a bleed across its tracks taken away too: wired so it is a volume, or cuts the bass.</summary>
-    private bool NothingIsHeardRoundItAndItsBleed(Network network)
+    /// <summary>
+    /// True when all that is heard comes through the dial's tracks, or round them by a bleed alone: wired so it is a volume, or cuts
+    /// the bass.
+    /// </summary>
+    public bool CarriesAll(Network network)
     {
         var tracks = TracksIn(network);
         return NothingIsHeardWithout(
