@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Checks;
 using WireText.Text;
 
 namespace WireText;
@@ -25,11 +24,12 @@ public static class Mender
     /// </summary>
     public const int MostLines = 500_000;
 
-    public static MendResult Mend(SourceText source, ISourceProvider sources, bool withHarmless, CheckSettings settings)
+    /// <param name="compiled">Of the text to be mended.</param>
+    public static MendResult Mend(Compilation compiled)
     {
+        var (now, source) = (compiled, compiled.Source);
         var mended = ImmutableArray.CreateBuilder<Finding>();
         var tried = new HashSet<(string Id, string Message)>();
-        var now = Compilation.Of(source, sources, withHarmless, settings);
         var together = int.MaxValue;
         var lines = 0;
         MendResult? asRead = null;
@@ -41,7 +41,7 @@ public static class Mender
             }
 
             var edited = new SourceText(source.Path, TextEdit.Apply(source.Content, batch.Edits));
-            var then = Compilation.Of(edited, sources, withHarmless, settings);
+            var then = now.With(edited);
             var isBetter = batch.IsBetter(now, then);
             if (isBetter)
             {

@@ -386,6 +386,5 @@ public class MenderTests
     private static Compilation Check(string text) =>
         Compilation.Of(new SourceText("a.wiring", text), NoSources.Instance);
 
-    private static MendResult Mend(string text) =>
-        Mender.Mend(new SourceText("a.wiring", text), NoSources.Instance, withHarmless: false, CheckSettings.Standard);
+    private static MendResult Mend(string text) => Mender.Mend(Check(text));
 }

@@ -4,6 +4,7 @@ using WireText.Cli.Running;
 using WireText.Cli.Settings;
 using WireText.Cli.Storage;
 using WireText.Output;
+using WireText.Text;
 
 namespace WireText.Cli.Commands;
 
@@ -57,8 +58,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
     private FileChecked Look(FoundFile file)
     {
         var source = context.Sources.Read(file.Path, file.Role);
-        var compiled = Compilation.Of(source.Text, sources, withHarmless, settings.For(file.Path));
-        return Outcome(source.Text.Path, compiled, mended: 0);
+        return Outcome(source.Text.Path, Compile(source.Text, file), mended: 0);
     }
 
     private FileChecked Mend(FoundFile file)
@@ -69,7 +69,7 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
         }
 
         var source = context.Sources.Read(file.Path, file.Role);
-        var result = Mender.Mend(source.Text, sources, withHarmless, settings.For(file.Path));
+        var result = Mender.Mend(Compile(source.Text, file));
         if (!result.Mended.IsEmpty)
         {
             context.Results.Replace(source, result.Source.Content);
@@ -77,6 +77,9 @@ internal sealed class FileChecker(CliContext context, FolderSources sources, boo
 
         return Outcome(source.Text.Path, result.Left, result.Mended.Length);
     }
+
+    private Compilation Compile(SourceText text, FoundFile file) =>
+        Compilation.Of(text, sources, withHarmless, settings.For(file.Path));
 
     private static FileChecked Outcome(string path, Compilation result, int mended) =>
         new(

@@ -1,4 +1,3 @@
-using WireText.Checks;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
 using WireText.Testing;
@@ -164,12 +163,7 @@ public class JackCheckTests
             Bench.Expand(Direct.Replace("sel.A2 ~ second.tip", "sel.A1 ~ second.tip", StringComparison.Ordinal))
             + "expect second: sel=any: bridge\nexpect main: sel=neck: neck\nexpect main: sel=bridge: bridge\n";
 
-        var mended = Mender.Mend(
-            new SourceText("bench.wiring", text),
-            NoSources.Instance,
-            withHarmless: false,
-            CheckSettings.Standard
-        );
+        var mended = Mender.Mend(Compilation.Of(new SourceText("bench.wiring", text), NoSources.Instance));
 
         Assert.Contains(mended.Mended, finding => finding.Id == "expect");
         Assert.DoesNotContain(mended.Left.Findings, finding => finding.Severity >= Severity.Warning);

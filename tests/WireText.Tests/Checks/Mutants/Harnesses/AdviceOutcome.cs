@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using WireText.Checks;
 using WireText.Circuits;
 using WireText.Tests.Checks.Slips;
 using WireText.Tests.Electrical;
@@ -36,6 +35,7 @@ internal sealed record AdviceOutcome(string Harness, string Check, string? Help,
     /// <param name="most">So many of its mutants are tried at most, spread evenly.</param>
     public static ImmutableArray<AdviceOutcome> Of(string name, string text, int most)
     {
+        var compiled = Compilation.Of(new SourceText("mutant.wiring", text), NoSources.Instance);
         var right = Bench.CompileText(text);
         var judge = new Judge(right);
         return
@@ -48,26 +48,29 @@ internal sealed record AdviceOutcome(string Harness, string Check, string? Help,
                     WireMutants.CanBeWritten(right, slip) && judge.Compare(slip.Apply(right)) == Verdict.Different
                 )
                 .SelectMany(slip =>
-                    Of($"{name}: {WireMutants.NameOf(right, slip)}", WireMutants.Written(right, slip, text), judge)
+                    Of(
+                        $"{name}: {WireMutants.NameOf(right, slip)}",
+                        compiled.With(new SourceText("mutant.wiring", WireMutants.Written(right, slip, text))),
+                        judge
+                    )
                 ),
         ];
     }
 
-    private static IEnumerable<AdviceOutcome> Of(string name, string text, Judge judge)
+    private static IEnumerable<AdviceOutcome> Of(string name, Compilation compiled, Judge judge)
     {
-        var source = new SourceText("mutant.wiring", text);
-        var compiled = Compilation.Of(source, NoSources.Instance);
+        var source = compiled.Source;
         var silent = SilentPositions(compiled.Circuit!);
         foreach (var finding in compiled.Findings.Where(finding => finding.Severity >= Severity.Warning))
         {
             var came = PrintedAdvice
-                .Ways(text, compiled.Circuit!, finding)
+                .Ways(source.Content, compiled.Circuit!, finding)
                 .Select(followed => CameOf(followed, judge, silent))
                 .ToList();
             yield return new AdviceOutcome(name, finding.Id, finding.Help, Sum(came));
         }
 
-        var mended = Mender.Mend(source, NoSources.Instance, withHarmless: false, CheckSettings.Standard);
+        var mended = Mender.Mend(compiled);
         if (mended.Source != source)
         {
             var came = judge.Compare(mended.Left.Circuit!) == Verdict.Different ? Advised.LeavesWrong : Advised.Mends;
@@ -85,9 +88,7 @@ internal sealed record AdviceOutcome(string Harness, string Check, string? Help,
     private static Advised CameOf(string followed, Judge judge, int silent)
     {
         var then = Compilation.Of(new SourceText("mutant.wiring", followed), NoSources.Instance);
-        var cannotBeRead = then.Findings.Any(finding =>
-            finding.Severity == Severity.Error && finding.Description is not CheckDescription
-        );
+        var cannotBeRead = then.ReadingFindings.Any(finding => finding.Severity == Severity.Error);
         return cannotBeRead || then.Circuit is not { } circuit ? Advised.Harms
             : judge.Compare(circuit) != Verdict.Different ? Advised.Mends
             : SilentPositions(circuit) > silent ? Advised.Harms
