@@ -15,6 +15,10 @@ internal static class Checked
     /// <summary>What stands, and no repair looked for.</summary>
     public static CheckReport Report(Circuit circuit) => Report(circuit, CheckList.Usual);
 
+    /// <param name="study">Of the circuit or a twin of it.</param>
+    public static CheckReport Report(Circuit circuit, Study study) =>
+        Checker.Examine(circuit, study, new CheckRequest(CheckList.Usual, CheckSettings.Standard));
+
     public static CheckReport Report(Circuit circuit, ImmutableArray<ICheck> checks) =>
         Checker.Examine(circuit, Study.Of(circuit), new CheckRequest(checks, CheckSettings.Standard));
 

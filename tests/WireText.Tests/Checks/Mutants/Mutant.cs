@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using WireText.Checks.Intent;
 using WireText.Checks.Repairs;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Text;
 
 namespace WireText.Tests.Checks.Mutants;
@@ -23,14 +24,19 @@ internal sealed record Mutant(
 {
     public bool IsEqual => Equality.Rule is not null;
 
-    public static Mutant Of(Circuit right, string text, CircuitEdit slip)
+    /// <param name="right">The example as it stands.</param>
+    /// <param name="slip">An edit of its circuit.</param>
+    public static Mutant Of(Compilation right, CircuitEdit slip) => Of(right, right.Circuit!, slip);
+
+    private static Mutant Of(Compilation compiled, Circuit right, CircuitEdit slip)
     {
         var circuit = slip.Apply(right);
+        var study = compiled.Study!.Rewired(circuit);
         var place = new FaultPlace(right, circuit, slip);
-        var (found, bare) = (Alarms(circuit), Alarms(circuit with { Expectations = [] }));
+        var (found, bare) = (Alarms(circuit, study), Alarms(circuit with { Expectations = [] }, study));
         if (MattersWhatMends(found, place) && WireMutants.CanBeWritten(right, slip))
         {
-            found = AlarmsOf(WireMutants.Written(right, slip, text));
+            found = AlarmsOf(compiled, WireMutants.Written(right, slip, compiled.Source.Content));
         }
 
         return new Mutant(
@@ -49,11 +55,12 @@ internal sealed record Mutant(
     private static bool MattersWhatMends(ImmutableArray<Finding> found, FaultPlace place) =>
         found.Any(finding => finding.Id == Expect.Id) && (found.Length > 1 || !found.Any(place.IsNamedBy));
 
-    private static ImmutableArray<Finding> Alarms(Circuit circuit) => Alarms(Checked.Report(circuit).Findings);
+    private static ImmutableArray<Finding> Alarms(Circuit circuit, Study study) =>
+        Alarms(Checked.Report(circuit, study).Findings);
 
     /// <summary>As a technician sees them, with the repair that is found.</summary>
-    private static ImmutableArray<Finding> AlarmsOf(string text) =>
-        Alarms(Compilation.Of(new SourceText("mutant.wiring", text), NoSources.Instance).Findings);
+    private static ImmutableArray<Finding> AlarmsOf(Compilation right, string text) =>
+        Alarms(right.With(new SourceText("mutant.wiring", text)).Findings);
 
     private static ImmutableArray<Finding> Alarms(ImmutableArray<Finding> findings) =>
         findings.RemoveAll(finding => finding.Severity < Severity.Warning);

@@ -34,16 +34,19 @@ internal sealed record MutantSuite(string Example, Circuit Right, ImmutableArray
 
     public static MutantSuite Of(string path)
     {
-        var (right, text) = (Read(path), File.ReadAllText(path));
+        var compiled = Compile(path);
+        var right = compiled.Circuit!;
         return new MutantSuite(
             Path.GetFileName(path),
             right,
-            [.. WireMutants.Of(right).AsParallel().AsOrdered().Select(slip => Mutant.Of(right, text, slip))]
+            [.. WireMutants.Of(right).AsParallel().AsOrdered().Select(slip => Mutant.Of(compiled, slip))]
         );
     }
 
-    public static Circuit Read(string path) =>
-        Compilation.Of(new SourceText(Path.GetFileName(path), File.ReadAllText(path)), NoSources.Instance).Circuit!;
+    public static Circuit Read(string path) => Compile(path).Circuit!;
+
+    private static Compilation Compile(string path) =>
+        Compilation.Of(new SourceText(Path.GetFileName(path), File.ReadAllText(path)), NoSources.Instance);
 
     /// <summary>The state in which a mutant first differs, and in what.</summary>
     public string StateOf(Mutant mutant)

@@ -1,5 +1,6 @@
 using WireText.Checks.Repairs;
 using WireText.Circuits;
+using WireText.Electrical.Studies;
 using WireText.Tests.Judging;
 using WireText.Text;
 
@@ -27,24 +28,30 @@ internal sealed record HarnessMutant(
     /// <summary>True when nothing makes the check fail: a warning does not.</summary>
     public bool PassesAsRight => Bare.All(finding => finding.Severity < Severity.Error);
 
-    /// <param name="right">With no claims.</param>
+    /// <param name="study">Of the right harness, with no claims.</param>
     /// <param name="claimed">The same with the claims of a bench.</param>
     /// <param name="pinned">The same with the claims that the program writes.</param>
-    public static HarnessMutant Of(Circuit right, Circuit claimed, Circuit pinned, Judge judge, CircuitEdit slip)
+    public static HarnessMutant Of(Study study, Circuit claimed, Circuit pinned, Judge judge, CircuitEdit slip)
     {
+        var right = study.Circuit;
         var circuit = slip.Apply(right);
+        var slipped = study.Rewired(circuit);
         var verdict = judge.Compare(circuit);
         return new HarnessMutant(
             WireMutants.NameOf(right, slip),
             SlipText.Of(right, slip),
             verdict,
             verdict == Verdict.Different && !Sounding.IsHeardAnywhere(circuit),
-            Alarms(circuit),
-            Alarms(slip.Apply(claimed)).Count > 0,
-            Alarms(slip.Apply(pinned)).Count > 0
+            Alarms(circuit, slipped),
+            Alarms(slip.Apply(claimed), slipped).Count > 0,
+            Alarms(slip.Apply(pinned), slipped).Count > 0
         );
     }
 
-    private static List<Finding> Alarms(Circuit circuit) =>
-        [.. Checked.Report(circuit).Findings.Where(finding => finding.Severity >= Severity.Warning)];
+    private static List<Finding> Alarms(Circuit circuit, Study study) =>
+        [
+            .. Checked
+                .Report(circuit, study.Rewired(circuit))
+                .Findings.Where(finding => finding.Severity >= Severity.Warning),
+        ];
 }

@@ -31,9 +31,9 @@ internal sealed record HarnessSuite(Harness Harness, int Slips, ImmutableArray<H
     public static HarnessSuite Of(Harness harness)
     {
         var right = Bench.CompileText(harness.Text);
+        var (judge, study) = (new Judge(right), Study.Of(right)!);
         var claimed = Bench.CompileText(harness.TextWithClaims);
-        var pinned = Bench.CompileText($"{harness.Text}\n{ExpectLines.Write(Study.Of(right)!)}");
-        var judge = new Judge(right);
+        var pinned = Bench.CompileText($"{harness.Text}\n{ExpectLines.Write(study)}");
         var slips = WireMutants.Of(right).ToList();
         return new HarnessSuite(
             harness,
@@ -42,7 +42,7 @@ internal sealed record HarnessSuite(Harness Harness, int Slips, ImmutableArray<H
                 .. Tried(slips)
                     .AsParallel()
                     .AsOrdered()
-                    .Select(slip => HarnessMutant.Of(right, claimed, pinned, judge, slip)),
+                    .Select(slip => HarnessMutant.Of(study, claimed, pinned, judge, slip)),
             ]
         );
     }
