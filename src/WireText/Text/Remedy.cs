@@ -17,4 +17,7 @@ public enum Remedy
 
     /// <summary>One edit or another.</summary>
     Any,
+
+    /// <summary>A part of another value; its help says which. No wire is wrong.</summary>
+    Value,
 }

@@ -121,6 +121,7 @@ public sealed class Expect : IStudyCheck
         ) with
         {
             // Where an edit of a wire mends it as well, that is told first, and the value behind it.
+            Remedy = fitting is null ? Remedy.Told : Remedy.Value,
             Otherwise = fitting is null ? otherwise : $"or it fits with {fitting}, {otherwise}",
         };
     }

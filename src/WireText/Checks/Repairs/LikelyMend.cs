@@ -35,7 +35,7 @@ public static class LikelyMend
         var mistakes = report.Findings.Where(RepairAdvice.IsMistake).ToList();
         if (
             mistakes.Count > MostMistakes
-            || mistakes.Find(finding => finding.Remedy != Remedy.Told) is not { } open
+            || mistakes.Find(finding => finding.Remedy is not (Remedy.Told or Remedy.Value)) is not { } open
             || circuit.Outputs.IsEmpty
         )
         {

@@ -114,7 +114,10 @@ public static class RepairAdvice
                 && lugs.Any(lug => circuit.PartOf(circuit.Lugs[lug]).Name == blamed.Name);
     }
 
-    /// <summary>No one edit is known: an error that stands tells the cause, a warning is named to be mended first.</summary>
+    /// <summary>
+    /// No one edit is known: an error that stands tells the cause, a warning is named to be mended first, unless a part of another
+    /// value is all that is wanted.
+    /// </summary>
     private static ImmutableArray<Finding> Unmended(Finding refuted, List<Finding> mistakes, RepairResult? result)
     {
         if (mistakes.Find(finding => finding.Severity == Severity.Error) is { } cause)
@@ -123,7 +126,8 @@ public static class RepairAdvice
         }
 
         var help =
-            mistakes.Count > 0
+            refuted.Remedy == Remedy.Value ? refuted.Help
+            : mistakes.Count > 0
                 ? $"mend first what is found at line {mistakes[0].Location.Position.Line}, {refuted.Otherwise}"
             : result is { IsComplete: true, Repairs.Length: > RepairSearch.MostShown }
                 ? $"no single wire explains it: {refuted.Help}"

@@ -219,6 +219,31 @@ public class ExpectTests
         Assert.Equal((message, help), (finding.Message, finding.Help));
     }
 
+    /// <summary>A pot that does nothing stands beside it, and has nothing to do with it: the value is told all the same.</summary>
+    [Fact]
+    public void Value_ThatDiffersBesideAWarning_IsToldWithTheValueThatFits()
+    {
+        var found = Check(
+            """
+            pickup neck single-coil dcr=7k l=2H c=100p
+            pot    tone 250k audio
+            jack   out  mono
+            wire   neck.hot    to out.tip    white
+            wire   neck.ground to out.sleeve black
+            wire   tone.1 to tone.2 red
+            wire   tone.case to out.sleeve black
+            expect rest: reads 6k
+
+            """
+        );
+
+        Assert.Contains(found, f => f is { Id: "inert-control", Severity: Severity.Warning });
+        Assert.Equal(
+            "it fits with neck dcr=6k, or if this is what it is meant to do, write: reads 7k",
+            Assert.Single(found, f => f.Id == "expect").Help
+        );
+    }
+
     /// <summary>A wrong join is no value: nothing is said to fit, and what is read does not speak first.</summary>
     [Fact]
     public void Value_BesideARefutedJoin_IsNoneThatFits() =>
