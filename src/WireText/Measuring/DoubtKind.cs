@@ -15,6 +15,9 @@ public enum DoubtKind
     /// <summary>A lug whose name stands on another side of it than most names in its row do.</summary>
     NameOutOfRow,
 
+    /// <summary>The name of a part beside its body, and a wire of other parts that runs between the two.</summary>
+    PartNameApart,
+
     /// <summary>The name of a lug and a joint on a case less than 3 mm from it.</summary>
     JointNearName,
 

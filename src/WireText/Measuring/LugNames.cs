@@ -146,13 +146,17 @@ internal sealed class LugNames
     }
 
     private IEnumerable<PictureDoubt> OutOfRow() =>
-        from part in names.GroupBy(name => name.Lug.Part, StringComparer.Ordinal)
+        from part in names.GroupBy(name => (name.Lug.Part, IsOnBody(name.Lug)))
         from row in RowsOf([.. part])
         where row.Length >= LeastInARow
         let most = row.GroupBy(SideOf).MaxBy(side => side.Count())!.Key
         from name in row
         where SideOf(name) != most
         select new PictureDoubt(DoubtKind.NameOutOfRow, new DrawnThing(ThingKind.Lug, name.Lug.Name));
+
+    /// <summary>The lugs on a body and those that reach out of it stand in rows of their own.</summary>
+    private bool IsOnBody(DrawnLug lug) =>
+        picture.Bodies.Any(body => body.Part == lug.Part && body.Shape.Holds(lug.Eyelet.Centre, 0));
 
     /// <summary>Rows run the long way of a part's lugs.</summary>
     private static IEnumerable<ImmutableArray<Named>> RowsOf(ImmutableArray<Named> part)

@@ -97,6 +97,7 @@ internal static class PictureMeasureJson
             DoubtKind.NameNearAnother => "namesNearAnother",
             DoubtKind.NameBehindAWire => "namesBehindAWire",
             DoubtKind.NameOutOfRow => "namesOutOfRow",
+            DoubtKind.PartNameApart => "partNamesApart",
             DoubtKind.JointNearName => "jointsNearNames",
             DoubtKind.ShortEnd => "shortEnds",
             DoubtKind.LongLead => "longLeads",

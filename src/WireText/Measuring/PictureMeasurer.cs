@@ -52,6 +52,7 @@ public static class PictureMeasurer
             ]),
             Doubts = InOrder([
                 .. LugNames.Doubts(picture, map),
+                .. PartNames.Doubts(picture, map),
                 .. ShortEnds.Doubts(map, pairs),
                 .. LongLeads(map, picture),
                 .. CutTexts(picture),

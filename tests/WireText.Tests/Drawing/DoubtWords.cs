@@ -12,6 +12,7 @@ internal static class DoubtWords
             DoubtKind.NameNearAnother => "names as near to another joint",
             DoubtKind.NameBehindAWire => "names behind a wire",
             DoubtKind.NameOutOfRow => "names on another side than their row",
+            DoubtKind.PartNameApart => "parts whose name a wire cuts off",
             DoubtKind.JointNearName => "joints on a case within 3 mm of a name",
             DoubtKind.ShortEnd => "ends crossed within 3 mm",
             DoubtKind.LongLead => "own leads over 35 mm",

@@ -79,11 +79,60 @@ public class PictureDoubtTests
         );
     }
 
+    [Theory]
+    [InlineData(86, 25, false)]
+    [InlineData(88, 22.7, true)]
+    public void Doubts_LugsOnABodyAndBelowIt_AreNoRow(double x, double y, bool isDoubted)
+    {
+        // Three lugs down the body with their names to the right, and three below it with their names below.
+        (string Lug, double X, double Y, double NameX, double NameY)[] lugs =
+        [
+            ("pull.A", 82, 6, 84.5, 6.7),
+            ("pull.B", 82, 10, 84.5, 10.7),
+            ("pull.C", 82, 14, 84.5, 14.7),
+            ("pull.1", 82, 22, 82, 25),
+            ("pull.2", 86, 22, x, y),
+            ("pull.3", 90, 22, 90, 25),
+        ];
+        var part =
+            """<g class="part" data-part="pull" data-kind="pot"><rect class="body" x="80" y="4" width="12" height="15"/></g>"""
+            + string.Concat(
+                lugs.Select(lug =>
+                    FormattableString.Invariant(
+                        $"""<g class="lug" data-lug="{lug.Lug}" data-part="pull"><circle class="eyelet" cx="{lug.X}" cy="{lug.Y}" r="0.8"/></g>"""
+                    ) + Name(lug.Lug, lug.NameX, lug.NameY)
+                )
+            );
+
+        PictureDoubt[] expected = isDoubted ? [new(DoubtKind.NameOutOfRow, Lug("pull.2"))] : [];
+        Assert.Equal(expected, SmallPicture.With(part).DoubtsOf(DoubtKind.NameOutOfRow));
+    }
+
     [Fact]
     public void Doubts_JointOnACaseNearAName_NamesBoth() =>
         Assert.Contains(
             new PictureDoubt(DoubtKind.JointNearName, Label("vol.2"), new DrawnThing(ThingKind.Joint, "vol.case:d")),
             SmallPicture.With(Name("vol.2", 36.7, 48)).Doubts
+        );
+
+    [Fact]
+    public void Doubts_WireBetweenAPartAndItsName_NamesBoth()
+    {
+        var doubt = new PictureDoubt(DoubtKind.PartNameApart, new DrawnThing(ThingKind.PartName, "sel"), Wire("e"));
+        const string Right = "x=\"40\" y=\"15\"";
+
+        // Wire e runs from 50,26 to 66,26, below the switch that ends at y = 18.
+        Assert.Contains(doubt, SmallPicture.Spoiled(Right, "x=\"54\" y=\"32\"").Doubts);
+        Assert.DoesNotContain(doubt, SmallPicture.Spoiled(Right, "x=\"54\" y=\"24\"").Doubts);
+        Assert.Empty(SmallPicture.With("").DoubtsOf(DoubtKind.PartNameApart));
+    }
+
+    [Fact]
+    public void Doubts_OwnWireBetweenAPartAndItsName_IsNone() =>
+        // Wire c ends on the switch; its name stands right of it, level with the corner of the body.
+        Assert.DoesNotContain(
+            SmallPicture.Spoiled("x=\"40\" y=\"15\"", "x=\"56\" y=\"35\"").DoubtsOf(DoubtKind.PartNameApart),
+            doubt => doubt.Second == Wire("c")
         );
 
     [Fact]
