@@ -167,6 +167,14 @@ internal sealed class TitleBlock
     private (IReadOnlyList<string> Lines, TextStyle Style) TitleIn(double width)
     {
         var title = scene.Circuit.Title ?? "Untitled wiring";
+        // The name of the file stands below a title of one line, so that may run up to the scale.
+        var beside = whole.Width - Tokens.ScaleBar - (2 * Tokens.ColumnGap);
+        var one = DrawnText.Wrap(title, TextWeight.SemiBold, Tokens.TitleSize, Math.Max(width, beside));
+        if (one.Count == 1)
+        {
+            return (one, TextStyle.Title(theme.Ink));
+        }
+
         for (var size = Tokens.TitleSize; size >= Tokens.NoteSize; size -= 0.4)
         {
             var lines = DrawnText.Wrap(title, TextWeight.SemiBold, size, width);

@@ -143,6 +143,23 @@ public class TitleBlockTests
     }
 
     [Fact]
+    public void Title_ThatFitsBesideTheScale_StandsOnOneLineAndOnNothing()
+    {
+        const string Title = "Three pickups, two tones";
+        var circuit = Drawings.CircuitOf($"circuit \"{Title}\"\npot vol 250k audio");
+        var layout = LayoutEngine.Lay(FaceBuilder.BuildProblem(circuit), LayoutEffort.Quick);
+
+        var picture = PictureBuilder.Build(circuit, layout, new PictureOptions { FileName = "a-long-name.wiring" });
+
+        TextItem[] texts = [.. PictureItems.In(picture.Items).OfType<TextItem>()];
+        var title = texts.Single(text => text.Class == "title");
+        var file = texts.First(text => text.Class == "file");
+        Assert.Equal(Title, title.Text);
+        Assert.True(title.Bounds.Right > file.Bounds.X, "it ends before the file name begins: the test says nothing");
+        Assert.DoesNotContain(texts, text => text != title && text.Bounds.Overlaps(title.Bounds));
+    }
+
+    [Fact]
     public void Title_LongerThanAny_IsCutAndSaysSo() =>
         Assert.EndsWith(
             "…",
