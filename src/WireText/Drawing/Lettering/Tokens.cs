@@ -100,6 +100,9 @@ public static class Tokens
     /// <summary>The least paper between a lug's label and anything else.</summary>
     public const double LabelTouch = 0.15;
 
+    /// <summary>From the ends of a lug's label to the line of a body, where there is room.</summary>
+    public const double LabelToEdge = 0.8;
+
     public const double TagPadding = 0.7;
     public const double TagHeight = 3.1;
     public const double TagLine = 0.2;

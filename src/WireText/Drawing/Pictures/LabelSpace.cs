@@ -122,6 +122,7 @@ internal sealed class LabelSpace
     public double CostOfLabel(Box label)
     {
         const double Cramped = 4;
+        const double AtTheEdge = 8;
         var cost = page.Contains(label) ? 0.0 : 100 * Touching;
         cost += (Hits(label.Grown(Tokens.LabelTouch)) * (double)Touching);
         if (cost < Touching)
@@ -130,9 +131,13 @@ internal sealed class LabelSpace
         }
 
         var line = label.Grown(Tokens.LabelTouch + (Tokens.PartLine / 2));
+        var ends = line.Widened(Tokens.LabelToEdge - Tokens.LabelTouch);
         foreach (var outline in outlines)
         {
-            cost += IsOnLine(outline, line) ? OnOutline / 2 : 0;
+            cost +=
+                IsOnLine(outline, line) ? OnOutline / 2
+                : IsOnLine(outline, ends) ? AtTheEdge
+                : 0;
         }
 
         return cost;

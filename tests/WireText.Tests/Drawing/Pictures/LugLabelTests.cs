@@ -73,6 +73,23 @@ public class LugLabelTests
         Assert.True(!isOnOneLine || Math.Max(one.X - two.Right, two.X - one.Right) >= 1.3, $"{one} {two}");
     }
 
+    [Fact]
+    public void LugLabels_OfABoard_KeepOffItsEdgeAndItsHoles()
+    {
+        var items = All(Drawings.PictureOf("preamp pre buffer").Items).ToList();
+        var board = items.Select(found => found.Item).OfType<RectangleShape>().Single(item => item.Class == "body").Box;
+        CircleShape[] holes =
+        [
+            .. items.Select(found => found.Item).OfType<CircleShape>().Where(item => item.Class == "detail"),
+        ];
+        Assert.Equal(4, holes.Length);
+        foreach (var (lug, name) in Every.Of(LabelsOf(items)))
+        {
+            Assert.True(name.X - board.X >= 0.8 && board.Right - name.Right >= 0.8, $"{lug} at the edge: {name}");
+            Assert.DoesNotContain(holes, hole => Distance(name, hole.Centre) <= hole.Radius);
+        }
+    }
+
     private static void AssertOwnLugs(Picture picture)
     {
         var items = All(picture.Items).ToList();

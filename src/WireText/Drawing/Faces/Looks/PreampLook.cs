@@ -20,19 +20,10 @@ internal sealed class PreampLook : Look
 
     public override IEnumerable<PictureItem> Art(PlacedFace face, Circuit circuit, Theme theme)
     {
-        var board = face.MainOutline.Bounds;
-        var (pads, corners) = (Pad * face.Face.Scale, board.Grown(-Inset * face.Face.Scale));
-        foreach (var x in new[] { corners.X, corners.Right })
+        var (board, pads) = (face.MainOutline.Bounds, Pad * face.Face.Scale);
+        foreach (var hole in HolesIn(face))
         {
-            foreach (var y in new[] { corners.Y, corners.Bottom })
-            {
-                yield return new CircleShape(
-                    "detail",
-                    face.OnPage(new Point(x, y)),
-                    Hole * face.Face.Scale,
-                    DetailOf(theme)
-                );
-            }
+            yield return new CircleShape("detail", hole.Centre, hole.Radius, DetailOf(theme));
         }
 
         foreach (var lug in face.Face.Lugs.Where(lug => lug.Look != LugLook.Riveted))
@@ -47,6 +38,21 @@ internal sealed class PreampLook : Look
                 0,
                 Paint.Filled(theme.Tin)
             );
+        }
+    }
+
+    public override IEnumerable<Outline> OutlinesOfArt(PlacedFace face) => HolesIn(face);
+
+    /// <summary>On the page.</summary>
+    private static IEnumerable<Outline.Circle> HolesIn(PlacedFace face)
+    {
+        var corners = face.MainOutline.Bounds.Grown(-Inset * face.Face.Scale);
+        foreach (var x in new[] { corners.X, corners.Right })
+        {
+            foreach (var y in new[] { corners.Y, corners.Bottom })
+            {
+                yield return new Outline.Circle(face.OnPage(new Point(x, y)), Hole * face.Face.Scale);
+            }
         }
     }
 }
