@@ -1,5 +1,6 @@
 using WireText.Drawing.Faces;
 using WireText.Drawing.Layout;
+using WireText.Geometry;
 
 namespace WireText.Tests.Drawing.Layout;
 
@@ -41,6 +42,20 @@ public class ParallelPartTests
         Assert.Empty(effort == LayoutEffort.Full ? CrossingsOfLeads(laid) : []);
     }
 
+    [Theory]
+    [InlineData(Bleed)]
+    [InlineData(Arranged)]
+    public void Lay_TwoPartsBetweenTheSameLugs_HaveTheirNamesBesideThem(string text)
+    {
+        var laid = Lay(text, LayoutEffort.Full);
+
+        foreach (var part in new[] { PartOf(laid, "bleed-r"), PartOf(laid, "bleed-c") })
+        {
+            // No wire has room between: a lane and the air beside it are wider.
+            Assert.InRange(Box.Distance(part.Label!.Value, BodyOf(part)), 0.3, 1);
+        }
+    }
+
     [Fact]
     public void Lay_TheSecondWrittenTheOtherWayRound_IsTurnedWithItsLeads()
     {
@@ -70,6 +85,8 @@ public class ParallelPartTests
         LayoutEngine.Lay(FaceBuilder.BuildProblem(Drawings.CircuitOf(text)), effort);
 
     private static PlacedPart PartOf(LayoutResult laid, string name) => laid.Parts.Single(part => part.Part.Id == name);
+
+    private static Box BodyOf(PlacedPart part) => part.Pose.OnPage(part.Part.Body[0]).Bounds;
 
     private static double Apart(PlacedPart a, PlacedPart b) => Math.Abs(a.At.X - b.At.X) + Math.Abs(a.At.Y - b.At.Y);
 

@@ -11,11 +11,19 @@ internal static class LabelPlacer
     /// <summary>Air between a body and its label, in millimetres. Chosen by eye.</summary>
     private const double Gap = 0.8;
 
+    /// <summary>The same of a small part, whose label must be seen to be its own between parts close together.</summary>
+    private const double SmallGap = 0.4;
+
     /// <summary>A small part's label is nearer to it than to any other part by this, where such a place is found; in millimetres.</summary>
     private const double Nearer = 1.2;
 
     /// <summary>Free places that are looked at for one that is nearer to no other part.</summary>
     private const int MostFree = 200;
+
+    /// <summary>How many times farther out a place is looked for, half a lane each time.</summary>
+    private const int MostRings = 40;
+
+    private const int CloseRings = 8;
 
     /// <summary>How far a lug's ways out are kept free of labels, in millimetres.</summary>
     private const double WayOut = 3 * LayoutScale.Pitch;
@@ -25,7 +33,7 @@ internal static class LabelPlacer
         var wiring = placement.Wiring;
         var taken = Obstacles(placement);
         var labels = new Box?[wiring.Parts.Length];
-        for (var part = 0; part < labels.Length; part++)
+        foreach (var part in InOrder(placement, taken))
         {
             if (wiring.Parts[part].OutsideLabel is { } size)
             {
@@ -36,6 +44,25 @@ internal static class LabelPlacer
         }
 
         return new LabelledPlacement(placement, labels);
+    }
+
+    /// <summary>Big parts first; then of the small ones that with the fewest places of its own close by, so that no other takes its only one.</summary>
+    private static IEnumerable<int> InOrder(PartPlacement placement, List<Box> taken)
+    {
+        var parts = placement.Wiring.Parts;
+        return Enumerable
+            .Range(0, parts.Length)
+            .OrderBy(part =>
+                parts[part] is { Zone: LayoutZone.Small, OutsideLabel: { } size } ? CloseBy(part, size) : -1
+            )
+            .ThenBy(part => part);
+
+        int CloseBy(int part, Size size)
+        {
+            var others = BodiesBeside(placement, part);
+            return Candidates(BodyBox(placement, part), size, SmallGap, CloseRings)
+                .Count(box => IsOwn(placement, part, box, others) && !taken.Exists(other => other.Overlaps(box)));
+        }
     }
 
     private static List<Box> Obstacles(PartPlacement placement)
@@ -78,25 +105,37 @@ internal static class LabelPlacer
     private static Box FirstFree(PartPlacement placement, int part, Size size, List<Box> taken)
     {
         var body = BodyBox(placement, part);
-        var free = Candidates(body, size).Where(box => !taken.Exists(other => other.Overlaps(box))).Take(MostFree);
         var isSmall = placement.Wiring.Parts[part].Zone == LayoutZone.Small;
-        var others = Enumerable
-            .Range(0, isSmall ? placement.Poses.Length : 0)
-            .Where(other => other != part)
-            .Select(other => BodyBox(placement, other))
-            .ToArray();
+        var free = Candidates(body, size, isSmall ? SmallGap : Gap)
+            .Where(box => !taken.Exists(other => other.Overlaps(box)))
+            .Take(MostFree);
+        var others = isSmall ? BodiesBeside(placement, part) : [];
         Box? first = null;
         foreach (var box in free)
         {
             first ??= box;
-            var own = Box.Distance(box, body);
-            if (Array.TrueForAll(others, other => Box.Distance(box, other) >= own + Nearer))
+            if (IsOwn(placement, part, box, others))
             {
                 return box;
             }
         }
 
         return first ?? (size.Width <= 0 ? default : BelowAll(size, taken));
+    }
+
+    private static Box[] BodiesBeside(PartPlacement placement, int part) =>
+        [
+            .. Enumerable
+                .Range(0, placement.Poses.Length)
+                .Where(other => other != part)
+                .Select(other => BodyBox(placement, other)),
+        ];
+
+    /// <summary>True for a place that is nearer to its part than to any of the others.</summary>
+    private static bool IsOwn(PartPlacement placement, int part, Box box, Box[] others)
+    {
+        var own = Box.Distance(box, BodyBox(placement, part));
+        return Array.TrueForAll(others, other => Box.Distance(box, other) >= own + Nearer);
     }
 
     private static Box BelowAll(Size size, List<Box> taken) =>
@@ -111,12 +150,11 @@ internal static class LabelPlacer
     }
 
     /// <summary>Places around the body, nearest first; at each distance above, right, left, below, then shifted along the side.</summary>
-    private static IEnumerable<Box> Candidates(Box body, Size size)
+    private static IEnumerable<Box> Candidates(Box body, Size size, double gap, int rings = MostRings)
     {
-        const int Rings = 40;
-        for (var ring = 0; ring < Rings; ring++)
+        for (var ring = 0; ring < rings; ring++)
         {
-            var away = Gap + (ring * LayoutScale.Pitch / 2);
+            var away = gap + (ring * LayoutScale.Pitch / 2);
             for (var shift = 0; shift <= ring + 2; shift++)
             {
                 foreach (
