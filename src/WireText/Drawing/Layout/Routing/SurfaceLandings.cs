@@ -14,6 +14,9 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
     /// <summary>How far the middle of a joint keeps from what lies on its surface, in millimetres: so that both are seen whole, else at its edge.</summary>
     private static readonly double[] FromCover = [LayoutScale.SurfaceJointRadius + 0.4, 0.5];
 
+    /// <summary>From the middle of a joint to the edge of its surface where most of that is covered, in millimetres; elsewhere a lane.</summary>
+    private const double FromEdgeBesideCover = LayoutScale.SurfaceJointRadius + 0.45;
+
     /// <summary>How far a joint keeps from the names of lugs where there is room, in millimetres: the first that leaves enough places.</summary>
     private static readonly double[] FromNames = [LayoutScale.LandingDistance, 2, 1];
 
@@ -29,7 +32,8 @@ internal sealed class SurfaceLandings(LatticeDraft draft)
         var surface = draft.Wiring.Parts[part].Surfaces[index];
         var shape = draft.PoseOf(part).OnPage(surface.Shape);
         var bounds = shape.Bounds;
-        var inset = Math.Min(LayoutScale.Pitch, Math.Min(bounds.Width, bounds.Height) / 4);
+        var fromEdge = surface.Cover is null ? LayoutScale.Pitch : FromEdgeBesideCover;
+        var inset = Math.Min(fromEdge, Math.Min(bounds.Width, bounds.Height) / 4);
         var found = new List<int>();
         draft.Frame.Visit(
             bounds,
