@@ -44,6 +44,10 @@ internal sealed class LugLabels
     /// <summary>Lugs farther from a name than this cost it nothing, in millimetres: its own is never farther than the reach.</summary>
     internal const double Unseen = 0.1 + (NearlyAsNear * Reach);
 
+    /// <summary>So near to the middle of a joint on a case, in millimetres, that the joint could be a lug of that name.</summary>
+    private const double FromJoints = 3 + (Tokens.SurfaceJointDiameter / 2);
+    private const double BesideJoint = 12;
+
     /// <summary>On another side of its lug than its neighbours' names.</summary>
     private const double OtherSideThanItsRow = 4;
 
@@ -114,48 +118,66 @@ internal sealed class LugLabels
 
     /// <summary>
     /// Names of a row of three lugs or more stand on one side of them, the best one on which each has a place; where there is none,
-    /// each where it can.
+    /// on the side on which most have one, and the others where they can.
     /// </summary>
     private void ChooseByRows()
     {
         var all = candidates.ToArray();
-        var rows = LugRows
-            .Of([.. lugs.Select(lug => lug.At)])
+        var rows = Rows()
             .Where(row => row.Length >= LeastInARow)
-            .Select(row => (Lugs: row, Sides: new Queue<Side>(SidesFor(row))))
+            .Select(row => (Lugs: row, Sides: new Queue<Side>(SidesFor(row).Append(SideOfMost(row)))))
             .ToList();
         foreach (var (row, sides) in rows)
         {
-            KeepTo(row, sides);
+            KeepTo(row, sides.Dequeue());
         }
 
         Choose();
         for (var torn = Torn(); torn >= 0; torn = Torn())
         {
-            KeepTo(rows[torn].Lugs, rows[torn].Sides);
+            var (row, sides) = rows[torn];
+            if (sides.Count > 0)
+            {
+                KeepTo(row, sides.Dequeue());
+            }
+            else
+            {
+                var loose = row.First(IsTorn);
+                candidates[loose] = all[loose];
+            }
+
             Choose();
         }
 
-        void KeepTo(ImmutableArray<int> row, Queue<Side> sides)
+        // But for the names that have no place there.
+        void KeepTo(ImmutableArray<int> row, Side kept)
         {
-            var side = sides.Count > 0 ? sides.Dequeue() : (Side?)null;
             foreach (var lug in row)
             {
-                candidates[lug] = side is { } kept
-                    ? [.. all[lug].Where(candidate => candidate.Side == kept)]
-                    : all[lug];
+                candidates[lug] =
+                    LeastOn(all[lug], kept) < Hard
+                        ? [.. all[lug].Where(candidate => candidate.Side == kept)]
+                        : all[lug];
             }
         }
 
         // A row that is kept to a side on which some name has no place beside the others' names.
-        int Torn() =>
-            rows.FindIndex(row => row.Lugs.Any(lug => candidates[lug].Length < all[lug].Length && CostOf(lug) >= Hard));
+        int Torn() => rows.FindIndex(row => row.Lugs.Any(IsTorn));
+
+        bool IsTorn(int lug) => candidates[lug].Length < all[lug].Length && CostOf(lug) >= Hard;
     }
+
+    /// <summary>The lugs on a body and those that reach out of it stand in rows of their own.</summary>
+    private IEnumerable<ImmutableArray<int>> Rows() =>
+        from kind in Enumerable.Range(0, lugs.Length).GroupBy(lug => lugs[lug].Lug.Look)
+        let own = kind.ToImmutableArray()
+        from row in LugRows.Of([.. own.Select(lug => lugs[lug].At)])
+        select row.Select(lug => own[lug]).ToImmutableArray();
 
     /// <summary>The sides on which each name of a row has a place, first the one where they stand on a part alike, then the best.</summary>
     private IEnumerable<Side> SidesFor(ImmutableArray<int> row) =>
         Enum.GetValues<Side>()
-            .Select(side => (Side: side, Cost: row.Sum(lug => LeastOn(lug, side))))
+            .Select(side => (Side: side, Cost: row.Sum(lug => LeastOn(candidates[lug], side))))
             .Where(side => side.Cost < Hard)
             .OrderBy(side => row.Count(lug => lugs[lug].Liked is { } liked && liked != side.Side))
             .ThenBy(side => side.Cost)
@@ -163,11 +185,17 @@ internal sealed class LugLabels
             .Select(side => side.Side)
             .ToList();
 
-    private double LeastOn(int lug, Side side) =>
-        candidates[lug]
-            .Where(candidate => candidate.Side == side)
-            .Select(candidate => candidate.Cost)
-            .FirstOrDefault(Hard);
+    /// <summary>The side on which the most names of a row have a place, of equals the one where they stand on a part alike, then the best.</summary>
+    private Side SideOfMost(ImmutableArray<int> row) =>
+        Enum.GetValues<Side>()
+            .OrderByDescending(side => row.Count(lug => LeastOn(candidates[lug], side) < Hard))
+            .ThenBy(side => row.Count(lug => lugs[lug].Liked is { } liked && liked != side))
+            .ThenBy(side => row.Sum(lug => Math.Min(Hard, LeastOn(candidates[lug], side))))
+            .ThenBy(side => side)
+            .First();
+
+    private static double LeastOn(Candidate[] places, Side side) =>
+        places.Where(candidate => candidate.Side == side).Select(candidate => candidate.Cost).FirstOrDefault(Hard);
 
     /// <summary>What the chosen place of a name costs, given the others'.</summary>
     private double CostOf(int lug)
@@ -312,6 +340,13 @@ internal sealed class LugLabels
         foreach (var other in lug.Others)
         {
             cost += CostBeside(Box.Distance(box, other), distance);
+        }
+
+        foreach (var joint in lug.Joints)
+        {
+            var apart = box.DistanceTo(joint);
+            cost += CostBeside(apart, distance);
+            cost += apart < FromJoints ? BesideJoint : 0;
         }
 
         return cost + (cost < Hard && lug.Space.IsWireBetween(box, lug.At) ? Hard : 0);

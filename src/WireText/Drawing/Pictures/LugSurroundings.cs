@@ -13,6 +13,7 @@ namespace WireText.Drawing.Pictures;
 /// <param name="Space">What is taken there.</param>
 /// <param name="Liked">The side of the lug on which its name stands on a part alike, if it can; null for none.</param>
 /// <param name="Others">What the name could be taken to belong to: the other lugs of its part, then those of other parts.</param>
+/// <param name="Joints">Joints on cases, which it could be taken to belong to too.</param>
 internal sealed record LugSurroundings(
     FaceLug Lug,
     Size Name,
@@ -22,7 +23,8 @@ internal sealed record LugSurroundings(
     Box Reached,
     LabelSpace Space,
     Side? Liked,
-    ImmutableArray<Box> Others
+    ImmutableArray<Box> Others,
+    ImmutableArray<Point> Joints
 )
 {
     /// <summary>For each lug of a part.</summary>
@@ -39,6 +41,13 @@ internal sealed record LugSurroundings(
                 .SelectMany(other => other.Face.Lugs.Select(lug => other.OnPage(lug.At)))
                 .Where(lug => at.Any(own => Point.Distance(own, lug) < 4 * LugLabels.Reach))
                 .Select(lug => Box.Spanning(lug, lug)),
+        ];
+        Point[] joints =
+        [
+            .. scene
+                .Parts.Where(other => Box.Distance(other.Bounds, part.Bounds) < Around)
+                .SelectMany(other => other.Face.Surfaces.SelectMany(scene.JointsOn))
+                .Select(joint => joint.At),
         ];
         var descent = LugLabels.DescentOf(part);
         return
@@ -67,7 +76,8 @@ internal sealed record LugSurroundings(
                 reached,
                 near.Near(reached),
                 sides.LikedFor(scene, part, lug),
-                [.. others.Where(other => Box.Distance(named, other) < LugLabels.Unseen)]
+                [.. others.Where(other => Box.Distance(named, other) < LugLabels.Unseen)],
+                [.. joints.Where(joint => named.DistanceTo(joint) < LugLabels.Unseen)]
             );
         }
     }
@@ -77,6 +87,7 @@ internal sealed record LugSurroundings(
         (Lug.Label, Lug.At, Lug.Outward) == (other.Lug.Label, other.Lug.At, other.Lug.Outward)
         && (Name, At, Stem, Outward, Liked) == (other.Name, other.At, other.Stem, other.Outward, other.Liked)
         && Others.AsSpan().SequenceEqual(other.Others.AsSpan())
+        && Joints.AsSpan().SequenceEqual(other.Joints.AsSpan())
         && Space.IsSame(other.Space, Reached);
 
     private static Box StemOf(PlacedFace part, FaceLug lug)

@@ -16,6 +16,7 @@ public class PlainNameTests
         DoubtKind.UnnamedLug,
         DoubtKind.NameBehindAWire,
         DoubtKind.NameOutOfRow,
+        DoubtKind.PartNameApart,
         DoubtKind.ShortEnd,
         DoubtKind.CutText,
     ];
@@ -56,6 +57,30 @@ public class PlainNameTests
     }
 
     [Fact]
+    public void Names_OfARowWithoutASideForAll_StandOnOneSideButForThoseWithoutRoomThere()
+    {
+        // One of the random circuits: wires between the lugs of a large switch leave no row a free side.
+        const string Text = """
+            jack jack0 mono
+            resistor resistor1 150k
+            switch switch2 lever-5way-4pole
+            wire resistor1.1 to switch2.C1 red
+            wire switch2.B0 to switch2.B3 white/black
+            wire switch2.C5 to switch2.B2 green
+            wire switch2.C0 to switch2.B1 yellow
+            wire switch2.D5 to switch2.D3 black
+            wire switch2.A5 to jack0.sleeve red
+            """;
+        var drawn = Drawn.Of(
+            new SourceText("test.wiring", Text),
+            new DrawOptions(LayoutEffort.Quick, WireText.Drawing.Lettering.Theme.Light, null)
+        );
+
+        // It was five when in such a row each name went where it could.
+        Assert.InRange(Drawings.MeasureOf(drawn).DoubtsOf(DoubtKind.NameOutOfRow).Count(), 0, 2);
+    }
+
+    [Fact]
     public void Pull_HasTheNamesOfItsSwitchOnIt_AndTheJointsOfItsCaseBesideIt()
     {
         var items = PictureItems.In(Drawings.PictureOf(TwoPulls, effort: LayoutEffort.Full)).ToList();
@@ -75,6 +100,19 @@ public class PlainNameTests
         {
             Assert.DoesNotContain(blocks, block => block.DistanceTo(joint.Centre) <= 0);
         }
+    }
+
+    [Theory]
+    [InlineData(LayoutEffort.Quick)]
+    [InlineData(LayoutEffort.Full)]
+    public void Joints_OnThePotOfAPull_KeepOffTheNamesOfItsSwitch(LayoutEffort effort)
+    {
+        var drawn = Drawn.Of(
+            new SourceText("test.wiring", TwoPulls),
+            new DrawOptions(effort, WireText.Drawing.Lettering.Theme.Light, null)
+        );
+
+        Assert.Empty(Drawings.MeasureOf(drawn).DoubtsOf(DoubtKind.JointNearName));
     }
 
     [Theory, MemberData(nameof(Examples))]
