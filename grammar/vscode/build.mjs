@@ -7,7 +7,8 @@ import { zipSync } from 'fflate';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const target = process.argv[2] ?? join(here, 'out', 'wiretext.vsix');
-const manifest = JSON.parse(readFileSync(join(here, 'package.json'), 'utf8'));
+const version = readFileSync(join(here, '../../Directory.Build.props'), 'utf8').match(/<Version>(.*)<\/Version>/)[1];
+const manifest = { ...JSON.parse(readFileSync(join(here, 'package.json'), 'utf8')), version };
 const read = (name) => readFileSync(join(here, name));
 
 const bundled = await esbuild.build({
