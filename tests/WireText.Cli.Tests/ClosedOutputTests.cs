@@ -69,4 +69,29 @@ public sealed class ClosedOutputTests : IDisposable
             ran.Error
         );
     }
+
+    /// <summary>As when the program is copied out of its folder: the runtime tells it so, wrapped in what could not begin.</summary>
+    [Fact]
+    public void Library_ThatIsMissing_IsToldWithHowToMend()
+    {
+        using var host = new TestHost
+        {
+            IsTerminal = true,
+            Trouble = new TypeInitializationException(
+                "Drawing",
+                new DllNotFoundException(
+                    "Unable to load shared library 'libdraw' or one of its dependencies. In order to help"
+                )
+            ),
+        };
+
+        var ran = Ran.Of(host, "check", folder.Put("a.wiring", Sample.Wrong));
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(
+            "wiretext: a library of the program is missing: keep all files that came with it in one folder "
+                + "(Unable to load shared library 'libdraw' or one of its dependencies)\n",
+            ran.Error
+        );
+    }
 }

@@ -23,6 +23,13 @@ internal static class CliRun
         {
             return TellTrouble(context, "cannot write the output: it is closed");
         }
+        catch (Exception e) when (MissingLibrary(e) is { } missing)
+        {
+            return TellTrouble(
+                context,
+                $"a library of the program is missing: keep all files that came with it in one folder ({FirstSentence(missing)})"
+            );
+        }
         catch (Exception e)
         {
             return TellTrouble(context, $"this is a fault of the program itself: {e.GetType().Name}: {e.Message}");
@@ -40,6 +47,12 @@ internal static class CliRun
             return TellTrouble(context, e.Message);
         }
     }
+
+    /// <summary>The cause of a trouble, where it is a library beside the program that cannot be loaded.</summary>
+    private static DllNotFoundException? MissingLibrary(Exception? trouble) =>
+        trouble as DllNotFoundException ?? (trouble is null ? null : MissingLibrary(trouble.InnerException));
+
+    private static string FirstSentence(Exception trouble) => trouble.Message.Split(". ")[0];
 
     private static int TellTrouble(CliContext context, string message)
     {
