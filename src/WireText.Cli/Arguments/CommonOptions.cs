@@ -8,9 +8,6 @@ namespace WireText.Cli.Arguments;
 /// <summary>Arguments and options that several commands have, declared once.</summary>
 internal static class CommonOptions
 {
-    /// <summary>How a state is written on the command line.</summary>
-    public const string StateForm = "CONTROL=POSITION,...";
-
     public static Argument<string> OneFile() => new("FILE") { Description = "A wiring file; - is standard input" };
 
     public static Argument<string[]> ManyFiles(string what) =>
@@ -21,6 +18,15 @@ internal static class CommonOptions
 
     public static Option<string?> OutputTo(string description) =>
         new("--output", "-o") { Description = description, HelpName = "OUT" };
+
+    /// <summary>A state, or several where it may be given again.</summary>
+    /// <param name="more">What is done without it, or with each.</param>
+    public static Option<T> At<T>(string more) =>
+        new("--at")
+        {
+            Description = $"Where controls and dials stand, such as sel=neck,vol=7; {more}",
+            HelpName = "CONTROL=POSITION,...",
+        };
 
     public static ChoiceOption<Theme> Theme(string what) =>
         new(

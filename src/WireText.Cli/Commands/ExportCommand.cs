@@ -15,11 +15,7 @@ internal sealed class ExportCommand : Command
     {
         Description = "A netlist that ngspice runs as it is: ngspice -b OUT",
     };
-    private readonly Option<string?> at = new("--at")
-    {
-        Description = "Where controls and dials stand, such as sel=neck,vol=7; without it: at rest",
-        HelpName = CommonOptions.StateForm,
-    };
+    private readonly Option<string?> at = CommonOptions.At<string?>("without it: at rest");
     private readonly Option<string?> output = CommonOptions.Output("the export");
     private readonly JackOption jack = new();
     private readonly PartsOption parts = new();

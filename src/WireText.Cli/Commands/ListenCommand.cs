@@ -26,11 +26,7 @@ internal sealed class ListenCommand : Command
         HelpName = "OUT.wav",
         Required = true,
     };
-    private readonly Option<string[]> at = new("--at")
-    {
-        Description = "Where controls and dials stand, such as sel=neck,vol=7; given again: played after it",
-        HelpName = CommonOptions.StateForm,
-    };
+    private readonly Option<string[]> at = CommonOptions.At<string[]>("given again: played after it");
     private readonly Option<string[]> sweep = new("--sweep")
     {
         Description = "A dial at N travels, or each position of a switch, one after another: tone=0..10:3, or sel",

@@ -17,11 +17,7 @@ namespace WireText.Cli.Commands;
 internal sealed class ResponseCommand : Command
 {
     private readonly Argument<string> file = CommonOptions.OneFile();
-    private readonly Option<string[]> at = new("--at")
-    {
-        Description = "Where controls and dials stand, such as sel=neck,vol=7; given again: another curve",
-        HelpName = CommonOptions.StateForm,
-    };
+    private readonly Option<string[]> at = CommonOptions.At<string[]>("given again: another curve");
     private readonly Option<string[]> sweep = new("--sweep")
     {
         Description = "A dial at N travels, or each position of a switch: tone=0..10:5, or sel",

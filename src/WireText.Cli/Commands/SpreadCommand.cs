@@ -16,12 +16,9 @@ namespace WireText.Cli.Commands;
 internal sealed class SpreadCommand : Command
 {
     private readonly Argument<string> file = CommonOptions.OneFile();
-    private readonly Option<string[]> at = new("--at")
-    {
-        Description =
-            "Where controls and dials stand, such as sel=neck,vol=7; may be given again; without it: every position at rest",
-        HelpName = CommonOptions.StateForm,
-    };
+    private readonly Option<string[]> at = CommonOptions.At<string[]>(
+        "may be given again; without it: every position at rest"
+    );
     private readonly WholeNumberOption count = new(
         "--count",
         RunOptions.MostInstruments,
