@@ -336,7 +336,12 @@ public static class Bounds
         ),
         new("drawing", "states of a routing that compares places", SearchBudget.Trial, "the score so far counts"),
         new("drawing", "times that channels are widened", LayoutEngine.MostWidenings, "the best so far stands"),
-        new("drawing", "places tried for the name of a lug", LugLabels.MostCandidates, "the name is left out"),
+        new(
+            "drawing",
+            "places tried for the name of a lug",
+            LugLabels.MostCandidates,
+            "the places that are liked least are not tried"
+        ),
         new(
             "drawing",
             "surroundings of the lug names of a part kept from one picture to the next",
