@@ -28,8 +28,9 @@ internal enum Advised
 internal sealed record AdviceOutcome(string Harness, string Check, string? Help, Advised Came)
 {
     /// <summary>Every alarm of every mutant that can be written and matters, each followed alone.</summary>
-    public static ImmutableArray<AdviceOutcome> Of(Harness harness) =>
-        Of(FormattableString.Invariant($"{harness.Number}"), harness.Text, HarnessSuite.MostMutants);
+    /// <param name="most">So many of its mutants are tried at most, spread evenly.</param>
+    public static ImmutableArray<AdviceOutcome> Of(Harness harness, int most) =>
+        Of(FormattableString.Invariant($"{harness.Number}"), harness.Text, most);
 
     /// <summary>The same of any right circuit.</summary>
     /// <param name="most">So many of its mutants are tried at most, spread evenly.</param>
